@@ -1,0 +1,66 @@
+import type { EggPart } from './egg.ts';
+
+export type Role = 'flour' | 'sugar' | 'fat' | 'egg' | 'liquid' | 'raising' | 'flavouring' | 'inclusion';
+export const ROLES: readonly Role[] = [
+  'flour',
+  'sugar',
+  'fat',
+  'egg',
+  'liquid',
+  'raising',
+  'flavouring',
+  'inclusion',
+];
+
+/** The fourteen of Regulation (EU) 1169/2011 Annex II, by the words this project writes them in. */
+export type Allergen =
+  | 'gluten'
+  | 'crustaceans'
+  | 'eggs'
+  | 'fish'
+  | 'peanuts'
+  | 'soya'
+  | 'milk'
+  | 'nuts'
+  | 'celery'
+  | 'mustard'
+  | 'sesame'
+  | 'sulphites'
+  | 'lupin'
+  | 'molluscs';
+export const ALLERGENS: readonly Allergen[] = [
+  'gluten',
+  'crustaceans',
+  'eggs',
+  'fish',
+  'peanuts',
+  'soya',
+  'milk',
+  'nuts',
+  'celery',
+  'mustard',
+  'sesame',
+  'sulphites',
+  'lupin',
+  'molluscs',
+];
+
+/** Something on the shelf. */
+export interface Ingredient {
+  id: string;
+  name: string;
+  role: Role;
+  /** Present for whole eggs, yolks and whites: counted, not weighed. */
+  eggPart?: EggPart;
+  /** Undefined means nobody has filled it in, which is not the same as 'contains none'. */
+  allergens?: Allergen[];
+  /** Names that must be spelt out on a label: wheat, almonds. */
+  allergenNames?: Partial<Record<Allergen, string>>;
+  densityGPerMl?: number;
+  /** Weighed on the fine scale: raising agents, salt, spices. */
+  fine: boolean;
+  /** Share of water, 0 to 1, where the formula's balance needs it. */
+  waterShare?: number;
+  /** Grams in a level 5 mL spoon, printed beside amounts under 5 g. */
+  teaspoonG?: number;
+}
