@@ -61,6 +61,10 @@ export interface Ingredient {
   fine: boolean;
   /** Share of water, 0 to 1, where the formula's balance needs it. */
   waterShare?: number;
+  /** Share of its own weight in liquid that it takes up: cocoa 0.75 to 1. */
+  drinks?: number;
+  /** What self-raising flour is made of, so that its powder can be changed. */
+  selfRaising?: { flourId: string; powderId: string; powderShare: number };
   /** Grams in a level 5 mL spoon, printed beside amounts under 5 g. */
   teaspoonG?: number;
 }

@@ -10,6 +10,8 @@ export interface FormulaLine {
   role: Role;
   fine: boolean;
   eggPart?: EggPart;
+  /** Share of its own weight in liquid that a dry ingredient takes up: cocoa 0.75. */
+  drinks?: number;
 }
 
 /** What goes into the bowl, in the order it is written. */
