@@ -1,0 +1,61 @@
+/**
+ * How high does the raw batter stand? Its volume is batter ÷ raw density; the tin's volume curve, read
+ * backwards, gives the height. The fill limit is the raw height that bakes level with the rim: for straight
+ * walls ρ_yield ÷ ρ_raw of the depth, about half for a creamed batter. Rules: common practice, no source.
+ */
+import type { Warning } from '../../domain/problem.ts';
+import { quantiseMl, quantiseMm } from '../../domain/quantise.ts';
+import type { Tin } from '../../domain/tin.ts';
+import { heightForVolumeMm, volumeMl } from '../shapes/index.ts';
+
+/** A cake under two fifths of the tin's depth bakes in the shade of the wall: common practice, no source. */
+export const SHALLOW_SHARE = 0.4;
+
+export interface RawFill {
+  rawVolumeMl: number;
+  rawFillMm: number;
+  /** Raw height that bakes level with the rim, mm. */
+  fillLimitMm: number;
+}
+
+/** Raw fill of a tin holding `massG` of batter, given the raw density in g/mL and the batter of a full tin, g. */
+export function rawFill(tin: Tin, massG: number, rawDensityGPerMl: number, yieldGPerMl: number): RawFill {
+  const rawVolumeMl = quantiseMl(massG / rawDensityGPerMl);
+  const levelVolumeMl = (volumeMl(tin) * yieldGPerMl) / rawDensityGPerMl;
+  return {
+    rawVolumeMl,
+    rawFillMm: quantiseMm(heightForVolumeMm(tin, rawVolumeMl)),
+    fillLimitMm: quantiseMm(heightForVolumeMm(tin, levelVolumeMl)),
+  };
+}
+
+/** Rounding of the inputs must not look like an overfilled tin. */
+const NOISE_MM = 0.05;
+
+function fillHigh(tin: Tin, fill: RawFill): Warning {
+  return {
+    code: 'fill-high',
+    message: `${tin.name}: the raw batter stands ${Math.round(fill.rawFillMm)} mm deep, and ${Math.round(fill.fillLimitMm)} mm bakes level with the rim. Line it with a collar and stand it on a tray.`,
+  };
+}
+
+function overBrim(tin: Tin, fill: RawFill): Warning {
+  return {
+    code: 'fill-over-brim',
+    message: `${tin.name}: the raw batter alone (${Math.round(fill.rawFillMm)} mm) comes above the rim: use a deeper tin or hold some back.`,
+  };
+}
+
+function shallow(tin: Tin, heightMm: number): Warning {
+  return {
+    code: 'shallow-fill',
+    message: `${tin.name}: a ${Math.round(heightMm)} mm cake in a tin ${Math.round(tin.depthMm)} mm deep sits low and browns unevenly; a shallower tin suits it better. Look at it early.`,
+  };
+}
+
+/** What to know before filling this tin: too high, over the brim, or very low. */
+export function fillWarnings(tin: Tin, fill: RawFill, heightMm: number): Warning[] {
+  if (fill.rawFillMm > tin.depthMm + NOISE_MM) return [overBrim(tin, fill)];
+  if (fill.rawFillMm > fill.fillLimitMm + NOISE_MM) return [fillHigh(tin, fill)];
+  return heightMm < SHALLOW_SHARE * tin.depthMm ? [shallow(tin, heightMm)] : [];
+}

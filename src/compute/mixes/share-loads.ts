@@ -1,0 +1,65 @@
+/** Which tins are filled from which bowlful? All from one when the bowl takes it. */
+import type { Problem, Warning } from '../../domain/problem.ts';
+import { quantiseG } from '../../domain/quantise.ts';
+import type { Formula } from '../../domain/recipe.ts';
+import { type Result, succeed } from '../../domain/result.ts';
+import { planEggs } from '../eggs/whole-eggs.ts';
+import { bowlLimitG, partitionLoads } from '../loads/index.ts';
+import type { LoadTin, MixKitchen, MixTin } from './mix.types.ts';
+import { formulaG, sumG } from './mix-load.ts';
+
+export type TinsOfLoad = Omit<LoadTin, 'receivesG'>[];
+
+export interface SharedLoads {
+  loads: TinsOfLoad[];
+  warnings: Warning[];
+}
+
+/** Batter beyond what is asked once a load's eggs are whole, g. */
+function eggSurplusG(formula: Formula, kitchen: MixKitchen): (loadG: number) => number {
+  const totalG = formulaG(formula);
+  return (loadG) => {
+    const eggs = planEggs(formula, loadG / totalG, kitchen.egg);
+    return eggs === null ? 0 : quantiseG(loadG * (eggs.factor - 1));
+  };
+}
+
+function underMinimum(askedG: number, minimumG: number): Warning[] {
+  if (askedG >= minimumG) return [];
+  const message = `This mix (${Math.round(askedG)} g) is less than the ${Math.round(minimumG)} g that the mixer's bowl mixes well: use a smaller bowl or a hand mixer.`;
+  return [{ code: 'bowl-low', message }];
+}
+
+function severalLoads(count: number, limitG: number): Warning[] {
+  const message = `More than the bowl takes at once (${Math.round(limitG)} g): mix it in ${count} loads.`;
+  return [{ code: 'several-loads', message }];
+}
+
+/** Shares tins out over loads; fails with the kitchen's mistakes about its mixer. */
+export function shareLoads(
+  tins: MixTin[],
+  formula: Formula,
+  rawDensityGPerMl: number,
+  kitchen: MixKitchen,
+): Result<SharedLoads> {
+  const asks = tins.map((tin) => ({ batterG: tin.batterGEach, count: tin.count }));
+  const whole = asks.map((ask, tin) => ({
+    tin,
+    count: ask.count,
+    askedG: quantiseG(ask.batterG * ask.count),
+  }));
+  const askedG = sumG(whole.map((share) => share.askedG));
+  const { limitG, minimumG } = bowlLimitG(kitchen.mixer, rawDensityGPerMl);
+  if (askedG <= limitG) return succeed({ loads: [whole], warnings: underMinimum(askedG, minimumG) });
+  const plan = partitionLoads({ asks, limitG, minimumG, surplusG: eggSurplusG(formula, kitchen) });
+  if (!plan.ok) return { ok: false, problems: plan.problems satisfies Problem[] };
+  const loads = plan.value.loads.map((load) =>
+    load.shares.map((share) => ({
+      tin: share.ask,
+      count: share.tins,
+      ...(share.ofParts === undefined ? {} : { ofParts: share.ofParts }),
+      askedG: share.batterG,
+    })),
+  );
+  return succeed({ loads, warnings: [...severalLoads(loads.length, limitG), ...plan.value.warnings] });
+}
