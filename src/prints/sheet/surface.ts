@@ -1,6 +1,6 @@
 /**
- * What a print draws on. Lengths in mm from the sheet's top left corner, type sizes in points, colours as
- * '#rrggbb'. A print never sees the PDF library: the same drawing runs at any origin, several up, imposed or
+ * What a print draws on. Lengths in mm from the sheet's top left corner (y down), type sizes in points, colours
+ * as '#rrggbb'. A print never sees the PDF library: the same drawing runs at any origin, several up, imposed or
  * in the browser.
  */
 import type { FontRole } from '../../domain/house-style.ts';
@@ -26,7 +26,6 @@ export type StructureTag =
   | 'Figure'
   | 'Caption'
   | 'Link'
-  | 'Note'
   | 'TOC'
   | 'TOCI'
   | 'Reference'
@@ -36,6 +35,7 @@ export interface TagOptions {
   /** The same key under the same parent continues that element, also on a later page. */
   key?: string;
   alt?: string;
+  /** Which cells a TH speaks for. */
   scope?: 'Row' | 'Column';
   colSpan?: number;
   rowSpan?: number;
@@ -83,16 +83,21 @@ export interface Paint {
   evenOdd?: boolean;
 }
 
+export type LinkTarget = { url: string } | { anchor: string };
+
 export interface Surface {
   text(run: TextRun): void;
   path(steps: PathStep[], paint: Paint): void;
   /** Everything drawn inside belongs to one structure element. */
   within(tag: StructureTag, options: TagOptions, body: () => void): void;
-  /** Page furniture that reading aloud skips. */
+  /** Page furniture, rules and repeated headers: what reading aloud skips. */
   artifact(body: () => void): void;
-  link(box: Box, target: { url: string } | { anchor: string }, description: string): void;
+  /** A place that can be clicked; `body` draws what shows there. The description is read aloud. */
+  link(box: Box, target: LinkTarget, description: string, body: () => void): void;
+  /** A name that links and addresses (file.pdf#name) can jump to. */
   anchor(name: string, at: Origin): void;
-  bookmark(title: string, level: number): void;
+  /** Level 1 is outermost; the place is the height of the page to show. */
+  bookmark(title: string, level: number, at: Origin): void;
 }
 
 /** Text measures, from the very font that is embedded. */
@@ -100,6 +105,7 @@ export interface Metrics {
   widthMm(text: string, font: FontRole, sizePt: number, tabular?: boolean): number;
   ascentMm(font: FontRole, sizePt: number): number;
   descentMm(font: FontRole, sizePt: number): number;
+  capHeightMm(font: FontRole, sizePt: number): number;
   hasGlyph(codePoint: number, font: FontRole): boolean;
 }
 

@@ -1,0 +1,134 @@
+/**
+ * The house fonts, parsed once and shared by every document of a run (parsing is most of a small document's time).
+ * TrueType, OpenType and WOFF as static cuts; measures come from the very font that is embedded.
+ */
+import { create, type Font } from 'fontkit';
+import type { FontRole } from '../domain/house-style.ts';
+import type { Problem } from '../domain/problem.ts';
+import { fail, type Result, succeed } from '../domain/result.ts';
+import type { Metrics } from '../prints/sheet/surface.ts';
+import { type ShapedText, shapeText } from './shaped-text.ts';
+
+export interface FontFile {
+  /** As the house style names it; used in messages. */
+  name: string;
+  bytes: Uint8Array;
+}
+
+export interface LoadedFont {
+  name: string;
+  font: Font;
+  shape(text: string, tabular: boolean): ShapedText;
+}
+
+export interface LoadedFonts extends Record<FontRole, LoadedFont> {
+  metrics: Metrics;
+}
+
+const MM_PER_PT = 25.4 / 72;
+const roles: FontRole[] = ['text', 'textBold', 'textItalic', 'heading'];
+
+const problem = (code: string, message: string, hint: string): Problem => ({
+  code,
+  severity: 'error',
+  message,
+  hint,
+});
+
+function isWoff2(bytes: Uint8Array): boolean {
+  return String.fromCharCode(...bytes.subarray(0, 4)) === 'wOF2';
+}
+
+function parsedFont(file: FontFile): Result<Font> {
+  if (isWoff2(file.bytes))
+    return fail(
+      problem(
+        'font-woff2',
+        `the font '${file.name}' is WOFF2, which cannot be embedded`,
+        'Give the TTF, OTF or WOFF file of the same cut.',
+      ),
+    );
+  try {
+    const font = create(file.bytes as Buffer);
+    if (!('variationAxes' in font))
+      return fail(
+        problem('font-collection', `the font '${file.name}' is a collection`, 'Give one cut as TTF or OTF.'),
+      );
+    return Object.keys(font.variationAxes).length === 0
+      ? succeed(font)
+      : fail(
+          problem(
+            'font-variable',
+            `the font '${file.name}' is a variable font, which cannot be embedded`,
+            'Give a static cut, such as the family’s Regular.',
+          ),
+        );
+  } catch {
+    return fail(
+      problem(
+        'font-unreadable',
+        `the font '${file.name}' could not be read`,
+        'Give a TTF, OTF or WOFF file; the download may be broken.',
+      ),
+    );
+  }
+}
+
+function cachingFont(name: string, font: Font): LoadedFont {
+  const shaped = [new Map<string, ShapedText>(), new Map<string, ShapedText>()] as const;
+  return {
+    name,
+    font,
+    shape(text, tabular) {
+      const cache = shaped[tabular ? 1 : 0];
+      const known = cache.get(text);
+      if (known) return known;
+      const fresh = shapeText(font, text, tabular);
+      cache.set(text, fresh);
+      return fresh;
+    },
+  };
+}
+
+function metricsOf(fonts: Record<FontRole, LoadedFont>): Metrics {
+  const measure = (pick: (font: Font) => number) => (role: FontRole, sizePt: number) => {
+    const font = fonts[role].font;
+    return (pick(font) / font.unitsPerEm) * sizePt * MM_PER_PT;
+  };
+  return {
+    widthMm: (text, role, sizePt, tabular = false) =>
+      (fonts[role].shape(text, tabular).width / 1000) * sizePt * MM_PER_PT,
+    ascentMm: measure((font) => font.ascent),
+    descentMm: measure((font) => -font.descent),
+    capHeightMm: measure((font) => font.capHeight),
+    hasGlyph: (codePoint, role) => fonts[role].font.hasGlyphForCodePoint(codePoint),
+  };
+}
+
+/**
+ * Parses the four fonts of a house style; a file given for two roles is parsed once.
+ * Problems: font-woff2, font-variable, font-collection, font-unreadable, all at once.
+ */
+export function loadFonts(files: Record<FontRole, FontFile>): Result<LoadedFonts> {
+  const byName = new Map<string, Result<LoadedFont>>();
+  for (const role of roles) {
+    const file = files[role];
+    if (byName.has(file.name)) continue;
+    const font = parsedFont(file);
+    byName.set(file.name, font.ok ? succeed(cachingFont(file.name, font.value)) : font);
+  }
+  const problems = [...byName.values()].flatMap((font) => (font.ok ? [] : font.problems));
+  const loaded = (role: FontRole): LoadedFont => {
+    const font = byName.get(files[role].name);
+    if (!font?.ok) throw new Error(`font for ${role} was not loaded`);
+    return font.value;
+  };
+  if (problems.length > 0) return fail(...problems);
+  const fonts = {
+    text: loaded('text'),
+    textBold: loaded('textBold'),
+    textItalic: loaded('textItalic'),
+    heading: loaded('heading'),
+  };
+  return succeed({ ...fonts, metrics: metricsOf(fonts) });
+}

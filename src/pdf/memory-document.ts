@@ -1,0 +1,85 @@
+/**
+ * The PDF library's document, set up once the way every print needs it (PDF 1.7, tagged, PDF/UA-1) and collecting
+ * its bytes in memory. Each departure from the library's own behaviour says why.
+ */
+import PDFDocument from 'pdfkit';
+import type { PdfInternals, PdfTree } from './pdfkit-internals.ts';
+import { type DocumentInfo, xmpDescription } from './xmp.ts';
+
+class CollectingDocument extends PDFDocument {
+  // Only declared: an initialiser would run after the base constructor, which already writes the file header.
+  declare chunks?: Uint8Array[];
+
+  /** Keeps the bytes instead of queueing them in a stream, so that a document is ready when `end` returns. */
+  override push(chunk: Uint8Array | null): boolean {
+    this.chunks ??= [];
+    if (chunk !== null) this.chunks.push(chunk);
+    return true;
+  }
+}
+
+export interface MemoryDocument {
+  pdf: PdfInternals;
+  /** Ends the document and gives its bytes. */
+  finish(): Uint8Array;
+}
+
+function joined(chunks: Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
+}
+
+/** Compares by code unit, as readers search; the library's locale order would hide names from them. */
+const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+function mendTrees(pdf: PdfInternals): void {
+  const names = pdf._root.data.Names.data.Dests as PdfTree;
+  names._compareKeys = byCodeUnit;
+  // The standard forbids Limits in the root of a name or number tree, and these trees are roots only.
+  names.limits = false;
+  pdf.getStructParentTree().limits = false;
+}
+
+export function openDocument(info: DocumentInfo): MemoryDocument {
+  const options = {
+    pdfVersion: '1.7',
+    tagged: true,
+    subset: 'PDF/UA',
+    lang: info.lang,
+    displayTitle: true,
+    // Deflate gives different bytes on different engines.
+    compress: false,
+    autoFirstPage: false,
+    bufferPages: true,
+    // No built-in font: everything is embedded.
+    font: null,
+    info: {
+      Title: info.title,
+      Subject: info.subject,
+      Author: info.author,
+      Creator: info.creator,
+      Producer: info.producer,
+      CreationDate: info.created,
+    },
+  };
+  const document = new CollectingDocument(options as unknown as PDFKit.PDFDocumentOptions);
+  const pdf = document as unknown as PdfInternals;
+  // As a string the part number still reaches the XMP packet, but the library then leaves out its CIDSet, which
+  // misses the components of accented letters; no CIDSet is allowed, an incomplete one is not.
+  pdf.subset = '1';
+  pdf._addInfo = () => pdf.appendXML(xmpDescription(info));
+  pdf._root.data.PageLabels = { Nums: [0, { S: 'D' }] };
+  mendTrees(pdf);
+  return {
+    pdf,
+    finish: () => {
+      pdf.end();
+      return joined(document.chunks ?? []);
+    },
+  };
+}

@@ -1,0 +1,97 @@
+/** PDF content operators from our own values. Page space has y down, in points, as the library sets it up. */
+import type { Paint, PathStep } from '../prints/sheet/surface.ts';
+import type { ShapedGlyph, ShapedText } from './shaped-text.ts';
+
+export const PT_PER_MM = 72 / 25.4;
+
+/** At most three decimals: a thousandth of a point is far below what any printer can place. */
+export function pdfNumber(value: number): string {
+  const rounded = Math.round(value * 1000) / 1000;
+  return rounded === 0 ? '0' : String(rounded);
+}
+
+const points = (...mm: number[]): string => mm.map((value) => pdfNumber(value * PT_PER_MM)).join(' ');
+
+/** '0.2 0.4 1' from '#3366ff'. Throws on anything else: colours come from a checked house style. */
+export function colourOperands(colour: string): string {
+  const channels = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(colour);
+  if (!channels) throw new Error(`'${colour}' is not a colour such as '#3366ff'`);
+  return channels
+    .slice(1)
+    .map((channel) => pdfNumber(Number.parseInt(channel, 16) / 255))
+    .join(' ');
+}
+
+function stepOperator(step: PathStep): string {
+  switch (step.op) {
+    case 'move':
+      return `${points(step.x, step.y)} m`;
+    case 'line':
+      return `${points(step.x, step.y)} l`;
+    case 'cubic':
+      return `${points(step.x1, step.y1, step.x2, step.y2, step.x, step.y)} c`;
+    case 'close':
+      return 'h';
+  }
+}
+
+function paintOperator(paint: Paint): string {
+  const rule = paint.evenOdd ? '*' : '';
+  if (paint.fill && paint.stroke) return `B${rule}`;
+  if (paint.fill) return `f${rule}`;
+  return paint.stroke ? 'S' : 'n';
+}
+
+/** A whole path, its graphics state kept to itself. */
+export function pathOperators(steps: PathStep[], paint: Paint): string {
+  const lines = ['q'];
+  if (paint.fill) lines.push(`${colourOperands(paint.fill)} rg`);
+  if (paint.stroke) {
+    lines.push(`${colourOperands(paint.stroke)} RG`, `${pdfNumber(paint.lineWidthPt ?? 0.5)} w`, '1 j');
+    if (paint.dashMm) lines.push(`[${points(...paint.dashMm)}] 0 d`);
+  }
+  lines.push(...steps.map(stepOperator), paintOperator(paint), 'Q');
+  return lines.join('\n');
+}
+
+const hex = (glyph: number): string => glyph.toString(16).padStart(4, '0');
+
+function glyphArray(glyphs: ShapedGlyph[], embed: (glyph: ShapedGlyph) => number): string {
+  let array = '[<';
+  for (const glyph of glyphs) {
+    array += hex(embed(glyph));
+    if (glyph.kern !== 0) array += `> ${pdfNumber(-glyph.kern)} <`;
+  }
+  return `${array}>] TJ`.replaceAll('<>', '');
+}
+
+/** Glyphs with marks set above or below get a place each. */
+function placedGlyphs(text: ShapedText, sizePt: number, embed: (glyph: ShapedGlyph) => number): string {
+  let x = 0;
+  const placed: string[] = [];
+  for (const glyph of text.glyphs) {
+    const shift = ((x + glyph.dx) / 1000) * sizePt;
+    placed.push(
+      `${pdfNumber((glyph.dy / 1000) * sizePt)} Ts`,
+      `[${pdfNumber((-shift * 1000) / sizePt)} <${hex(embed(glyph))}> ${pdfNumber((shift * 1000) / sizePt + glyph.width)}] TJ`,
+    );
+    x += glyph.width + glyph.kern;
+  }
+  return [...placed, '0 Ts'].join('\n');
+}
+
+/** Shows shaped text at the text matrix's place. */
+export function showText(text: ShapedText, sizePt: number, embed: (glyph: ShapedGlyph) => number): string {
+  return text.glyphs.some((glyph) => glyph.dx !== 0 || glyph.dy !== 0)
+    ? placedGlyphs(text, sizePt, embed)
+    : glyphArray(text.glyphs, embed);
+}
+
+const quarterTurns: Record<number, [number, number]> = { 0: [1, 0], 90: [0, 1], 180: [-1, 0], 270: [0, -1] };
+
+/** Text matrix at a place in mm, upright in a page whose y runs down. */
+export function textMatrix(xMm: number, yMm: number, turnDeg: number): string {
+  const radians = (turnDeg * Math.PI) / 180;
+  const [cos, sin] = quarterTurns[((turnDeg % 360) + 360) % 360] ?? [Math.cos(radians), Math.sin(radians)];
+  return `${[cos, -sin, -sin, -cos].map(pdfNumber).join(' ')} ${points(xMm, yMm)} Tm`;
+}
