@@ -1,0 +1,66 @@
+/**
+ * The house's own font files, cut down to the characters the site uses and written into one stylesheet, so
+ * that pages ask nobody for fonts and look the same from disk (where a page may not fetch a font file).
+ */
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import subsetFont from 'subset-font';
+import type { FontRole, HouseStyle } from '../domain/house-style.ts';
+
+export type FontBytes = Record<FontRole, Uint8Array>;
+
+const ROLES: readonly FontRole[] = ['text', 'textBold', 'textItalic', 'heading'];
+const BUNDLED = /^bundled:(.+)\/([^/]+)$/;
+const FACES: Record<FontRole, string> = {
+  text: 'font-family: house-text; font-weight: 400; font-style: normal',
+  textBold: 'font-family: house-text; font-weight: 700; font-style: normal',
+  textItalic: 'font-family: house-text; font-weight: 400; font-style: italic',
+  heading: 'font-family: house-heading; font-weight: 400; font-style: normal',
+};
+const BASIC = Array.from({ length: 95 }, (_, index) => String.fromCharCode(32 + index)).join('');
+/** Marks that scripts and stylesheets add to the page's own text. */
+const MARKS = '£°×÷–—‘’“”…′″½¼¾⅓⅔⅛⅜⅝⅞−·→↑↓›√π²³≈≤≥éèêçñöüä';
+
+/** 'bundled:Source Sans 3/400Regular' is a file of the package of that family. */
+function bundledFile(family: string, cut: string): string {
+  const kebab = family.toLowerCase().replaceAll(' ', '-');
+  const file = `${family.replaceAll(' ', '')}_${cut}.ttf`;
+  return createRequire(import.meta.url).resolve(`@expo-google-fonts/${kebab}/${cut}/${file}`);
+}
+
+/** Reads the four font files that a house style names; throws when one cannot be read. */
+export async function readHouseFonts(style: HouseStyle, contentDir: string): Promise<FontBytes> {
+  const read = async (role: FontRole): Promise<Uint8Array> => {
+    const [, family, cut] = BUNDLED.exec(style.fonts[role]) ?? [];
+    return readFile(family && cut ? bundledFile(family, cut) : join(contentDir, style.fonts[role]));
+  };
+  const [text, textBold, textItalic, heading] = await Promise.all([
+    read('text'),
+    read('textBold'),
+    read('textItalic'),
+    read('heading'),
+  ]);
+  return { text, textBold, textItalic, heading };
+}
+
+/** Every character of the site's text, once each, in code-point order, with basic Latin and the usual marks. */
+export function charactersOf(text: string): string {
+  const points = new Set([...BASIC, ...MARKS, ...text].map((character) => character.codePointAt(0) ?? 32));
+  return String.fromCodePoint(...[...points].filter((point) => point >= 32).sort((a, b) => a - b));
+}
+
+/** One @font-face for each role, the font inside as base64 WOFF2. */
+export async function fontsCss(fonts: FontBytes, characters: string): Promise<string> {
+  const faces: string[] = [];
+  for (const role of ROLES) {
+    const bytes = await subsetFont(Buffer.from(fonts[role]), characters, {
+      targetFormat: 'woff2',
+      keepFeatures: ['kern', 'mark', 'tnum', 'lnum', 'smcp'],
+      noHinting: true,
+    });
+    const source = `url(data:font/woff2;base64,${bytes.toString('base64')}) format("woff2")`;
+    faces.push(`@font-face { ${FACES[role]}; font-display: block; src: ${source}; }\n`);
+  }
+  return faces.join('');
+}

@@ -1,0 +1,8 @@
+/** The package ships no types. */
+declare module 'subset-font' {
+  export default function subsetFont(
+    font: Buffer,
+    text: string,
+    options?: { targetFormat?: 'woff2' | 'woff' | 'sfnt'; keepFeatures?: string[]; noHinting?: boolean },
+  ): Promise<Buffer>;
+}

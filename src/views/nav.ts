@@ -1,0 +1,59 @@
+/**
+ * Where a page lives and what stands around it: its flat address, the way back to the root, its title, the
+ * crumbs above it. All links on a page are relative, so that the site opens from disk and below any path.
+ */
+export type Section = 'home' | 'charts' | 'recipes' | 'tins' | 'pages' | 'downloads';
+
+export interface PageLink {
+  /** From the site's root: 'tins/round-6.html'. */
+  path: string;
+  text: string;
+}
+
+export interface SectionLink extends PageLink {
+  section: Section;
+}
+
+export interface PageHead {
+  path: string;
+  /** '' at the root, '../' one folder down: what every link on the page starts with. */
+  root: string;
+  title: string;
+  description: string;
+  section: Section;
+  crumbs: PageLink[];
+  /** Whether a table on the page can be sorted, and so needs its script. */
+  sorts: boolean;
+}
+
+/** The sections in the order of a baker's day. */
+export const SECTION_LINKS: readonly SectionLink[] = [
+  { section: 'charts', path: 'charts.html', text: 'Tin charts' },
+  { section: 'recipes', path: 'recipes.html', text: 'Recipes' },
+  { section: 'tins', path: 'tins.html', text: 'Tins' },
+  { section: 'downloads', path: 'downloads.html', text: 'To print' },
+];
+
+const HOME: PageLink = { path: 'index.html', text: 'Home' };
+
+/** The way from a page back to the site's root: rootFrom('tins/round-6.html') is '../'. */
+export function rootFrom(path: string): string {
+  return '../'.repeat(path.split('/').length - 1);
+}
+
+/** The head of a page at `path`; a page below a section carries that section in its crumbs. */
+export function pageHead(
+  page: PageLink & { description: string; section: Section; sorts?: boolean; below?: PageLink[] },
+): PageHead {
+  const { path, text: title, description, section, sorts = false } = page;
+  const index = SECTION_LINKS.find((link) => link.section === section);
+  const between = index && index.path !== path ? [{ path: index.path, text: index.text }] : [];
+  const crumbs = path === HOME.path ? [] : [HOME, ...between, ...(page.below ?? [])];
+  return { path, root: rootFrom(path), title, description, section, crumbs, sorts };
+}
+
+export const tinPath = (tinId: string): string => `tins/${tinId}.html`;
+export const recipePath = (recipeId: string): string => `recipes/${recipeId}.html`;
+export const chartPath = (chartId: string): string => `charts/${chartId}.html`;
+export const workingPath = (chartId: string): string => `working/${chartId}.html`;
+export const freePagePath = (pageId: string): string => `pages/${pageId}.html`;
