@@ -1,0 +1,89 @@
+/** `build`: everything, into the output folder, all at once or not at all. */
+import { type BuildEffects, type BuildRequest, type BuildResult, build } from '../build.ts';
+import { EXIT, type ExitCode } from './exit-codes.ts';
+import { repairIfNeeded } from './output/output-folder.ts';
+import { PARTS, type Part } from './output/places.ts';
+import type { Report } from './output/report.ts';
+import { counted, refuseContent, refuseUsage, tellProblems, usageProblem } from './problem-report.ts';
+import { processProgress } from './progress.ts';
+import { samePlace } from './same-place.ts';
+import type { Terminal } from './terminal.ts';
+
+export interface BuildOptions {
+  content: string;
+  output: string;
+  only?: string;
+  quiet: boolean;
+}
+
+/** Runs the command. */
+export async function runBuild(options: BuildOptions, terminal: Terminal): Promise<ExitCode> {
+  const parts = partsOf(options.only);
+  if (parts === null) return refuseUsage([onlyProblem(options.only ?? '')], terminal);
+  if (samePlace(options.content, options.output)) return refuseUsage([samePlaceProblem(options)], terminal);
+  repairIfNeeded(options.output);
+  const request = requestFor(options.content, options.output, parts);
+  const result = await buildWithProgress(request, terminal, options.quiet);
+  return tellResult(result, request, terminal, options.quiet);
+}
+
+/** What the environment adds to the options. */
+export function requestFor(contentDir: string, outputDir: string, parts: readonly Part[]): BuildRequest {
+  const epoch = process.env.SOURCE_DATE_EPOCH;
+  return { contentDir, outputDir, parts, ...(epoch === undefined ? {} : { epoch }) };
+}
+
+async function buildWithProgress(request: BuildRequest, terminal: Terminal, quiet: boolean): Promise<BuildResult> {
+  const progress = processProgress(terminal.watched && !quiet);
+  const effects: BuildEffects = { clock: () => performance.now(), progress: progress.show };
+  try {
+    return await build(request, effects);
+  } finally {
+    progress.clear();
+  }
+}
+
+function tellResult(result: BuildResult, request: BuildRequest, terminal: Terminal, quiet: boolean): ExitCode {
+  if (result.outcome === 'usage') return refuseUsage(result.problems, terminal);
+  if (result.outcome === 'content') {
+    const code = refuseContent(result.problems, terminal);
+    terminal.tell(`Nothing was built; ${request.outputDir} is as it was.`);
+    return code;
+  }
+  if (quiet) return EXIT.done;
+  tellProblems(result.report.warnings, terminal);
+  terminal.say(doneText(result.report, request.outputDir));
+  return EXIT.done;
+}
+
+function doneText({ files, made, milliseconds, warnings }: Report, outputDir: string): string {
+  const count = (part: Part): string => {
+    const number = files.filter((file) => file.path.startsWith(`${part}/`)).length;
+    return `${part}: ${counted(number, 'file')}${made.includes(part) ? '' : ' (as before)'}`;
+  };
+  const seconds = ((milliseconds.all ?? 0) / 1000).toFixed(1);
+  return `Built ${outputDir} in ${seconds} s. ${PARTS.map(count).join(', ')}; ${counted(warnings.length, 'warning')}.`;
+}
+
+function partsOf(only: string | undefined): Part[] | null {
+  if (only === undefined) return [...PARTS];
+  const asked = only.split(',').map((word) => word.trim());
+  if (!asked.every((word) => PARTS.some((part) => part === word))) return null;
+  return PARTS.filter((part) => asked.includes(part));
+}
+
+function onlyProblem(only: string) {
+  return usageProblem(
+    'only-unknown',
+    `--only is '${only}', expected some of ${PARTS.join(', ')}`,
+    "Write it like '--only site,data'.",
+  );
+}
+
+function samePlaceProblem({ content, output }: BuildOptions) {
+  return usageProblem(
+    'output-is-content',
+    `--output '${output}' is the folder with the content files ('${content}')`,
+    'Choose another folder: a build writes over what is in it.',
+  );
+}

@@ -1,0 +1,97 @@
+/** An output folder with nobody else in it: locked, repaired, a fresh staging folder for the new parts. */
+import { existsSync, mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { hostname } from 'node:os';
+import { join } from 'node:path';
+import { Stopped } from '../unexpected.ts';
+import { type Disk, realDisk } from './disk.ts';
+import { type LockHolder, takeLock } from './lock.ts';
+import { isLeftover, JOURNAL, LOCK, PARTS, README, REPORT, STAGING_PREFIX } from './places.ts';
+import { OUTPUT_README } from './readme-text.ts';
+import { needsRepair, repairOutput, swapIn } from './swap.ts';
+
+export interface Staging {
+  /** The staging folder's path: parts are written into it. */
+  dir: string;
+  /** Puts these entries in the place of the old ones. */
+  swapIn(entries: string[]): void;
+}
+
+/** Lets `work` fill a staging folder; whatever happens, no lock and no staging folder stays behind. */
+export async function withStaging<T>(
+  outputDir: string,
+  work: (staging: Staging) => Promise<T>,
+  disk: Disk = realDisk,
+): Promise<T> {
+  refuseForeignFolder(outputDir);
+  mkdirSync(outputDir, { recursive: true });
+  const lock = takeLock(outputDir);
+  if (!lock.taken) throw new Stopped(busyText(outputDir, lock.holder));
+  const name = `${STAGING_PREFIX}${process.pid}`;
+  try {
+    repairOutput(outputDir, disk);
+    mkdirSync(join(outputDir, name));
+    const result = await work({
+      dir: join(outputDir, name),
+      swapIn: (entries) => swapIn(outputDir, name, entries, disk),
+    });
+    writeReadme(outputDir);
+    return result;
+  } finally {
+    clearStaging(outputDir, name, disk);
+    lock.release();
+  }
+}
+
+/**
+ * Every command does this first: a build that was killed half way is finished or undone before anybody looks.
+ * Leaves alone what a running build is busy with.
+ */
+export function repairIfNeeded(outputDir: string, disk: Disk = realDisk): void {
+  if (!needsRepair(outputDir, disk)) return;
+  const lock = takeLock(outputDir);
+  if (!lock.taken) return;
+  try {
+    repairOutput(outputDir, disk);
+  } finally {
+    lock.release();
+  }
+}
+
+/** With a journal on disk the staging folder is still needed: the next command deals with both. */
+function clearStaging(outputDir: string, name: string, disk: Disk): void {
+  if (!disk.exists(join(outputDir, JOURNAL))) disk.remove(join(outputDir, name));
+}
+
+function writeReadme(outputDir: string): void {
+  const path = join(outputDir, README);
+  if (!existsSync(path)) writeFileSync(path, OUTPUT_README);
+}
+
+function busyText(outputDir: string, holder: LockHolder | null): string {
+  const file = join(outputDir, LOCK);
+  if (holder === null) return `another build is running in ${outputDir}. If none is, delete ${file}.`;
+  const where = holder.host === hostname() ? '' : ` on ${holder.host}`;
+  const stale = where === '' ? '' : ` If it is not, delete ${file}.`;
+  return `another build (process ${holder.pid}${where}) is running in ${outputDir}. Wait for it to end.${stale}`;
+}
+
+/**
+ * Somebody's home folder may well hold a folder called `print`: a folder that has other things in it beside
+ * one of our names, and no report of ours, was not made by a build and is not written over.
+ */
+function refuseForeignFolder(outputDir: string): void {
+  if (!existsSync(outputDir)) return;
+  if (!statSync(outputDir).isDirectory()) throw new Stopped(`${outputDir} is a file, not a folder.`);
+  const names = readdirSync(outputDir).filter((name) => !isLeftover(name));
+  if (names.includes(REPORT)) return;
+  const taken = PARTS.find((part) => names.includes(part));
+  const foreign = names.find((name) => name !== README && !name.startsWith('.') && !isPart(name));
+  if (taken === undefined || foreign === undefined) return;
+  throw new Stopped(
+    `${join(outputDir, taken)} is there already, and no ${REPORT} shows that a build made it. Nothing was changed. Choose another folder with --output.`,
+  );
+}
+
+function isPart(name: string): boolean {
+  return PARTS.some((part) => part === name);
+}

@@ -1,0 +1,26 @@
+/** What to say when something failed that no content file and no command line is to blame for. */
+
+/** A failure that we foresaw and can explain; its message is meant for the baker. */
+export class Stopped extends Error {}
+
+const BY_CODE: Record<string, string> = {
+  ENOSPC: 'The disk is full. Make room and run the command again; the previous output is still there.',
+  EDQUOT:
+    'The disk quota is used up. Make room and run the command again; the previous output is still there.',
+  EROFS: 'The disk is read-only. Choose another folder with --output.',
+  EACCES: 'No permission. Check who owns the folder, or choose another one with --output.',
+  EPERM: 'No permission. Check who owns the folder, or choose another one with --output.',
+  EADDRINUSE: 'That port is taken. Choose another one with --port.',
+  EMFILE: 'Too many files are open. Close other programs, or raise the limit with ulimit -n.',
+};
+
+/** One or two lines for the terminal; the stack only when TINWRIGHT_DEBUG is set. */
+export function unexpectedText(error: unknown): string {
+  if (!(error instanceof Error)) return `error: ${String(error)}`;
+  if (process.env.TINWRIGHT_DEBUG) return error.stack ?? error.message;
+  if (error instanceof Stopped) return `error: ${error.message}`;
+  const { code, path } = error as NodeJS.ErrnoException;
+  const known = code === undefined ? undefined : BY_CODE[code];
+  if (known !== undefined) return `error: ${path ? `${path}: ` : ''}${known}`;
+  return `error: ${error.message}\n    This should not happen. Set TINWRIGHT_DEBUG=1 to see where, and please report it.`;
+}
