@@ -1,0 +1,60 @@
+/**
+ * The paper for the base: the base outline less a clearance all round. Exact for shapes that stay themselves
+ * when they shrink (round, square, rectangle, loaf, polygons, ring); others follow their walls as polygons.
+ */
+import type { Outline } from '../../domain/outline.ts';
+import type { Shape } from '../../domain/shape.ts';
+import { settleOutline } from '../outline/settle.ts';
+import { ruleFor } from '../shapes/shape-rules.ts';
+import { followedInset } from './inset.ts';
+import type { LiningPiece } from './lining-piece.ts';
+
+/** The base as a tin of its own, smaller by twice the clearance across; null where that is not exact. */
+function shrunkBase(shape: Shape, clearanceMm: number): Shape | null {
+  const less = 2 * clearanceMm;
+  switch (shape.kind) {
+    case 'round':
+      return { kind: 'round', acrossMm: (shape.baseAcrossMm ?? shape.acrossMm) - less };
+    case 'square':
+      return { kind: 'square', sideMm: (shape.baseSideMm ?? shape.sideMm) - less };
+    case 'rectangle':
+      return { kind: 'rectangle', lengthMm: shape.lengthMm - less, widthMm: shape.widthMm - less };
+    case 'loaf':
+      return { kind: 'rectangle', lengthMm: shape.baseLengthMm - less, widthMm: shape.baseWidthMm - less };
+    case 'hexagon':
+    case 'octagon': {
+      const turned = shape.measured === 'flats' ? 1 : Math.cos(Math.PI / (shape.kind === 'hexagon' ? 6 : 8));
+      return { ...shape, acrossMm: shape.acrossMm - less / turned };
+    }
+    case 'ring': {
+      const acrossMm = (shape.baseAcrossMm ?? shape.acrossMm) - less;
+      return { kind: 'ring', acrossMm, tubeMm: (shape.baseTubeMm ?? shape.tubeMm) + less };
+    }
+    default:
+      return null;
+  }
+}
+
+/** Whether paper is left after the clearance. */
+function isPaper(shape: Shape): boolean {
+  if (shape.kind === 'rectangle') return shape.lengthMm > 0 && shape.widthMm > 0;
+  if (shape.kind === 'ring') return shape.acrossMm > shape.tubeMm;
+  return (ruleFor(shape).perimeterMm(shape) ?? 0) > 0;
+}
+
+function basePiece(outline: Outline, clearanceMm: number, method: 'exact' | 'followed'): LiningPiece {
+  return { kind: 'base', count: 1, outline: settleOutline(outline), clearanceMm, method };
+}
+
+/** The base paper; none when the clearance leaves nothing. */
+export function basePaper(shape: Shape, clearanceMm: number): LiningPiece[] {
+  const shrunk = shrunkBase(shape, clearanceMm);
+  if (shrunk !== null) {
+    const outline = isPaper(shrunk) ? ruleFor(shrunk).outline(shrunk) : null;
+    return outline === null ? [] : [basePiece(outline, clearanceMm, 'exact')];
+  }
+  const outline = ruleFor(shape).outline(shape);
+  if (outline === null) return [];
+  const inset = followedInset(outline, clearanceMm);
+  return inset.rings.length === 0 ? [] : [basePiece(inset, clearanceMm, 'followed')];
+}
