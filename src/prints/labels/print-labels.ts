@@ -1,0 +1,31 @@
+/** The fixed words of printed sheets; everything with a value in it comes worded from the view. */
+export interface PrintLabels {
+  tin: string;
+  eggs: string;
+  exactBelow: string;
+  batter: string;
+  grams: string;
+  filling: string;
+  caution: string;
+  check: string;
+  finishedHeight: string;
+  eggSize: string;
+  provenIn: string;
+  chart: string;
+  ladder: string;
+  ladderLead: string;
+  fills: string;
+  notes: string;
+  edition(date: string): string;
+  page(page: number, pages: number): string;
+  scale(scale: number): string;
+  countOf(count: number, name: string): string;
+  exact(eggs: string): string;
+  beaten: string;
+  fillDeep(mm: string, share: string): string;
+  inEach(grams: string): string;
+  bakesTo(mm: string): string;
+  gramsLeft(grams: string): string;
+  holds(millilitres: string): string;
+  working(name: string): string;
+}

@@ -1,0 +1,79 @@
+/**
+ * Step two: columns as wide as their content asks. Figures get exactly what they need, words share what is left
+ * between their longest word and their unbroken width, and spare room goes between the columns.
+ */
+import { narrowestMm, type Paragraph, unbrokenMm } from '../lines.ts';
+import type { SheetContext } from '../sheet-context.ts';
+import type { Metrics } from '../surface.ts';
+import { alignedParts } from './normalise.ts';
+import type { Cell, Column, Row, SizedColumn } from './types.ts';
+
+export const DRAWING_GAP_MM = 3;
+const LEAST_GAP_MM = 3.5;
+const WIDEST_GAP_MM = 12;
+
+interface Wish {
+  least: number;
+  most: number;
+  tailMm: number;
+}
+
+function numberParts(cells: Cell[], metrics: Metrics) {
+  const parts = cells.flatMap(({ number }) => {
+    if (!number) return [];
+    const [head, tail] = alignedParts(number.text);
+    const width = (text: string) => metrics.widthMm(text, number.type.font, number.type.sizePt, true);
+    return [{ headMm: width(head), tailMm: width(tail) }];
+  });
+  return {
+    headMm: Math.max(0, ...parts.map((part) => part.headMm)),
+    tailMm: Math.max(0, ...parts.map((part) => part.tailMm)),
+  };
+}
+
+function wishOf(column: Column, cells: Cell[], metrics: Metrics): Wish {
+  const paragraphs: Paragraph[] = cells.flatMap((cell) => cell.paragraphs ?? []);
+  const { headMm, tailMm } = numberParts(cells, metrics);
+  const drawing = column.drawingMm === undefined ? 0 : column.drawingMm + DRAWING_GAP_MM;
+  const widest = (measure: (text: Paragraph, metrics: Metrics) => number, texts: Paragraph[]) =>
+    Math.max(0, ...texts.map((text) => measure(text, metrics)));
+  const least = Math.max(
+    headMm + tailMm,
+    drawing + widest(narrowestMm, paragraphs),
+    widest(narrowestMm, column.heading),
+    column.narrowestMm ?? 0,
+  );
+  const wanted = Math.max(drawing + widest(unbrokenMm, paragraphs), column.narrowestMm ?? 0);
+  return { least, most: Math.max(least, Math.min(wanted, column.widestMm ?? wanted)), tailMm };
+}
+
+/** Null when even the narrowest columns do not fit the width. */
+export function sizedColumns(
+  columns: Column[],
+  rows: Row[],
+  widthMm: number,
+  context: SheetContext,
+): SizedColumn[] | null {
+  const wishes = columns.map((column, index) =>
+    wishOf(
+      column,
+      rows.map((row) => row.cells[index] ?? {}),
+      context.metrics,
+    ),
+  );
+  const gaps = Math.max(0, columns.length - 1);
+  const least = wishes.reduce((sum, wish) => sum + wish.least, 0) + gaps * LEAST_GAP_MM;
+  if (least > widthMm) return null;
+  const growth = wishes.reduce((sum, wish) => sum + wish.most - wish.least, 0);
+  const share = growth === 0 ? 0 : Math.min(1, (widthMm - least) / growth);
+  const spare = widthMm - least - growth * share;
+  const gapMm = Math.min(WIDEST_GAP_MM, LEAST_GAP_MM + (gaps === 0 ? 0 : spare / gaps));
+  let x = 0;
+  return columns.map((column, index) => {
+    const wish = wishes[index] ?? { least: 0, most: 0, tailMm: 0 };
+    const width = wish.least + (wish.most - wish.least) * share;
+    const sized = { ...column, xMm: x, widthMm: width, tailMm: wish.tailMm };
+    x += width + gapMm;
+    return sized;
+  });
+}

@@ -1,0 +1,25 @@
+/** A table as a block of the flow. */
+import type { SheetContext } from '../sheet-context.ts';
+import type { Block } from '../strip.ts';
+import { normalised } from './normalise.ts';
+import { renderedStrips } from './render.ts';
+import { sizedColumns } from './size.ts';
+import { styledRow } from './style.ts';
+import type { TableSpec } from './types.ts';
+
+const ROW_PADDING_MM = 1.9;
+
+/** Whether the table can be set in this width without cutting a word or a figure. */
+export const tableFits = (table: TableSpec, widthMm: number, context: SheetContext): boolean =>
+  sizedColumns(table.columns, normalised(table), widthMm, context) !== null;
+
+/** Throws when the table does not fit: ask `tableFits` first where the content decides. */
+export const table =
+  (spec: TableSpec): Block =>
+  (widthMm, context) => {
+    const rows = normalised(spec);
+    const columns = sizedColumns(spec.columns, rows, widthMm, context);
+    if (!columns) throw new Error(`table '${spec.key}' does not fit ${widthMm} mm`);
+    const styled = rows.map((row) => styledRow(row, columns, spec.paddingMm ?? ROW_PADDING_MM, context));
+    return renderedStrips({ key: spec.key, zebra: spec.zebra ?? false }, columns, styled, widthMm, context);
+  };

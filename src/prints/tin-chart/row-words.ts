@@ -1,0 +1,42 @@
+/** What a chart row says in words: the tin's name and size, how deep to fill it, what is over, what to check. */
+import type { LadderRung, TinChartRow } from '../../views/tin-chart.types.ts';
+import { type Paragraph, paragraph, type Span } from '../sheet/lines.ts';
+import { typeScale } from '../sheet/type-scale.ts';
+import type { ChartContext } from './chart-context.ts';
+
+const sentence = (text: string): string => {
+  const capital = text.charAt(0).toUpperCase() + text.slice(1);
+  return /[.!?]$/.test(capital) ? capital : `${capital}.`;
+};
+
+export const rowName = (row: TinChartRow, { labels }: ChartContext): string =>
+  row.count > 1 ? labels.countOf(row.count, row.tinName) : row.tinName;
+
+export function tinParagraphs(row: TinChartRow, context: ChartContext): Paragraph[] {
+  const other = row.otherSizeText === '' ? '' : ` ${row.otherSizeText}`;
+  return [
+    paragraph(rowName(row, context), typeScale.rowName),
+    paragraph(`${row.sizeText}${other}`, typeScale.rowDetail),
+    paragraph(context.labels.holds(row.volume.text), typeScale.rowDetail),
+  ];
+}
+
+/** How to fill, what is over, and warnings, each warning with its word. */
+export function fillingParagraphs(row: TinChartRow, { labels, view }: ChartContext): Paragraph[] {
+  const fill = labels.fillDeep(row.rawFill.text, row.rawFillShare.text);
+  const each = row.count > 1 ? `${labels.inEach(row.batterEach.text)} ` : '';
+  const height =
+    row.finishedHeight.text === view.finishedHeight.text ? '' : ` ${labels.bakesTo(row.finishedHeight.text)}`;
+  const warnings = row.warnings.map((warning): Paragraph => {
+    const word: Span = { text: `${labels.check}: `, font: 'textBold', colour: 'caution' };
+    return { spans: [word, { text: sentence(warning.message) }], type: typeScale.rowNote };
+  });
+  return [paragraph(`${each}${fill}${height} ${sentence(row.surplusText)}`, typeScale.rowNote), ...warnings];
+}
+
+export function fillParagraphs(rung: LadderRung, { labels }: ChartContext): Paragraph[] {
+  return rung.fills.map((fill) => ({
+    spans: [{ text: fill.text }, { text: `, ${labels.gramsLeft(fill.left.text)}`, colour: 'quietInk' }],
+    type: typeScale.rowNote,
+  }));
+}
