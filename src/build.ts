@@ -58,7 +58,8 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
       if (!files.ok) return { outcome: 'content', problems: files.problems };
       for (const file of files.value) write(join(staging.dir, 'print', file.path), file.bytes);
     }
-    if (has('site')) await stages.run('site', () => buildSite({ content, charts, outDir: join(staging.dir, 'site') }));
+    if (has('site'))
+      await stages.run('site', () => buildSite({ content, charts, outDir: join(staging.dir, 'site') }));
     const files = await stages.run('report', () => filesOf(staging.dir, outputDir, parts));
     const report: Report = {
       tinwright: programVersion(),

@@ -1,12 +1,12 @@
 /** `build`: everything, into the output folder, all at once or not at all. */
 import { type BuildEffects, type BuildRequest, type BuildResult, build } from '../build.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
+import { folderProblem } from './folders.ts';
 import { repairIfNeeded } from './output/output-folder.ts';
 import { PARTS, type Part } from './output/places.ts';
 import type { Report } from './output/report.ts';
 import { counted, refuseContent, refuseUsage, tellProblems, usageProblem } from './problem-report.ts';
 import { processProgress } from './progress.ts';
-import { samePlace } from './same-place.ts';
 import type { Terminal } from './terminal.ts';
 
 export interface BuildOptions {
@@ -20,7 +20,8 @@ export interface BuildOptions {
 export async function runBuild(options: BuildOptions, terminal: Terminal): Promise<ExitCode> {
   const parts = partsOf(options.only);
   if (parts === null) return refuseUsage([onlyProblem(options.only ?? '')], terminal);
-  if (samePlace(options.content, options.output)) return refuseUsage([samePlaceProblem(options)], terminal);
+  const wrongFolder = folderProblem(options.content, options.output);
+  if (wrongFolder !== null) return refuseUsage([wrongFolder], terminal);
   repairIfNeeded(options.output);
   const request = requestFor(options.content, options.output, parts);
   const result = await buildWithProgress(request, terminal, options.quiet);
@@ -33,7 +34,11 @@ export function requestFor(contentDir: string, outputDir: string, parts: readonl
   return { contentDir, outputDir, parts, ...(epoch === undefined ? {} : { epoch }) };
 }
 
-async function buildWithProgress(request: BuildRequest, terminal: Terminal, quiet: boolean): Promise<BuildResult> {
+async function buildWithProgress(
+  request: BuildRequest,
+  terminal: Terminal,
+  quiet: boolean,
+): Promise<BuildResult> {
   const progress = processProgress(terminal.watched && !quiet);
   const effects: BuildEffects = { clock: () => performance.now(), progress: progress.show };
   try {
@@ -43,7 +48,12 @@ async function buildWithProgress(request: BuildRequest, terminal: Terminal, quie
   }
 }
 
-function tellResult(result: BuildResult, request: BuildRequest, terminal: Terminal, quiet: boolean): ExitCode {
+function tellResult(
+  result: BuildResult,
+  request: BuildRequest,
+  terminal: Terminal,
+  quiet: boolean,
+): ExitCode {
   if (result.outcome === 'usage') return refuseUsage(result.problems, terminal);
   if (result.outcome === 'content') {
     const code = refuseContent(result.problems, terminal);
@@ -77,13 +87,5 @@ function onlyProblem(only: string) {
     'only-unknown',
     `--only is '${only}', expected some of ${PARTS.join(', ')}`,
     "Write it like '--only site,data'.",
-  );
-}
-
-function samePlaceProblem({ content, output }: BuildOptions) {
-  return usageProblem(
-    'output-is-content',
-    `--output '${output}' is the folder with the content files ('${content}')`,
-    'Choose another folder: a build writes over what is in it.',
   );
 }

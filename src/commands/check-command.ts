@@ -2,7 +2,7 @@
 import { readContent } from '../read/read-content.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { repairIfNeeded } from './output/output-folder.ts';
-import { countText, counted, refuseContent, tellProblems } from './problem-report.ts';
+import { counted, countText, refuseContent, tellProblems } from './problem-report.ts';
 import type { Terminal } from './terminal.ts';
 
 export interface CheckOptions {
@@ -22,7 +22,11 @@ export async function runCheck(options: CheckOptions, terminal: Terminal): Promi
   if (content === null) return refuseContent(problems, terminal);
   tellProblems(problems, terminal);
   const { recipes, kitchen, ingredients } = content;
-  const found = [counted(kitchen.tins.length, 'tin'), counted(recipes.length, 'recipe'), counted(ingredients.length, 'ingredient')];
+  const found = [
+    counted(kitchen.tins.length, 'tin'),
+    counted(recipes.length, 'recipe'),
+    counted(ingredients.length, 'ingredient'),
+  ];
   terminal.say(`${options.content}: ${found.join(', ')}; ${countText(problems)}`);
   return EXIT.done;
 }

@@ -1,0 +1,23 @@
+import { existsSync, realpathSync } from 'node:fs';
+import { resolve, sep } from 'node:path';
+import type { Problem } from '../domain/problem.ts';
+import { usageProblem } from './problem-report.ts';
+
+/** What is wrong with the two folders of a build, or null. */
+export function folderProblem(content: string, output: string): Problem | null {
+  if (settled(content) !== settled(output)) return null;
+  return usageProblem(
+    'output-is-content',
+    `--output '${output}' is the folder with the content files ('${content}')`,
+    'Choose another folder: a build writes over what is in it.',
+  );
+}
+
+/** Whether a path is the folder or lies in it. */
+export function isWithin(path: string, folder: string): boolean {
+  return resolve(path) === resolve(folder) || resolve(path).startsWith(resolve(folder) + sep);
+}
+
+function settled(path: string): string {
+  return existsSync(path) ? realpathSync(path) : resolve(path);
+}

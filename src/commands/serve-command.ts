@@ -1,0 +1,90 @@
+/** `serve`: builds, shows the site on this computer only, and builds again whenever a content file is saved. */
+import { join } from 'node:path';
+import { type FSWatcher, watch } from 'chokidar';
+import { type BuildRequest, build } from '../build.ts';
+import { formatProblem } from '../read/format-problem.ts';
+import { requestFor } from './build-command.ts';
+import { EXIT, type ExitCode } from './exit-codes.ts';
+import { folderProblem, isWithin } from './folders.ts';
+import { repairIfNeeded } from './output/output-folder.ts';
+import { PARTS } from './output/places.ts';
+import { refuseUsage, usageProblem } from './problem-report.ts';
+import { openLiveReload } from './serve/live-reload.ts';
+import { queueRebuilds } from './serve/rebuild.ts';
+import { serveSite } from './serve/site-server.ts';
+import type { Terminal } from './terminal.ts';
+import { unexpectedText } from './unexpected.ts';
+
+export interface ServeOptions {
+  content: string;
+  output: string;
+  port: string;
+}
+
+/** Editors save in several steps; this long without another one counts as done. */
+const QUIET_MS = 120;
+
+/** Runs until it is interrupted. */
+export async function runServe(options: ServeOptions, terminal: Terminal): Promise<ExitCode> {
+  const port = /^\d{1,5}$/.test(options.port) ? Number(options.port) : Number.NaN;
+  if (!(port <= 65535)) return refuseUsage([portProblem(options.port)], terminal);
+  const wrongFolder = folderProblem(options.content, options.output);
+  if (wrongFolder !== null) return refuseUsage([wrongFolder], terminal);
+  repairIfNeeded(options.output);
+  const request = requestFor(options.content, options.output, PARTS);
+  const live = openLiveReload();
+  const server = await serveSite(join(options.output, 'site'), port, live);
+  const rebuild = async (): Promise<void> => {
+    const wrong = await problemsOf(request, terminal);
+    if (wrong === null) live.built();
+    else live.problems(wrong);
+  };
+  await rebuild();
+  const rebuilds = queueRebuilds(rebuild, QUIET_MS);
+  const watcher = watchContent(options, rebuilds.ask);
+  terminal.say(`http://127.0.0.1:${server.port}/ shows ${join(options.output, 'site')}. Stop with Ctrl-C.`);
+  await interrupted();
+  await watcher.close();
+  await rebuilds.settled();
+  await server.close();
+  return EXIT.done;
+}
+
+/** Builds once; the text of what is wrong, or null after a good build. */
+async function problemsOf(request: BuildRequest, terminal: Terminal): Promise<string | null> {
+  try {
+    const start = performance.now();
+    const result = await build(request, { clock: () => performance.now(), progress: () => {} });
+    if (result.outcome === 'built') {
+      terminal.say(`Built in ${((performance.now() - start) / 1000).toFixed(1)} s.`);
+      return null;
+    }
+    const text = result.problems.map(formatProblem).join('\n');
+    terminal.tell(text);
+    return text;
+  } catch (error) {
+    const text = unexpectedText(error);
+    terminal.tell(text);
+    return text;
+  }
+}
+
+function watchContent({ content, output }: ServeOptions, changed: () => void): FSWatcher {
+  const ignored = (path: string): boolean => isWithin(path, output);
+  return watch(content, { ignoreInitial: true, ignored }).on('all', changed);
+}
+
+function interrupted(): Promise<void> {
+  return new Promise((resolve) => {
+    process.once('SIGINT', () => resolve());
+    process.once('SIGTERM', () => resolve());
+  });
+}
+
+function portProblem(port: string) {
+  return usageProblem(
+    'port',
+    `--port is '${port}', expected a whole number from 0 to 65535`,
+    "Write it like '--port 8417'.",
+  );
+}
