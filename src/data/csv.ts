@@ -1,5 +1,5 @@
 /**
- * Comma-separated values as RFC 4180 (IETF, 2005, section 2; seen) has them: CRLF after every record, quotes
+ * Comma-separated values as RFC 4180 (IETF, 2005, section 2; from memory) has them: CRLF after every record, quotes
  * around a cell that needs them, quotes doubled inside. UTF-8 without a byte order mark.
  */
 export type Cell = string | number | null;
