@@ -21,7 +21,10 @@ export const ENGLISH_MARKS: NumberMarks = { thousands: ',', decimal: '.' };
  */
 export function formatFixed(value: number, decimals: number, marks: NumberMarks = ENGLISH_MARKS): string {
   const [whole = '0', part] = Math.abs(value).toFixed(decimals).split('.');
-  const shown = part === undefined ? grouped(whole, marks.thousands) : `${grouped(whole, marks.thousands)}${marks.decimal}${part}`;
+  const shown =
+    part === undefined
+      ? grouped(whole, marks.thousands)
+      : `${grouped(whole, marks.thousands)}${marks.decimal}${part}`;
   const isZero = /^[0.,]*$/.test(shown);
   return value < 0 && !isZero ? `−${shown}` : shown;
 }

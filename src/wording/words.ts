@@ -1,7 +1,7 @@
 /** The words a locale must bring. A missing key does not compile. */
 import type { EggPart, EggSize } from '../domain/egg.ts';
+import type { Allergen } from '../domain/ingredient.ts';
 import type { Locale } from '../domain/kitchen.ts';
-import type { Role } from '../domain/ingredient.ts';
 import type { ShapeKind } from '../domain/shape.ts';
 
 export interface Noun {
@@ -9,63 +9,39 @@ export interface Noun {
   many: string;
 }
 
-export type CautionCode =
-  | 'raw-batter'
-  | 'hot-tins'
-  | 'allergens'
-  | 'allergens-unknown'
-  | 'ready'
-  | 'overflow';
+/** Cautions by the code that outputs carry. */
+export interface CautionWords {
+  'raw-batter': string;
+  'hot-tins': string;
+  allergens: (names: string) => string;
+  'allergens-unknown': (names: string) => string;
+  ready: string;
+}
 
-export interface Words {
-  locale: Locale;
-  and: string;
-  /** Nought to twenty. */
-  numbers: readonly string[];
-  eggParts: Record<EggPart, Noun>;
-  noEggs: string;
-  beatenEgg: (grams: string) => string;
-  eggSize: (size: EggSize) => string;
-  eggSizeOwn: string;
-  eggSizeWith: (size: string, grams: string) => string;
-  fairyCakes: (count: number) => string;
-  over: (amount: string) => string;
-  short: (amount: string) => string;
-  nothingOver: string;
-  pinch: string;
-  tin: Noun;
-  shapes: Record<ShapeKind, string>;
-  roles: Record<Role, string>;
-  /** Additions to a size: the base of a tapered tin, the tube, how a shape is measured. */
-  sizeNotes: {
-    base: (size: string) => string;
-    tube: (size: string) => string;
-    flats: string;
-    corners: string;
-    lobes: string;
-    point: string;
-    petals: (count: number) => string;
-    water: (millilitres: string) => string;
-    deep: (depth: string) => string;
-    acrossAndDeep: (shape: string, across: string, depth: string) => string;
-  };
-  caution: string;
-  cautions: Record<CautionCode, string>;
-  chart: ChartWords;
+/** Additions to a size: the base of a tapered tin, the tube, how a shape is measured. */
+export interface SizeWords {
+  base: (size: string) => string;
+  tube: (size: string) => string;
+  flats: string;
+  corners: string;
+  across: string;
+  point: string;
+  petals: (count: number) => string;
+  water: (millilitres: string) => string;
+  /** Alternative text of a drawing. */
+  alt: (shape: string, across: string, depth: string) => string;
+  deep: (depth: string) => string;
 }
 
 /** Sentences of the tin chart. */
 export interface ChartWords {
   title: (recipe: string, flavours: readonly string[]) => string;
-  summary: (phrase: string) => string;
   summaryWithEggs: (eggs: string, batter: string, tin: string) => string;
   summaryWithoutEggs: (batter: string, tin: string) => string;
   countOfTin: (count: number, tin: string) => string;
-  together: (fills: readonly string[]) => string;
   noFill: string;
-  finishedHeight: (height: string) => string;
   basisOne: (tins: string, height: string, batter: string) => string;
-  basisMany: (count: number, tins: string, spread: string) => string;
+  basisMany: (count: number, spread: string) => string;
   notes: {
     rows: string;
     eggs: (tolerance: string) => string;
@@ -77,4 +53,30 @@ export interface ChartWords {
     loads: string;
     ladder: string;
   };
+}
+
+export interface Words {
+  locale: Locale;
+  and: string;
+  /** Nought to twenty. */
+  numbers: readonly string[];
+  eggParts: Record<EggPart, Noun>;
+  /** What is weighed when the kitchen weighs beaten egg. */
+  eggPartWeighed: Record<EggPart, string>;
+  noEggs: string;
+  eggSize: (size: EggSize) => string;
+  eggSizeWith: (size: string, grams: string) => string;
+  eggSizeOwn: (grams: string) => string;
+  fairyCakes: (count: number) => string;
+  over: (amount: string) => string;
+  short: (amount: string) => string;
+  nothingOver: string;
+  pinch: string;
+  tin: Noun;
+  shapes: Record<ShapeKind, string>;
+  sizeNotes: SizeWords;
+  caution: string;
+  cautions: CautionWords;
+  allergens: Record<Allergen, string>;
+  chart: ChartWords;
 }

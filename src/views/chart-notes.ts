@@ -1,0 +1,65 @@
+/** The sentences around a tin chart: what it says, what it rests on, how to read it. */
+import { yieldDensity } from '../compute/batter/yield-density.ts';
+import type { EggSetting } from '../domain/kitchen.ts';
+import { formatBothLengths } from '../wording/length.ts';
+import { listInWords } from '../wording/list.ts';
+import { formatGrams, formatWholeGrams } from '../wording/mass.ts';
+import { formatNumber, formatShare } from '../wording/number.ts';
+import { tinSize } from '../wording/tin-size.ts';
+import type { Words } from '../wording/words.ts';
+import type { ChartInput, ChartMix } from './chart-mixes.ts';
+import type { TinChartRow } from './tin-chart.types.ts';
+
+/** 'UK medium eggs, 51 g each without the shell'. */
+export function eggSizeText(egg: EggSetting, words: Words): string {
+  const grams = formatNumber(egg.shelledG, 1);
+  return egg.source === 'weighed' || egg.size === null
+    ? words.eggSizeOwn(grams)
+    : words.eggSizeWith(words.eggSize(egg.size), grams);
+}
+
+/** Which proven bakes stand behind the chart. */
+export function basisText({ recipe }: ChartInput, words: Words): string {
+  const [only] = recipe.provenBakes;
+  if (only === undefined || recipe.provenBakes.length > 1) {
+    const spread = formatShare(yieldDensity(recipe)?.spread ?? 0, 1);
+    return words.chart.basisMany(recipe.provenBakes.length, spread);
+  }
+  const tins = only.tins.map(({ tin, count }) => words.chart.countOfTin(count, tinSize(tin, words)));
+  const height = formatBothLengths(only.finishedHeightMm, 'mm');
+  return words.chart.basisOne(listInWords(tins, words.and), height, formatWholeGrams(only.batterG));
+}
+
+/** One sentence for the tin nearest the middle of the shelf. */
+export function chartSummary(mixes: readonly ChartMix[], rows: readonly TinChartRow[], words: Words): string {
+  const at = Math.floor(mixes.length / 2);
+  const [mix, row] = [mixes[at], rows[at]];
+  if (mix === undefined || row === undefined) return '';
+  const tin = words.chart.countOfTin(mix.count, mix.tin.name);
+  return row.eggs === null
+    ? words.chart.summaryWithoutEggs(row.batter.text, tin)
+    : words.chart.summaryWithEggs(row.eggs.text, row.batter.text, tin);
+}
+
+/** How to read the chart; only what occurs on it. */
+export function chartNotes(
+  { kitchen }: ChartInput,
+  rows: readonly TinChartRow[],
+  mixes: readonly ChartMix[],
+  words: Words,
+): string[] {
+  const { notes } = words.chart;
+  const tolerance = formatShare(kitchen.egg.tolerance);
+  const counted = rows.some((row) => row.eggs !== null);
+  const eggs = kitchen.egg.otherwise === 'weigh' ? notes.eggsWeighed(tolerance) : notes.eggs(tolerance);
+  return [
+    notes.rows,
+    ...(counted ? [eggs] : []),
+    notes.grams(formatGrams(kitchen.scale.stepG), formatGrams(kitchen.scale.fineStepG)),
+    notes.surplus(formatGrams(kitchen.fairyCaseG)),
+    notes.fill,
+    notes.heights,
+    ...(mixes.some(({ mix }) => mix.loads.length > 1) ? [notes.loads] : []),
+    ...(counted ? [notes.ladder] : []),
+  ];
+}
