@@ -15,6 +15,8 @@ import { plainSpaces } from './units/quantity.ts';
 export interface SpecContext {
   tins: readonly Tin[];
   outlines: readonly OutlineEntry[];
+  /** Ids of tins that are there but wrong: their own problem is enough. Null when no tin could be read. */
+  brokenTins?: readonly string[] | null;
 }
 
 const MOST = 500;
@@ -38,6 +40,7 @@ function readTin(text: string, at: number, context: SpecContext): Result<Tin> {
   const owned = context.tins.find((tin) => tin.id === text);
   if (owned !== undefined) return succeed(owned);
   if (!looksLikeId(text)) return describedTin(text, at, context.outlines);
+  if (context.brokenTins === null || context.brokenTins?.includes(text)) return fail();
   const ids = context.tins.map((tin) => tin.id);
   const near = nearest(text, ids);
   const hint = `${suggest(text, ids, 'tins')}${near === null ? ` Or describe it: '1 x round 6in x 3in'.` : ''}`;
@@ -66,14 +69,16 @@ export function parseSpec(written: string, context: SpecContext): Result<TinCoun
   const text = plainSpaces(written);
   if (text.trim() === '') return refuse('spec-empty', 'The list of tins is empty', `${EXAMPLE}.`);
   const found: TinCount[] = [];
+  let sound = true;
   const problems: Problem[] = [];
   let at = 0;
   for (const piece of text.split(',')) {
     const lead = piece.length - piece.trimStart().length;
     const item = readItem(piece.trim(), at + lead, context);
+    sound &&= item.ok;
     if (item.ok) found.push(item.value);
     else problems.push(...item.problems);
     at += piece.length + 1;
   }
-  return problems.length > 0 ? fail(...problems) : succeed(found);
+  return sound ? succeed(found) : fail(...problems);
 }

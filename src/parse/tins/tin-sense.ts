@@ -44,7 +44,8 @@ function words(key: string): string {
   return key.replace('_', ' ');
 }
 
-function depthProblems(kind: ShapeKind, depthMm: number, sizes: Sizes): TinProblem[] {
+function depthProblems(kind: ShapeKind, depthMm: number | undefined, sizes: Sizes): TinProblem[] {
+  if (depthMm === undefined) return [];
   if (depthMm < SHALLOWEST_MM || depthMm > DEEPEST_MM) {
     const what = depthMm > DEEPEST_MM ? 'deep' : 'shallow';
     const hint = `Inside depth runs from ${SHALLOWEST_MM} mm to ${DEEPEST_MM} mm. Check the unit.`;
@@ -127,16 +128,16 @@ function petalProblems(petals: number | undefined): TinProblem[] {
 }
 
 /** The longest two inside measurements make a box that no tin can hold more than. */
-function boxMl(sizes: Sizes, depthMm: number): number | null {
+function boxMl(sizes: Sizes, depthMm: number | undefined): number | null {
   const measured = Object.values(sizes);
-  if (measured.length === 0) return null;
+  if (measured.length === 0 || depthMm === undefined) return null;
   const [longest = 0, second = longest] = [...measured].sort((a, b) => b - a);
   const side = sizes.length === undefined ? longest : second;
   // Flats to corners and point to lobes can be up to 16 % more.
   return (longest * side * depthMm * 1.35) / 1000;
 }
 
-function volumeProblems(kind: ShapeKind, sizes: Sizes, depthMm: number, volumeMl?: number): TinProblem[] {
+function volumeProblems(kind: ShapeKind, sizes: Sizes, depthMm?: number, volumeMl?: number): TinProblem[] {
   const box = kind === 'outline' ? null : boxMl(sizes, depthMm);
   if (volumeMl === undefined || box === null || volumeMl <= box) return [];
   return [
@@ -155,7 +156,7 @@ function volumeProblems(kind: ShapeKind, sizes: Sizes, depthMm: number, volumeMl
 export function tinProblems(
   kind: ShapeKind,
   sizes: Sizes,
-  depthMm: number,
+  depthMm: number | undefined,
   extras: { petals?: number; measuredVolumeMl?: number } = {},
 ): TinProblem[] {
   return [

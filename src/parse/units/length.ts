@@ -1,5 +1,7 @@
 import { type Result, succeed } from '../../domain/result.ts';
 import { type LengthUnit, MM_PER } from '../../domain/units.ts';
+import { refuse } from '../problems.ts';
+import { quote } from '../quote.ts';
 import { type AmountOptions, parseAmount, type QuantityKind } from './quantity.ts';
 
 /** A length in mm that remembers the unit the baker wrote. */
@@ -45,4 +47,18 @@ const LENGTH: QuantityKind<LengthUnit> = {
 export function parseLength(text: string, options: AmountOptions = {}): Result<LengthAsWritten> {
   const amount = parseAmount(text, LENGTH, options);
   return amount.ok ? succeed({ mm: amount.value.total, unit: amount.value.unit }) : amount;
+}
+
+const LOWEST_MM = 5;
+const HIGHEST_MM = 500;
+
+/** The height of a baked cake: a length from 5 to 500 mm. */
+export function parseFinishedHeight(text: string): Result<LengthAsWritten> {
+  const length = parseLength(text);
+  if (!length.ok || (length.value.mm >= LOWEST_MM && length.value.mm <= HIGHEST_MM)) return length;
+  return refuse(
+    'quantity-out-of-range',
+    `${quote(text)} is too ${length.value.mm < LOWEST_MM ? 'low' : 'high'} for a baked cake`,
+    `Use ${LOWEST_MM} mm to ${HIGHEST_MM} mm. Check the unit.`,
+  );
 }

@@ -1,0 +1,15 @@
+/** Every kind of content file that an editor can check as one types. */
+import type * as z from 'zod';
+import { houseStyleSchema } from './house-style-schema.ts';
+import { ingredientsSchema } from './ingredients-schema.ts';
+import { kitchenSchema } from './kitchen-schema.ts';
+import { pageSchema } from './page-schema.ts';
+import { recipeSchema } from './recipe-schema.ts';
+
+export const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
+  kitchen: kitchenSchema,
+  ingredients: ingredientsSchema,
+  recipe: recipeSchema,
+  'house-style': houseStyleSchema,
+  page: pageSchema,
+};

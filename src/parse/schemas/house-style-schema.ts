@@ -1,0 +1,38 @@
+import * as z from 'zod';
+import { keys, length, line } from './keys.ts';
+
+const colour = (what: string): z.ZodString =>
+  z.string().meta({ description: what, examples: ['#fffdf8'], pattern: '^#[0-9a-fA-F]{6}$' });
+
+const palette = keys({
+  paper: colour('Background'),
+  ink: colour('Text'),
+  quiet_ink: colour('Less important text'),
+  rule: colour('Lines'),
+  accent: colour('Headings and links'),
+  accent_ink: colour('Text on the accent'),
+  tint: colour('Bands in tables'),
+  caution: colour('Cautions'),
+});
+
+const font = (what: string): z.ZodString => line(what, 'bundled:Source Sans 3/400Regular');
+
+/** content/house-style.yaml */
+export const houseStyleSchema = keys({
+  name: line('Name of the style', 'Plain'),
+  colours: keys({ light: palette, dark: palette }),
+  fonts: keys({
+    text: font('Text: bundled:FAMILY/CUT or a file below content'),
+    text_bold: font('Bold text'),
+    text_italic: font('Italic text'),
+    heading: font('Headings'),
+  }),
+  logo: line('An SVG file below content', 'assets/logo.svg').optional(),
+  heading_case: z.enum(['as written', 'small capitals']).optional(),
+  margins: keys({
+    top: length('Margin of every print', '14 mm'),
+    right: length('Margin of every print', '14 mm'),
+    bottom: length('Margin of every print', '16 mm'),
+    left: length('Margin of every print', '14 mm'),
+  }),
+});

@@ -1,0 +1,45 @@
+/** The words that every schema of a content file is made of. Schemas check text only; nothing is converted. */
+import * as z from 'zod';
+
+/** Keys that may not be misspelt: an unknown one is an error that names the nearest. */
+export function keys<S extends z.core.$ZodLooseShape>(shape: S): z.ZodObject<S, z.core.$strict> {
+  return z.strictObject(shape, {
+    error: (issue) => (issue.code === 'unrecognized_keys' ? Object.keys(shape).join(' ') : undefined),
+  });
+}
+
+/** A line of text that is not blank. */
+export function line(description: string, example: string): z.ZodString {
+  return z
+    .string()
+    .regex(/\S/)
+    .max(300)
+    .meta({ description, examples: [example] });
+}
+
+/** Marks texts that a unit parser will judge, so that a bare number gets the advice that fits. */
+export const QUANTITY = 'quantity';
+
+function quantity(description: string, examples: string[], pattern: string): z.ZodString {
+  // The pattern is for editors, which check as one types; the parsers say more about what is wrong.
+  return z.string({ error: QUANTITY }).meta({ description, examples, pattern });
+}
+
+const NUMBER = '^ *(\\d|\\.\\d|[¼½¾⅓⅔⅛⅜⅝⅞])';
+
+export const length = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*(mm|cm|in|inch|inches|["″])$`);
+export const mass = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*(g|kg|oz|lb|grams?|ounces?|pounds?)$`);
+export const volume = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*(ml|l|tsp|tbsp|cups?|oz|pint)$`);
+export const share = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*%$`);
+export const density = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*g/ml$`);
+export const temperature = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, '^(gas|[Ff]an|[ \\d]).*$');
+export const day = (description: string): z.ZodString =>
+  quantity(description, ['2026-11-01'], '^\\d{4}-\\d{2}-\\d{2}$');
+export const spec = (description: string): z.ZodString =>
+  quantity(description, ['2 x round-6', '1 x round 6in x 3in'], '^ *\\d+ *[x×]');
