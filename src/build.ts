@@ -13,7 +13,7 @@ import { type StageEffects, startStages } from './commands/stages.ts';
 import { programVersion } from './commands/version.ts';
 import { datedContent } from './domain/edition.ts';
 import type { Problem } from './domain/problem.ts';
-import { readContent } from './read/read-content.ts';
+import { readContent } from './read/content.ts';
 import { buildSite } from './site/build-site.ts';
 import { chartViews } from './views/chart-views.ts';
 

@@ -1,5 +1,5 @@
 /** `check`: is everything in the content folder right? Reads, says so, writes nothing. */
-import { readContent } from '../read/read-content.ts';
+import { readContent } from '../read/content.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { repairIfNeeded } from './output/output-folder.ts';
 import { counted, countText, refuseContent, tellProblems } from './problem-report.ts';

@@ -11,7 +11,7 @@ import { quote } from '../parse/quote.ts';
 import { parseSpec } from '../parse/spec.ts';
 import { parseEggWeight } from '../parse/units/egg-size.ts';
 import { parseLength } from '../parse/units/length.ts';
-import { readContent } from '../read/read-content.ts';
+import { readContent } from '../read/content.ts';
 import { mixJson } from '../views/mix-json.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { mixText } from './mix-text.ts';
@@ -45,7 +45,8 @@ export async function runMix(options: MixOptions, terminal: Terminal): Promise<E
   if (content === null) return refuseContent(problems, terminal);
   const question = understood(options, content);
   if (!question.ok) return refuseUsage(question.problems, terminal);
-  const { recipe, egg } = question.value;
+  const { recipe, egg, heightMm } = question.value;
+  const asked = { finishedHeightMm: heightMm ?? recipe.finishedHeightMm, egg };
   const kitchen = { ...content.kitchen, egg };
   const mix = plan(question.value, content);
   if (!mix.ok)
@@ -53,8 +54,8 @@ export async function runMix(options: MixOptions, terminal: Terminal): Promise<E
       mix.problems.map((problem) => ({ ...problem, file: '--tins' })),
       terminal,
     );
-  if (options.json) terminal.say(JSON.stringify(mixJson(mix.value, recipe, kitchen), null, 2));
-  else terminal.say(mixText(mix.value, recipe, kitchen));
+  if (options.json) terminal.say(JSON.stringify(mixJson(mix.value, asked), null, 2));
+  else terminal.say(mixText(mix.value, { recipe, kitchen, ingredients: content.ingredients }));
   return EXIT.done;
 }
 
@@ -81,7 +82,7 @@ function understood(options: MixOptions, content: Content): Result<MixQuestion> 
 function at<T>(option: string, result: Result<T>): Result<T> {
   return result.ok
     ? result
-    : fail(...result.problems.map((problem): Problem => ({ ...problem, file: option, line: 1 })));
+    : fail(...result.problems.map((problem): Problem => ({ ...problem, file: option })));
 }
 
 function recipeNamed(id: string, content: Content): Result<Recipe> {

@@ -1,0 +1,38 @@
+/** The four font files of a house style as bytes: bundled ones by name, the baker's own from the content folder. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { FontRole, HouseStyle } from '../../domain/house-style.ts';
+import { fail, type Result, succeed } from '../../domain/result.ts';
+import { isBundledFont, readBundledFont } from '../../pdf/bundled-fonts.ts';
+import { type FontFile, type LoadedFonts, loadFonts } from '../../pdf/fonts.ts';
+
+const ROLES: readonly FontRole[] = ['text', 'textBold', 'textItalic', 'heading'];
+
+/** Parsed once, for all documents of a run; problems name the font. */
+export function houseFonts(style: HouseStyle, contentDir: string): Result<LoadedFonts> {
+  const read = ROLES.map((role): [FontRole, Result<FontFile>] => [
+    role,
+    fontFile(style.fonts[role], contentDir),
+  ]);
+  const problems = read.flatMap(([, file]) => (file.ok ? [] : file.problems));
+  if (problems.length > 0)
+    return fail(...problems.map((problem) => ({ ...problem, file: 'house-style.yaml' })));
+  const files = read.flatMap(([role, file]) => (file.ok ? [[role, file.value] as const] : []));
+  const loaded = loadFonts(Object.fromEntries(files) as Record<FontRole, FontFile>);
+  if (loaded.ok) return loaded;
+  return fail(...loaded.problems.map((problem) => ({ ...problem, file: 'house-style.yaml' })));
+}
+
+function fontFile(name: string, contentDir: string): Result<FontFile> {
+  if (isBundledFont(name)) return readBundledFont(name);
+  try {
+    return succeed({ name, bytes: readFileSync(join(contentDir, name)) });
+  } catch {
+    return fail({
+      code: 'font-missing',
+      severity: 'error',
+      message: `the font '${name}' is not in the content folder`,
+      hint: "Put the TTF, OTF or WOFF file there, or name a bundled one like 'bundled:Source Sans 3/400Regular'.",
+    });
+  }
+}

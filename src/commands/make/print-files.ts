@@ -1,0 +1,46 @@
+/** The PDFs of a build: every print in every paper that the kitchen uses. */
+import type { Content } from '../../domain/content.ts';
+import { instantOf } from '../../domain/edition.ts';
+import { fail, type Result, succeed } from '../../domain/result.ts';
+import { renderPdf } from '../../pdf/render-pdf.ts';
+import type { Print } from '../../prints/sheet/surface.ts';
+import { tinChartPrint } from '../../prints/tin-chart.ts';
+import type { TinChartView } from '../../views/tin-chart.types.ts';
+import { programVersion } from '../version.ts';
+import { houseFonts } from './house-fonts.ts';
+import type { MadeFile } from './made-file.ts';
+
+/** Problems are the house style's: a font that cannot be read, or that lacks a sign which a print needs. */
+export function printFiles(
+  content: Content,
+  charts: readonly TinChartView[],
+  contentDir: string,
+): Result<MadeFile[]> {
+  const { kitchen, houseStyle } = content;
+  const fonts = houseFonts(houseStyle, contentDir);
+  if (!fonts.ok) return fonts;
+  const info = {
+    dated: instantOf(kitchen.edition),
+    author: kitchen.name,
+    producer: `Tinwright ${programVersion()}`,
+  };
+  const files = printsOf(content, charts, fonts.value.metrics).map((print) => {
+    const pdf = renderPdf(print, fonts.value, info);
+    return pdf.ok ? succeed({ path: `${print.path}.pdf`, bytes: pdf.value }) : pdf;
+  });
+  const problems = files.flatMap((file) => (file.ok ? [] : file.problems));
+  return problems.length > 0
+    ? fail(...problems)
+    : succeed(files.flatMap((file) => (file.ok ? [file.value] : [])));
+}
+
+function printsOf(
+  { kitchen, houseStyle }: Content,
+  charts: readonly TinChartView[],
+  metrics: Parameters<typeof tinChartPrint>[2],
+): Print[] {
+  const options = kitchen.siteUrl === undefined ? {} : { siteUrl: kitchen.siteUrl };
+  return charts.flatMap((chart) =>
+    kitchen.paper.map((paper) => tinChartPrint(chart, houseStyle, metrics, paper, kitchen.locale, options)),
+  );
+}
