@@ -1,0 +1,85 @@
+/**
+ * What to set, when to look, and is a core or a band worth it? For one recipe and one tin: the dial (the
+ * recipe's heat, lowered for wide tins by the edge dose), the windows with and without a core, and how many
+ * logged bakes stand behind each.
+ */
+import type { CoreKind } from '../../domain/bake-log.ts';
+import { quantiseRatio } from '../../domain/quantise.ts';
+import { type Result, succeed } from '../../domain/result.ts';
+import type { TinForm, TinMaterial } from '../../domain/tin.ts';
+import { type NeutralBake, neutralBake } from './bake-case.ts';
+import type { BakeConstants } from './constants.ts';
+import { edgeDose, gentlestDialC, MOST_DOSE_K_MIN } from './edge-dose.ts';
+import { coreIsWorthIt } from './heating-core.ts';
+import type { BakeGroup, LogFit } from './log-fit.ts';
+import { bakeSolid } from './solid.ts';
+import { type BakeWindow, bakeWindow } from './window.ts';
+
+export interface GuidanceAsk {
+  tin: TinForm & { material?: TinMaterial };
+  heightMm: number;
+  /** The recipe's conventional oven setting, °C. */
+  recipeOvenC: number;
+  /** Core that the kitchen owns. */
+  core: Exclude<CoreKind, 'none'>;
+  band: boolean;
+}
+
+/** One way to bake it. */
+export interface BakeAdvice {
+  /** Conventional setting, °C: the recipe's, or less where the edge would suffer. */
+  dialC: number;
+  window: BakeWindow;
+  /** Logged bakes behind the window. */
+  bakes: number;
+  neutral: NeutralBake;
+  /** Edge dose of a plain sponge at that dial, K·min. */
+  edgeDoseKMin: number;
+}
+
+export interface BakeGuidance {
+  plain: BakeAdvice;
+  /** Null where the core's rule does not reach. */
+  withCore: BakeAdvice | null;
+  coreIsWorthIt: boolean;
+  /** At the recipe's own heat, without a core, the edge would have more than its due: lower heat or a band. */
+  edgeNeedsCare: boolean;
+}
+
+/** Guidance for a tin; fails when the oven is no hotter than a done cake. */
+export function bakeGuidance(ask: GuidanceAsk, fit: LogFit, constants: BakeConstants): Result<BakeGuidance> {
+  const plain = advice(ask, 'none', fit.plain, constants);
+  if (!plain.ok) return plain;
+  const cored = advice(ask, ask.core, fit.withCore, constants);
+  const solid = bakeSolid(ask.tin, ask.heightMm);
+  const dose = edgeDose(solid, ask.recipeOvenC, 'none', constants);
+  return succeed({
+    plain: plain.value,
+    withCore: cored.ok ? cored.value : null,
+    coreIsWorthIt: cored.ok && coreIsWorthIt(solid),
+    edgeNeedsCare: dose !== null && dose > MOST_DOSE_K_MIN,
+  });
+}
+
+function advice(
+  ask: GuidanceAsk,
+  core: CoreKind,
+  group: BakeGroup,
+  constants: BakeConstants,
+): Result<BakeAdvice> {
+  const solid = bakeSolid(ask.tin, ask.heightMm);
+  const gentle = gentlestDialC(solid, core, constants);
+  const dialC = gentle === null ? ask.recipeOvenC : Math.min(ask.recipeOvenC, quantiseRatio(gentle));
+  const bake = neutralBake(
+    { tin: ask.tin, heightMm: ask.heightMm, ovenC: dialC, core, band: ask.band },
+    constants,
+  );
+  if (!bake.ok) return bake;
+  return succeed({
+    dialC,
+    window: bakeWindow(group.belief, bake.value, constants),
+    bakes: group.bakes,
+    neutral: bake.value,
+    edgeDoseKMin: quantiseRatio(edgeDose(solid, dialC, core, constants) ?? 0),
+  });
+}

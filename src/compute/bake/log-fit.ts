@@ -1,0 +1,123 @@
+/**
+ * The bake log of one recipe in one oven, turned into beliefs. Bakes with a core are a group of their own: they
+ * start from what the others taught, loosened by the core's own scatter, and teach only the core's windows. A
+ * row that cannot be reckoned (no height to go by, core in a tiny tin) is reported, and hides no other.
+ */
+import type { BakeLogRow } from '../../domain/bake-log.ts';
+import type { Problem } from '../../domain/problem.ts';
+import { quantiseMin } from '../../domain/quantise.ts';
+import { type BakeCase, neutralBake } from './bake-case.ts';
+import type { BakeConstants } from './constants.ts';
+import type { RecipeClass } from './recipe-class.ts';
+import {
+  expectedMinutes,
+  type FactorBelief,
+  type FactorFit,
+  fitFactor,
+  type Observation,
+  priorBelief,
+} from './time-factor.ts';
+import { windowSdMin } from './window.ts';
+
+export interface LoggedBake {
+  row: BakeLogRow;
+  observation: Observation;
+}
+
+/** What the log says, with and without a core. */
+export interface BakeGroup {
+  belief: FactorBelief;
+  /** Logged bakes behind it. */
+  bakes: number;
+}
+
+/** A row that disagrees with the rest by more than two standard deviations. */
+export interface OddBake {
+  row: BakeLogRow;
+  expectedMin: number;
+  /** Logged less expected, min. */
+  lateByMin: number;
+  /** How much the fit heeded it, 0 to 1. */
+  weight: number;
+}
+
+export interface LogFit {
+  plain: BakeGroup;
+  withCore: BakeGroup;
+  odd: OddBake[];
+  problems: Problem[];
+}
+
+const ODD_FROM_SD = 2;
+/** Steam holds the crumb at its boiling point: a probe this far past done cannot tell how long ago it was. */
+const PROBE_PAST_DONE_C = 2;
+
+/**
+ * Fits the log's rows of one recipe. `heightMm` gives the finished height of a row that has none of its own
+ * (the recipe's).
+ */
+export function fitLog(
+  rows: readonly BakeLogRow[],
+  recipe: { recipeClass: RecipeClass; heightMm: number },
+  constants: BakeConstants,
+): LogFit {
+  const problems: Problem[] = [];
+  const logged = rows.flatMap((row) => {
+    const bake = neutralBake(caseOfRow(row, recipe.heightMm, constants), constants);
+    if (bake.ok) return [{ row, observation: { ...bake.value, minutes: row.minutes } }];
+    problems.push(...bake.problems.map((problem) => atRow(problem, row)));
+    return [];
+  });
+  const plain = logged.filter(({ row }) => row.core === 'none');
+  const cored = logged.filter(({ row }) => row.core !== 'none');
+  const plainFit = fitGroup(plain, priorBelief(recipe.recipeClass, constants), constants);
+  const corePrior = loosened(plainFit, constants.coreLogSd);
+  const coreFit = fitGroup(cored, corePrior, constants);
+  return {
+    plain: { belief: beliefOf(plainFit), bakes: plain.length },
+    withCore: { belief: beliefOf(coreFit), bakes: cored.length },
+    odd: [...oddBakes(plain, plainFit, constants), ...oddBakes(cored, coreFit, constants)],
+    problems,
+  };
+}
+
+/** The bake that a row describes; a probe's reading takes the place of 'done' while it still tells something. */
+export function caseOfRow(row: BakeLogRow, heightMm: number, constants: BakeConstants): BakeCase {
+  const bake = {
+    tin: row.tin,
+    heightMm: row.finishedHeightMm ?? heightMm,
+    ovenC: row.ovenC,
+    core: row.core,
+    band: row.band,
+  };
+  const tells = row.probeC !== undefined && row.probeC <= constants.centreC + PROBE_PAST_DONE_C;
+  return tells && row.probeC !== undefined ? { ...bake, doneC: row.probeC } : bake;
+}
+
+function fitGroup(logged: LoggedBake[], prior: FactorBelief, constants: BakeConstants): FactorFit {
+  const seen = logged.map(({ observation }) => observation);
+  return fitFactor(prior, seen, constants);
+}
+
+function beliefOf({ weights: _, ...belief }: FactorFit): FactorBelief {
+  return belief;
+}
+
+function loosened(fit: FactorFit, logSd: number): FactorBelief {
+  return { ...beliefOf(fit), varLnFactor: fit.varLnFactor + logSd * logSd };
+}
+
+function oddBakes(logged: LoggedBake[], fit: FactorFit, constants: BakeConstants): OddBake[] {
+  return logged.flatMap(({ row, observation }, index) => {
+    const expected = expectedMinutes(fit, observation, constants.lagMin);
+    const late = observation.minutes - expected;
+    if (Math.abs(late) <= ODD_FROM_SD * windowSdMin(fit, observation, constants)) return [];
+    const weight = fit.weights[index] ?? 0;
+    return [{ row, expectedMin: quantiseMin(expected), lateByMin: quantiseMin(late), weight }];
+  });
+}
+
+function atRow(problem: Problem, row: BakeLogRow): Problem {
+  const place = row.line === undefined ? {} : { line: row.line };
+  return { ...problem, ...place, message: `Bake of ${row.date} in ${row.tin.name}: ${problem.message}` };
+}

@@ -1,0 +1,35 @@
+/** The bake log: dated real bakes, as the baker wrote them down, with the tin looked up. */
+import type { Tin } from './tin.ts';
+
+/** A heating core stood in the middle of the batter; hollow means open to the oven's air at both ends. */
+export type CoreKind = 'none' | 'hollow' | 'solid';
+export const CORE_KINDS: readonly CoreKind[] = ['none', 'hollow', 'solid'];
+
+/** One bake: some tins alike, baked together. */
+export interface BakeLogRow {
+  /** ISO date. */
+  date: string;
+  recipeId: string;
+  flavourIds: string[];
+  /** An owned tin, or one described on the spot (owned 0). */
+  tin: Tin;
+  /** How many such tins stood in the oven. */
+  count: number;
+  /** Batter in each tin, g. */
+  batterG: number;
+  /** Oven setting, conventional, °C (a fan setting has been converted when read). */
+  ovenC: number;
+  /** Minutes from the door shut to the done test passed, or to the probe's reading when there is one. */
+  minutes: number;
+  core: CoreKind;
+  /** Whether an insulated band was round the tin. */
+  band: boolean;
+  finishedHeightMm?: number;
+  /** Baked cake from each tin, g. */
+  massOutG?: number;
+  /** Reading of a probe in the middle at `minutes`, °C. */
+  probeC?: number;
+  notes?: string;
+  /** Line in the log's file, so that a report can point at it. */
+  line?: number;
+}
