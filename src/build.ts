@@ -4,8 +4,6 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { dataFiles } from './commands/make/data-files.ts';
-import { printFiles } from './commands/make/print-files.ts';
 import { type Staging, withStaging } from './commands/output/output-folder.ts';
 import { PARTS, type Part, REPORT } from './commands/output/places.ts';
 import { filesOf, type Report, reportText } from './commands/output/report.ts';
@@ -14,7 +12,6 @@ import { programVersion } from './commands/version.ts';
 import { datedContent } from './domain/edition.ts';
 import type { Problem } from './domain/problem.ts';
 import { readContent } from './read/content.ts';
-import { buildSite } from './site/build-site.ts';
 import { chartViews } from './views/chart-views.ts';
 
 export interface BuildRequest {
@@ -26,19 +23,22 @@ export interface BuildRequest {
 }
 
 export interface BuildEffects extends StageEffects {
-  /** Writes one file below the staging folder; the file system when left out. */
+  /** Writes one file of data, print or report below the staging folder; to the disk when left out. */
   write?(path: string, bytes: Uint8Array | string): void;
 }
 
 export type BuildResult =
   | { outcome: 'built'; report: Report }
-  | { outcome: 'content' | 'usage'; problems: Problem[] };
+  | { outcome: 'content'; problems: Problem[] }
+  | { outcome: 'usage'; problems: Problem[] };
 
-/** Builds the asked parts; the others stay as they are. Throws only on what no content file is to blame for. */
+/** Builds the asked parts; the others stay as they are. Throws only what no content file is to blame for. */
 export async function build(request: BuildRequest, effects: BuildEffects): Promise<BuildResult> {
   const { contentDir, outputDir, parts, epoch } = request;
   const write = effects.write ?? writeFile;
   const stages = startStages(effects);
+  const has = (part: Part): boolean => parts.includes(part);
+
   const read = await stages.run('read', () => readContent(contentDir));
   if (read.content === null) return { outcome: 'content', problems: read.problems };
   const dated = datedContent(read.content, epoch);
@@ -46,21 +46,26 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
   const content = dated.value;
   const charts = await stages.run('compute', () => chartViews(content));
 
-  return withStaging(outputDir, async (staging: Staging): Promise<BuildResult> => {
-    const has = (part: Part) => parts.includes(part);
-    for (const part of parts) mkdirSync(join(staging.dir, part));
+  return withStaging(outputDir, async ({ dir, swapIn }: Staging): Promise<BuildResult> => {
+    for (const part of parts) mkdirSync(join(dir, part));
     if (has('data')) {
+      const { dataFiles } = await import('./commands/make/data-files.ts');
       const files = await stages.run('data', () => dataFiles(charts));
-      for (const file of files) write(join(staging.dir, 'data', file.path), file.bytes);
+      for (const file of files) write(join(dir, 'data', file.path), file.bytes);
     }
     if (has('print')) {
+      const { printFiles } = await import('./commands/make/print-files.ts');
       const files = await stages.run('print', () => printFiles(content, charts, contentDir));
       if (!files.ok) return { outcome: 'content', problems: files.problems };
-      for (const file of files.value) write(join(staging.dir, 'print', file.path), file.bytes);
+      for (const file of files.value) write(join(dir, 'print', file.path), file.bytes);
     }
-    if (has('site'))
-      await stages.run('site', () => buildSite({ content, charts, outDir: join(staging.dir, 'site') }));
-    const files = await stages.run('report', () => filesOf(staging.dir, outputDir, parts));
+    if (has('site')) {
+      const { siteFiles } = await import('./commands/make/site-files.ts');
+      await stages.run('site', () =>
+        siteFiles({ content, charts, contentDir, stagingDir: dir, outputDir, parts }),
+      );
+    }
+    const files = await stages.run('report', () => filesOf(dir, outputDir, parts));
     const report: Report = {
       tinwright: programVersion(),
       dated: content.kitchen.edition,
@@ -69,8 +74,8 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
       warnings: read.problems,
       milliseconds: stages.milliseconds(),
     };
-    write(join(staging.dir, REPORT), reportText(report));
-    await stages.run('swap', () => staging.swapIn([...report.made, REPORT]));
+    write(join(dir, REPORT), reportText(report));
+    await stages.run('swap', () => swapIn([...report.made, REPORT]));
     return { outcome: 'built', report };
   });
 }

@@ -5,7 +5,7 @@ import { fail, type Result, succeed } from '../../domain/result.ts';
 import { renderPdf } from '../../pdf/render-pdf.ts';
 import type { Print } from '../../prints/sheet/surface.ts';
 import { tinChartPrint } from '../../prints/tin-chart.ts';
-import type { TinChartView } from '../../views/tin-chart.types.ts';
+import type { ChartViews } from '../../views/chart-views.ts';
 import { programVersion } from '../version.ts';
 import { houseFonts } from './house-fonts.ts';
 import type { MadeFile } from './made-file.ts';
@@ -13,7 +13,7 @@ import type { MadeFile } from './made-file.ts';
 /** Problems are the house style's: a font that cannot be read, or that lacks a sign which a print needs. */
 export function printFiles(
   content: Content,
-  charts: readonly TinChartView[],
+  charts: readonly ChartViews[],
   contentDir: string,
 ): Result<MadeFile[]> {
   const { kitchen, houseStyle } = content;
@@ -36,11 +36,11 @@ export function printFiles(
 
 function printsOf(
   { kitchen, houseStyle }: Content,
-  charts: readonly TinChartView[],
+  charts: readonly ChartViews[],
   metrics: Parameters<typeof tinChartPrint>[2],
 ): Print[] {
   const options = kitchen.siteUrl === undefined ? {} : { siteUrl: kitchen.siteUrl };
-  return charts.flatMap((chart) =>
+  return charts.flatMap(({ chart }) =>
     kitchen.paper.map((paper) => tinChartPrint(chart, houseStyle, metrics, paper, kitchen.locale, options)),
   );
 }
