@@ -7,9 +7,10 @@ import { formatEighths } from './fraction.ts';
 /** Amounts from this weight up are printed in grams only. */
 export const SPOONS_BELOW_G = 5;
 
-/** Spoon sets come in quarters, and an eighth. */
+/** Spoon sets go down to an eighth; above one spoonful quarters are near enough. */
 function toSpoonSet(teaspoons: number): number {
-  return teaspoons < 0.1875 ? 0.125 : Math.round(teaspoons * 4) / 4;
+  const parts = teaspoons < 1 ? 8 : 4;
+  return Math.max(1, Math.round(teaspoons * parts)) / parts;
 }
 
 /**

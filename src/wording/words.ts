@@ -3,6 +3,7 @@ import type { EggPart, EggSize } from '../domain/egg.ts';
 import type { Allergen } from '../domain/ingredient.ts';
 import type { Locale } from '../domain/kitchen.ts';
 import type { ShapeKind } from '../domain/shape.ts';
+import type { WorkingWords } from './working-words.ts';
 
 export interface Noun {
   one: string;
@@ -79,4 +80,5 @@ export interface Words {
   cautions: CautionWords;
   allergens: Record<Allergen, string>;
   chart: ChartWords;
+  working: WorkingWords;
 }

@@ -1,6 +1,7 @@
 /** British English. */
 import type { Words } from '../words.ts';
 import { enGBChart } from './en-GB-chart.ts';
+import { enGBWorking } from './en-GB-working.ts';
 
 export const enGB: Words = {
   locale: 'en-GB',
@@ -101,4 +102,5 @@ export const enGB: Words = {
     molluscs: 'molluscs',
   },
   chart: enGBChart,
+  working: enGBWorking,
 };

@@ -1,0 +1,86 @@
+/**
+ * Numbers of the working. Each is shown once, and the arithmetic is written with the very texts that are
+ * shown, so that anybody can follow it with a pocket calculator and meet the result within its last digit.
+ */
+
+import { formatFixed, formatNumber } from '../wording/number.ts';
+import type { LabelKey, StepKind, WorkingWords } from '../wording/working-words.ts';
+import type { Figure, FigureUnit } from './figure.ts';
+import type { WorkingInput, WorkingStep } from './working.types.ts';
+
+/** Digits after the point: enough that a step's result meets the next one's. */
+const DECIMALS: Record<FigureUnit, number> = {
+  mm: 3,
+  mm2: 2,
+  mL: 2,
+  g: 2,
+  'g/mL': 6,
+  eggs: 4,
+  min: 1,
+  C: 0,
+  share: 5,
+  count: 0,
+  ratio: 6,
+};
+
+/** Units that are printed behind the number. */
+const SUFFIX: Record<FigureUnit, string> = {
+  mm: ' mm',
+  mm2: ' mm²',
+  mL: ' mL',
+  g: ' g',
+  'g/mL': ' g/mL',
+  eggs: '',
+  min: ' min',
+  C: ' °C',
+  share: '',
+  count: '',
+  ratio: '',
+};
+
+/** A computed number, its last digit rounded. */
+export function computed(value: number, unit: FigureUnit): Figure {
+  return {
+    value,
+    unit,
+    text: Number.isInteger(value) ? formatNumber(value, 0) : formatFixed(value, DECIMALS[unit]),
+  };
+}
+
+/** A number as it was given or weighed: all its digits. */
+export const given = (value: number, unit: FigureUnit): Figure => ({
+  value,
+  unit,
+  text: formatNumber(value, 6),
+});
+
+/** A labelled number of the working. */
+export function labelled(label: string, figure: Figure): WorkingInput {
+  return { label, figure, text: `${figure.text}${SUFFIX[figure.unit]}` };
+}
+
+export interface StepParts {
+  id: string;
+  kind: StepKind;
+  /** Before the kind's own title: an ingredient, a bowlful. */
+  of?: string;
+  inputs: [LabelKey | { own: string }, Figure][];
+  operation: string;
+  output: [LabelKey | { own: string }, Figure];
+}
+
+/** Puts a step together from its parts and the locale's words. */
+export function workingStep(words: WorkingWords, parts: StepParts): WorkingStep {
+  const { title, rule, source } = words.steps[parts.kind];
+  const named = ([label, figure]: StepParts['output']): WorkingInput =>
+    labelled(typeof label === 'string' ? words.labels[label] : label.own, figure);
+  return {
+    id: parts.id,
+    title: parts.of === undefined ? title : `${parts.of}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+    inputs: parts.inputs.map(named),
+    operation: parts.operation,
+    output: named(parts.output),
+    rule,
+    source,
+  };
+}

@@ -1,0 +1,60 @@
+/**
+ * How did this number come about? For every row of a tin chart the steps from the tin's measures to the last
+ * gram, each with its inputs, the arithmetic in the numbers shown, its result, the rule and the rule's source.
+ */
+
+import { wordsFor } from '../wording/locales/index.ts';
+import { tinSize } from '../wording/tin-size.ts';
+import type { Words } from '../wording/words.ts';
+import { type ChartInput, type ChartMix, chartFormula, chartMixes } from './chart-mixes.ts';
+import { chartId } from './tin-chart.ts';
+import type { WorkingRow, WorkingView } from './working.types.ts';
+import { loadSteps } from './working-load.ts';
+import { type StepParts, workingStep } from './working-numbers.ts';
+import { sharedSteps } from './working-shared.ts';
+import { fillSteps, tinSteps } from './working-tin.ts';
+import { loadAsksStep, receivedSteps, totalSteps } from './working-totals.ts';
+
+function withLoadName(steps: StepParts[], name: string): StepParts[] {
+  return steps.map((step) => ({ ...step, of: step.of === undefined ? name : `${name}, ${step.of}` }));
+}
+
+function bowlSteps({ mix }: ChartMix, input: ChartInput, words: Words): StepParts[] {
+  const formula = chartFormula(input);
+  if (mix.loads.length === 1) return mix.loads.flatMap((load) => loadSteps(load, mix, formula, ''));
+  return mix.loads.flatMap((load, at) => {
+    const prefix = `load-${at + 1}-`;
+    const steps = [loadAsksStep(load, mix, prefix), ...loadSteps(load, mix, formula, prefix)];
+    return withLoadName(steps, words.working.load(at + 1));
+  });
+}
+
+function workingRow(row: ChartMix, input: ChartInput, words: Words): WorkingRow[] {
+  const { id, tin, count, mix } = row;
+  const [filled] = mix.tins;
+  if (filled === undefined) return [];
+  const steps = [
+    ...tinSteps(input.recipe, mix, filled),
+    ...bowlSteps(row, input, words),
+    ...totalSteps(mix),
+    ...receivedSteps(mix, filled),
+    ...fillSteps(input.recipe, filled),
+  ];
+  const title = words.working.rowTitle(words.chart.countOfTin(count, tin.name), tinSize(tin, words));
+  return [{ anchor: id, title, steps: steps.map((step) => workingStep(words.working, step)) }];
+}
+
+/** The working behind a recipe's tin chart; anchors are the chart's row ids. */
+export function workingView(input: ChartInput): WorkingView {
+  const words = wordsFor(input.kitchen.locale);
+  const mixes = chartMixes(input);
+  const [first] = mixes;
+  const shared = first === undefined ? [] : sharedSteps(input, first.mix.density, first.mix.gPerMl, words);
+  const named = (input.flavours?.named ?? []).map(({ name }) => name);
+  return {
+    chartId: chartId(input),
+    title: words.working.title(words.chart.title(input.recipe.name, named)),
+    shared: shared.map((step) => workingStep(words.working, step)),
+    rows: mixes.flatMap((row) => workingRow(row, input, words)),
+  };
+}
