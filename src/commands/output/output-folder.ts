@@ -47,7 +47,7 @@ export async function withStaging<T>(
  * Leaves alone what a running build is busy with.
  */
 export function repairIfNeeded(outputDir: string, disk: Disk = realDisk): void {
-  if (!needsRepair(outputDir, disk)) return;
+  if (!needsRepair(outputDir)) return;
   const lock = takeLock(outputDir);
   if (!lock.taken) return;
   try {

@@ -4,7 +4,7 @@
  * it stopped. For each entry the old one is moved aside, then the new one in; what is still in staging shows
  * what remains to be done, so carrying on twice does no harm. Only when a rename is refused is it undone.
  */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Disk } from './disk.ts';
 import { ASIDE_PREFIX, isLeftover, JOURNAL, PARTS, REPORT, STAGING_PREFIX } from './places.ts';
@@ -34,8 +34,9 @@ export function repairOutput(outputDir: string, disk: Disk): void {
 }
 
 /** Whether an earlier build left something to finish or to clear away. */
-export function needsRepair(outputDir: string, disk: Disk): boolean {
-  return disk.exists(outputDir) && readdirSync(outputDir).some(isLeftover);
+export function needsRepair(outputDir: string): boolean {
+  const isFolder = statSync(outputDir, { throwIfNoEntry: false })?.isDirectory() === true;
+  return isFolder && readdirSync(outputDir).some(isLeftover);
 }
 
 function finishOrUndo(outputDir: string, journal: SwapJournal, disk: Disk): void {
