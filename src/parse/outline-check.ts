@@ -15,7 +15,7 @@ import { errorAt } from './outline-place.ts';
 
 const SMALLEST_MM = 10;
 const LARGEST_MM = 1500;
-const MOST_LINES = 4000;
+const MOST_LINES = 2000;
 /** A drawing without a size of its own is kept at this size until a tin gives one. */
 const UNSIZED_MM = 200;
 

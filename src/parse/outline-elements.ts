@@ -36,6 +36,8 @@ const ACTIVE = new Set([
 ]);
 const DRAWABLE = 'Draw with path, polygon, rect, circle or ellipse, grouped with g.';
 const DEEPEST = 40;
+const MOST_PROBLEMS = 20;
+const PIECE = 1000;
 
 interface Level {
   transform: string;
@@ -113,6 +115,13 @@ export function readDrawing(text: string, file: string): Drawing {
       errorAt(here(), 'outline-doctype', message, 'Delete the line that starts with <!DOCTYPE.'),
     );
   });
+  parser.on('processinginstruction', ({ target }) => {
+    const message = `The drawing asks for something outside itself (${quote(target)})`;
+    const place = placeOf(Math.max(0, text.lastIndexOf('<?', parser.position - 1)));
+    drawing.problems.push(
+      errorAt(place, 'outline-active-content', message, 'Delete the line that starts with <?.'),
+    );
+  });
   parser.on('opentagstart', () => {
     start = Math.max(0, text.lastIndexOf('<', parser.position - 1));
   });
@@ -130,7 +139,13 @@ export function readDrawing(text: string, file: string): Drawing {
   parser.on('closetag', () => {
     levels.pop();
   });
-  parser.write(text).close();
+  // In pieces, so that a hostile file is dropped as soon as enough is known about it.
+  const enough = () =>
+    broken.length > 0 || levels.length > DEEPEST || drawing.problems.length >= MOST_PROBLEMS;
+  for (let from = 0; from < text.length && !enough(); from += PIECE) {
+    parser.write(text.slice(from, from + PIECE));
+  }
+  if (!enough()) parser.close();
   const [first] = broken;
   return first === undefined ? drawing : { root: null, shapes: [], problems: [first] };
 }

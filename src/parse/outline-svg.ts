@@ -18,7 +18,7 @@ export interface OutlineOptions {
   sizeFromTin?: boolean;
 }
 
-const LONGEST_TEXT = 500_000;
+const LONGEST_TEXT = 200_000;
 const MOST_SHAPES = 500;
 
 function ringsOfShape(element: DrawnElement, scale: Scale) {
