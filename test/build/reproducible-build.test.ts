@@ -1,0 +1,107 @@
+import { createHash } from 'node:crypto';
+import { cpSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { start } from '../commands/support/command-line.ts';
+import { contentsOf, fill, newFolder } from '../commands/support/folders.ts';
+import { builtContents } from './support/built-contents.ts';
+
+interface ReportText {
+  dated: string;
+  made: string[];
+  files: { path: string; bytes: number; sha256: string }[];
+  warnings: unknown[];
+  milliseconds: Record<string, number>;
+}
+
+const report = (output: string): ReportText =>
+  JSON.parse(readFileSync(join(output, 'report.json'), 'utf8')) as ReportText;
+
+function built(output: string, env: Record<string, string> = {}, more: string[] = []): string {
+  const answer = start(['build', '--output', output, ...more], env);
+  expect(answer).toMatchObject({ code: 0, stderr: '' });
+  expect(answer.stdout).toMatch(/^Built .* in \d+\.\d s\. /);
+  return output;
+}
+
+describe('the demo, built', () => {
+  it('twice, from two places, gives the same bytes', () => {
+    const first = builtContents(built(newFolder()));
+    const folder = newFolder();
+    cpSync('content', join(folder, 'elsewhere'), { recursive: true });
+    const second = builtContents(built(join(folder, 'output'), {}, ['--content', join(folder, 'elsewhere')]));
+    expect(Object.keys(second)).toEqual(Object.keys(first));
+    const differing = Object.keys(first).filter((path) => first[path] !== second[path]);
+    expect(differing).toEqual([]);
+    console.log(`${Object.keys(first).length} files the same`);
+  });
+
+  it('with SOURCE_DATE_EPOCH carries that date, and gives the same bytes twice', () => {
+    const epoch = { SOURCE_DATE_EPOCH: '1700000000' };
+    const output = built(newFolder(), epoch);
+    expect(report(output).dated).toBe('2023-11-14');
+    const files = builtContents(output);
+    expect(builtContents(built(newFolder(), { ...epoch, TZ: 'Pacific/Auckland' }))).toEqual(files);
+    for (const [path, text] of Object.entries(files)) {
+      if (path.endsWith('.pdf')) expect(text, path).toMatch(/D:20231114/);
+      if (/^data\/tin-charts\/.*\.json$/.test(path)) expect(text, path).toContain('"edition": "2023-11-14"');
+    }
+  });
+
+  it('reports every file with its true size and SHA-256, and times nowhere else', () => {
+    const output = built(newFolder());
+    const { files, milliseconds, made, warnings } = report(output);
+    const contents = contentsOf(output);
+    const others = ['README.md', 'report.json'];
+    expect([...files.map(({ path }) => path)].sort()).toEqual(
+      Object.keys(contents)
+        .filter((path) => !others.includes(path))
+        .sort(),
+    );
+    for (const { path, bytes, sha256 } of files) {
+      const found = Buffer.from(contents[path] ?? '', 'latin1');
+      expect([bytes, sha256], path).toEqual([found.length, createHash('sha256').update(found).digest('hex')]);
+    }
+    expect(made).toEqual(['site', 'print', 'data']);
+    expect(Array.isArray(warnings)).toBe(true);
+    expect(Object.keys(milliseconds)).toEqual(
+      expect.arrayContaining(['read', 'compute', 'data', 'print', 'site', 'all']),
+    );
+    expect(contents['README.md']).toBe(readFileSync('output/README.md', 'latin1'));
+  });
+});
+
+describe('--only', () => {
+  it('makes the part that was asked for, carries the others over byte for byte, and reports both', () => {
+    const output = join(newFolder(), 'output');
+    const others = { 'site/index.html': 'old', 'print/a.pdf': 'old', 'mine.txt': 'mine' };
+    fill(output, { ...others, 'data/old.csv': 'old', 'report.json': '{}' });
+    built(output, {}, ['--only', 'data', '--content', 'test/kitchens/good/minimal']);
+    const after = contentsOf(output);
+    expect(after).toMatchObject(others);
+    expect(after['data/old.csv']).toBeUndefined();
+    expect(Object.keys(after).filter((path) => path.startsWith('data/tin-charts/')).length).toBeGreaterThan(
+      0,
+    );
+    const { files, made } = report(output);
+    expect(made).toEqual(['data']);
+    expect(files.map(({ path }) => path)).toEqual(expect.arrayContaining(['site/index.html', 'print/a.pdf']));
+  });
+});
+
+describe('--quiet', () => {
+  it('says nothing', () => {
+    const output = newFolder();
+    const answer = start([
+      'build',
+      '--quiet',
+      '--only',
+      'data',
+      '--content',
+      'test/kitchens/good/minimal',
+      '--output',
+      output,
+    ]);
+    expect(answer).toEqual({ code: 0, stdout: '', stderr: '' });
+  });
+});
