@@ -4,6 +4,7 @@
  * here only (sd 0.15 per e-fold of width, house rule): with it the ends of the range tell most, which is what
  * a careful baker would do. Smallest first, then largest, then the one between.
  */
+import { quantiseRatio } from '../../domain/quantise.ts';
 import type { BakeConstants } from './constants.ts';
 import { expectedMinutes, type FactorBelief, type Observation, scatterVariance } from './time-factor.ts';
 import { windowSdMin } from './window.ts';
@@ -39,15 +40,15 @@ export function bakesToAskFor(
   };
   for (const chosen of subsets(candidates, Math.min(ASKED, candidates.length))) {
     const after = beliefAfter(drifting, chosen, constants);
-    const nats = Math.log(determinant(drifting) / determinant(after)) / 2;
-    if (nats > best.nats + 1e-9) best = { chosen, after, nats };
+    const nats = quantiseRatio(Math.log(determinant(drifting) / determinant(after)) / 2);
+    if (nats > best.nats) best = { chosen, after, nats };
   }
   const width = (held: FactorBelief): number =>
     candidates.reduce((sum, { bake }) => sum + windowSdMin(held, bake, constants), 0);
   return {
     ids: smallestLargestBetween(best.chosen).map(({ id }) => id),
     nats: best.nats,
-    narrowedTo: candidates.length === 0 ? 1 : width(best.after) / width(drifting),
+    narrowedTo: candidates.length === 0 ? 1 : quantiseRatio(width(best.after) / width(drifting)),
   };
 }
 
@@ -87,7 +88,7 @@ function* subsets<T>(list: readonly T[], size: number, from = 0): Generator<T[]>
 }
 
 function smallestLargestBetween(chosen: CandidateBake[]): CandidateBake[] {
-  const bySize = [...chosen].sort((a, b) => a.bake.lnSize - b.bake.lnSize);
+  const bySize = [...chosen].sort((a, b) => quantiseRatio(a.bake.lnSize) - quantiseRatio(b.bake.lnSize));
   const smallest = bySize.slice(0, 1);
   const largest = bySize.length > 1 ? bySize.slice(-1) : [];
   return [...smallest, ...largest, ...bySize.slice(1, -1)];

@@ -4,7 +4,7 @@
  * logged bakes stand behind each.
  */
 import type { CoreKind } from '../../domain/bake-log.ts';
-import { quantiseRatio } from '../../domain/quantise.ts';
+import { quantiseMin, quantiseMm, quantiseRatio } from '../../domain/quantise.ts';
 import { type Result, succeed } from '../../domain/result.ts';
 import type { TinForm, TinMaterial } from '../../domain/tin.ts';
 import { type NeutralBake, neutralBake } from './bake-case.ts';
@@ -79,7 +79,24 @@ function advice(
     dialC,
     window: bakeWindow(group.belief, bake.value, constants),
     bakes: group.bakes,
-    neutral: bake.value,
+    neutral: quantised(bake.value),
     edgeDoseKMin: quantiseRatio(edgeDose(solid, dialC, core, constants) ?? 0),
   });
+}
+
+function quantised(bake: NeutralBake): NeutralBake {
+  const { solid } = bake;
+  return {
+    solid: {
+      sides: solid.sides.map(({ geometry, halfMm }) => ({ geometry, halfMm: quantiseMm(halfMm) })),
+      acrossMm: quantiseMm(solid.acrossMm),
+      heightMm: quantiseMm(solid.heightMm),
+    },
+    seriesMin: quantiseMin(bake.seriesMin),
+    tinFactor: quantiseRatio(bake.tinFactor),
+    bandFactor: quantiseRatio(bake.bandFactor),
+    coreFactor: quantiseRatio(bake.coreFactor),
+    neutralMin: quantiseMin(bake.neutralMin),
+    lnSize: quantiseRatio(bake.lnSize),
+  };
 }

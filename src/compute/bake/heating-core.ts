@@ -12,8 +12,9 @@ import { seriesMinutes } from './series-minutes.ts';
 import type { BakeSolid, Side } from './solid.ts';
 
 const MM_PER_IN = 25.4;
-const LEAST_IN = 6;
-const MOST_IN = 14;
+/** 6 and 14 in, with room for their metric sisters (150 and 355 mm). */
+const LEAST_MM = 149.5;
+const MOST_MM = 356;
 const HOLLOW_CORE_MM = 60;
 /** Beyond the width the rule names, so that an 8 in tin given as 205 mm still counts as 8 in. */
 const WORTH_FROM_MM = 8 * MM_PER_IN + 2;
@@ -27,9 +28,10 @@ export function coreFactor(
   constants: BakeConstants,
 ): number | null {
   if (core === 'none') return 1;
-  const acrossIn = solid.acrossMm / MM_PER_IN;
-  if (acrossIn < LEAST_IN - 1e-6 || acrossIn > MOST_IN + 1e-6) return null;
-  return core === 'solid' ? 0.863 + 0.012 * (acrossIn - 8) : ringOverRound(solid, ovenC, constants);
+  if (solid.acrossMm < LEAST_MM || solid.acrossMm > MOST_MM) return null;
+  return core === 'solid'
+    ? 0.863 + 0.012 * (solid.acrossMm / MM_PER_IN - 8)
+    : ringOverRound(solid, ovenC, constants);
 }
 
 /** Whether common practice would put a core in: wider than 8 in, and not a shallow tray. */

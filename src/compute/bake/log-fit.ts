@@ -5,7 +5,7 @@
  */
 import type { BakeLogRow } from '../../domain/bake-log.ts';
 import type { Problem } from '../../domain/problem.ts';
-import { quantiseMin } from '../../domain/quantise.ts';
+import { quantiseMin, quantiseRatio } from '../../domain/quantise.ts';
 import { type BakeCase, neutralBake } from './bake-case.ts';
 import type { BakeConstants } from './constants.ts';
 import type { RecipeClass } from './recipe-class.ts';
@@ -27,6 +27,9 @@ export interface LoggedBake {
 /** What the log says, with and without a core. */
 export interface BakeGroup {
   belief: FactorBelief;
+  /** Most probable time factor against a plain sponge in an 8 in tin, and how uncertain its logarithm is. */
+  timeFactor: number;
+  logSd: number;
   /** Logged bakes behind it. */
   bakes: number;
 }
@@ -74,8 +77,8 @@ export function fitLog(
   const corePrior = loosened(plainFit, constants.coreLogSd);
   const coreFit = fitGroup(cored, corePrior, constants);
   return {
-    plain: { belief: beliefOf(plainFit), bakes: plain.length },
-    withCore: { belief: beliefOf(coreFit), bakes: cored.length },
+    plain: bakeGroup(plainFit, plain.length),
+    withCore: bakeGroup(coreFit, cored.length),
     odd: [...oddBakes(plain, plainFit, constants), ...oddBakes(cored, coreFit, constants)],
     problems,
   };
@@ -99,6 +102,11 @@ function fitGroup(logged: LoggedBake[], prior: FactorBelief, constants: BakeCons
   return fitFactor(prior, seen, constants);
 }
 
+function bakeGroup(fit: FactorFit, bakes: number): BakeGroup {
+  const timeFactor = quantiseRatio(Math.exp(fit.lnFactor));
+  return { belief: beliefOf(fit), timeFactor, logSd: quantiseRatio(Math.sqrt(fit.varLnFactor)), bakes };
+}
+
 function beliefOf({ weights: _, ...belief }: FactorFit): FactorBelief {
   return belief;
 }
@@ -111,8 +119,8 @@ function oddBakes(logged: LoggedBake[], fit: FactorFit, constants: BakeConstants
   return logged.flatMap(({ row, observation }, index) => {
     const expected = expectedMinutes(fit, observation, constants.lagMin);
     const late = observation.minutes - expected;
-    if (Math.abs(late) <= ODD_FROM_SD * windowSdMin(fit, observation, constants)) return [];
-    const weight = fit.weights[index] ?? 0;
+    if (quantiseRatio(Math.abs(late) / windowSdMin(fit, observation, constants)) <= ODD_FROM_SD) return [];
+    const weight = quantiseRatio(fit.weights[index] ?? 0);
     return [{ row, expectedMin: quantiseMin(expected), lateByMin: quantiseMin(late), weight }];
   });
 }

@@ -35,9 +35,13 @@ export function yieldFromLog(rows: readonly BakeLogRow[]): LogYield | null {
   if (seen.length === 0) return null;
   const crossed = seen.reduce((sum, { batterG, ml }) => sum + batterG * ml, 0);
   const squared = seen.reduce((sum, { ml }) => sum + ml * ml, 0);
-  const gPerMl = quantiseRatio(crossed / squared);
+  const gPerMl = crossed / squared;
   const departures = seen.map(({ batterG, ml }) => Math.abs(batterG / (gPerMl * ml) - 1));
-  return { gPerMl, bakes: seen.length, spread: quantiseRatio(Math.max(...departures)) };
+  return {
+    gPerMl: quantiseRatio(gPerMl),
+    bakes: seen.length,
+    spread: quantiseRatio(Math.max(...departures)),
+  };
 }
 
 /** Share of the batter that leaves as steam, from the trade's figure and the log together. */
