@@ -8,6 +8,11 @@ export function quote(text: string): string {
   return `'${short}'`;
 }
 
+/** 'a round', 'an oval'. */
+export function withArticle(word: string): string {
+  return `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word}`;
+}
+
 /** 'a, b or c'. */
 export function orList(words: readonly string[]): string {
   if (words.length < 2) return words.join('');

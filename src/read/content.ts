@@ -14,7 +14,7 @@ import { quote } from '../parse/quote.ts';
 import { parseRecipeMarkdown, type RecipeContext } from '../parse/recipe.ts';
 import { isSound } from '../parse/yaml/yaml-reader.ts';
 import { listFiles, unexpectedFiles } from './folder-listing.ts';
-import { type OutlinesOutcome, readOutlines } from './outlines.ts';
+import { type OutlinesOutcome, readOutlines, unsizedProblems } from './outlines.ts';
 import { linkProblem, readText, whatIs } from './safe-file.ts';
 
 export interface ReadOutcome {
@@ -50,6 +50,8 @@ async function readHouseStyle(folder: string): Promise<{ style: HouseStyle | nul
 
 interface Gathered<T> {
   items: T[];
+  /** How many files there are, good or bad. */
+  count: number;
   problems: Problem[];
 }
 
@@ -69,7 +71,7 @@ async function readEach<T>(
     problems.push(...found);
     if (item !== null) items.push(item);
   }
-  return { items, problems };
+  return { items, count: files.length, problems };
 }
 
 async function readRecipes(folder: string, context: RecipeContext): Promise<Gathered<Recipe>> {
@@ -77,10 +79,10 @@ async function readRecipes(folder: string, context: RecipeContext): Promise<Gath
     const { recipe, problems } = parseRecipeMarkdown(text, file, id, context);
     return { item: recipe, problems };
   });
-  if (recipes.items.length > 0 || recipes.problems.length > 0) return recipes;
+  if (recipes.count > 0 || recipes.problems.length > 0) return recipes;
   const hint = 'Write one as recipes/vanilla.md; until then there are no tin charts.';
   return {
-    items: [],
+    ...recipes,
     problems: [{ ...warning('recipe-missing', 'There is no recipe yet', hint), file: 'recipes' }],
   };
 }
@@ -123,10 +125,9 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
   const recipes = await readRecipes(folder, recipeContext(kitchen, shelf, outlines));
   const pages = await readPages(folder);
   const parts = [outlines, kitchen, shelf, style, recipes, pages];
-  const problems = sortProblems([
-    ...(await unexpectedFiles(folder)),
-    ...parts.flatMap((part) => part.problems),
-  ]);
+  const unused = kitchen.kitchen === null ? [] : unsizedProblems(outlines, kitchen.kitchen.tins);
+  const loose = [...(await unexpectedFiles(folder)), ...unused];
+  const problems = sortProblems([...loose, ...parts.flatMap((part) => part.problems)]);
   if (!isSound(problems) || kitchen.kitchen === null || style.style === null)
     return { content: null, problems };
   const content: Content = {

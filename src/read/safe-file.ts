@@ -43,7 +43,9 @@ async function bytesOf(folder: string, file: string): Promise<Result<Uint8Array>
   if (found === 'link') return fail(linkProblem(file));
   if (found !== 'file') {
     const hint =
-      found === 'nothing' ? 'Create it; the manual shows what goes in it.' : 'A plain file must stand there.';
+      found === 'nothing'
+        ? "Create it; the demo kitchen's file of that name shows what goes in."
+        : 'A plain file must stand there.';
     return fail({ ...error('file-missing', `There is no file ${quote(file)}`, hint), file });
   }
   const bytes = await readFile(path);

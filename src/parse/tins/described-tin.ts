@@ -7,7 +7,7 @@ import type { Tin } from '../../domain/tin.ts';
 import type { LengthUnit } from '../../domain/units.ts';
 import { suggest } from '../nearest.ts';
 import { error, refuse, shiftColumn } from '../problems.ts';
-import { quote } from '../quote.ts';
+import { quote, withArticle } from '../quote.ts';
 import { type LengthAsWritten, parseLength } from '../units/length.ts';
 import { parseVolume } from '../units/volume.ts';
 import { type ShapeExtras, type SizeKey, type Sizes, shapeOf } from './shape-sizes.ts';
@@ -148,7 +148,7 @@ export function describedTin(text: string, offset: number, outlines: readonly Ou
   const sizeTokens = tokens.slice(1);
   const order = form.orders.map((words) => words.split(' ')).find((words) => fits(sizeTokens, words));
   if (order === undefined) {
-    const message = `${quote(text)} does not give the measurements of a ${kind} tin`;
+    const message = `${quote(text)} does not give the measurements of ${withArticle(kind)} tin`;
     return fail(shiftColumn(error('spec-unreadable', message, `Write it like '${form.example}'.`), offset));
   }
   const measured = measureTokens(sizeTokens, order, outlines);

@@ -7,6 +7,7 @@ import { TIN_MATERIALS, type Tin } from '../../domain/tin.ts';
 import type { LengthUnit } from '../../domain/units.ts';
 import { parseId } from '../names.ts';
 import { error } from '../problems.ts';
+import { withArticle } from '../quote.ts';
 import { type LengthAsWritten, parseLength } from '../units/length.ts';
 import { parseVolume } from '../units/volume.ts';
 import { complete, present, type YamlReader } from '../yaml/yaml-reader.ts';
@@ -62,7 +63,7 @@ function checkOneOf(reader: YamlReader, kind: ShapeKind, path: YamlPath): void {
     reader.reportKey(
       error(
         'tin-measure-clash',
-        `A ${kind} tin is measured by '${first}' or by '${second}', not by both`,
+        `'${first}' and '${second}' are two ways of measuring ${withArticle(kind)} tin; this one has both`,
         hint,
       ),
       ...path,

@@ -34,7 +34,7 @@ function sizeProblems(sizes: Sizes): TinProblem[] {
       key,
       problem: error(
         'tin-size-out-of-range',
-        `A tin with ${words(key)} ${shownMm(mm)} is too ${mm > LARGEST_MM ? 'large' : 'small'}`,
+        `${shownMm(mm)} is too ${mm > LARGEST_MM ? 'large' : 'small'} for a tin (${words(key)})`,
         `Inside measurements run from ${SMALLEST_MM} mm to ${LARGEST_MM} mm. Check the unit.`,
       ),
     }));
@@ -88,7 +88,7 @@ function baseProblems(sizes: Sizes): TinProblem[] {
         key: base,
         problem: error(
           'tin-base-wider',
-          `The base (${words(base)} ${shownMm(baseMm)}) is wider than the rim (${rim} ${shownMm(rimMm)})`,
+          `The base (${shownMm(baseMm)}) is wider than the rim (${shownMm(rimMm)})`,
           'Measure the rim inside at the top and the base inside at the bottom; they may be swapped.',
         ),
       },

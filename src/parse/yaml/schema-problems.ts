@@ -4,6 +4,7 @@ import type { Problem } from '../../domain/problem.ts';
 import { nearest, suggest } from '../nearest.ts';
 import { error } from '../problems.ts';
 import { orList, quote } from '../quote.ts';
+import { exampleAt } from '../schemas/example-at.ts';
 import { QUANTITY } from '../schemas/keys.ts';
 import { valueAt, type YamlPath, type YamlSource } from './yaml-source.ts';
 
@@ -13,7 +14,7 @@ function found(value: unknown): string {
   if (value === null || value === undefined) return 'nothing';
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object') return 'a group of keys';
-  return typeof value === 'string' ? `the text ${quote(value)}` : quote(String(value));
+  return typeof value === 'string' ? quote(value) : quote(String(value)).slice(1, -1);
 }
 
 const EXPECTED: Readonly<Record<string, string>> = {
@@ -35,14 +36,19 @@ function called(path: YamlPath): string {
   return list === undefined ? `Item ${last + 1}` : `Item ${last + 1} of ${quote(String(list))}`;
 }
 
-function missingKey(path: YamlPath): Problem {
+function missingKey(path: YamlPath, example: string): Problem {
   const key = String(path[path.length - 1] ?? '');
   const owner = path.length < 2 ? 'The file' : called(path.slice(0, -1));
-  return error('key-missing', `${owner} has no ${quote(key)}`, `Add a line '${key}: …'.`);
+  return error('key-missing', `${owner} has no ${quote(key)}`, `Add it, for example '${key}: ${example}'.`);
 }
 
-function wrongType(issue: Issue & { code: 'invalid_type' }, path: YamlPath, value: unknown): Problem | null {
-  if (value === undefined) return missingKey(path);
+function wrongType(
+  issue: Issue & { code: 'invalid_type' },
+  path: YamlPath,
+  value: unknown,
+  example: string,
+): Problem | null {
+  if (value === undefined) return missingKey(path, example);
   const name = called(path);
   if (value === null) {
     return error(
@@ -63,8 +69,8 @@ function wrongType(issue: Issue & { code: 'invalid_type' }, path: YamlPath, valu
   );
 }
 
-function notOneOf(path: YamlPath, value: unknown, valid: readonly string[]): Problem {
-  if (value === undefined) return missingKey(path);
+function notOneOf(path: YamlPath, value: unknown, valid: readonly string[], example: string): Problem {
+  if (value === undefined) return missingKey(path, example);
   const near = nearest(String(value), valid);
   const hint = `Use ${orList(valid)}.${near === null ? '' : ` Did you mean '${near}'?`}`;
   return error('value-not-one-of', `${called(path)} is ${found(value)}, which is not known here`, hint);
@@ -79,19 +85,21 @@ function outOfRange(
   if (issue.code === 'too_small' && issue.origin === 'array') {
     return error('value-empty', `${name} is an empty list`, 'Write at least one item.');
   }
-  const limit = issue.code === 'too_small' ? `at least ${issue.minimum}` : `at most ${issue.maximum}`;
-  const what = issue.origin === 'string' ? ' characters' : '';
-  return error(
-    'value-out-of-range',
-    `${name} is ${found(value)}; it should be ${limit}${what}`,
-    `Use ${limit}${what}.`,
-  );
+  const [most, limit] = issue.code === 'too_big' ? ['most', issue.maximum] : ['least', issue.minimum];
+  const what = issue.origin === 'string' ? `${limit} characters` : String(limit);
+  const message = `${name} is ${found(value)}; the ${most} is ${what}`;
+  return error('value-out-of-range', message, `Use ${what} or ${most === 'most' ? 'less' : 'more'}.`);
 }
 
-function unionProblem(issue: Issue & { code: 'invalid_union' }, path: YamlPath, value: unknown): Problem {
+function unionProblem(
+  issue: Issue & { code: 'invalid_union' },
+  path: YamlPath,
+  value: unknown,
+  example: string,
+): Problem {
   if ('discriminator' in issue && typeof issue.discriminator === 'string') {
     const known = 'options' in issue && Array.isArray(issue.options) ? issue.options.map(String) : [];
-    return notOneOf(path, value, known);
+    return notOneOf(path, value, known, example);
   }
   if (value === null || value === undefined) {
     return error(
@@ -125,12 +133,12 @@ function unknownKeys(
   });
 }
 
-function problemOf(issue: Issue, path: YamlPath, value: unknown): Problem | null {
+function problemOf(issue: Issue, path: YamlPath, value: unknown, example: string): Problem | null {
   switch (issue.code) {
     case 'invalid_type':
-      return wrongType(issue, path, value);
+      return wrongType(issue, path, value, example);
     case 'invalid_value':
-      return notOneOf(path, value, issue.values.map(String));
+      return notOneOf(path, value, issue.values.map(String), example);
     case 'too_small':
     case 'too_big':
       return outOfRange(issue, path, value);
@@ -141,9 +149,13 @@ function problemOf(issue: Issue, path: YamlPath, value: unknown): Problem | null
         'Write something, or delete the line if it may be left out.',
       );
     case 'invalid_union':
-      return unionProblem(issue, path, value);
+      return unionProblem(issue, path, value, example);
     default:
-      return error('value-wrong-type', `${called(path)} is ${found(value)}`, 'Compare it with the manual.');
+      return error(
+        'value-wrong-type',
+        `${called(path)} is ${found(value)}`,
+        "Compare it with the demo kitchen's file.",
+      );
   }
 }
 
@@ -154,7 +166,12 @@ export function schemaProblems(source: YamlSource, schema: z.ZodType): Problem[]
   return checked.error.issues.flatMap((issue): Problem[] => {
     const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
     if (issue.code === 'unrecognized_keys') return unknownKeys(issue, path, source);
-    const problem = problemOf(issue, path, valueAt(source.value, path));
+    const problem = problemOf(
+      issue,
+      path,
+      valueAt(source.value, path),
+      exampleAt(schema, path, source.value),
+    );
     return problem === null ? [] : [{ ...problem, ...source.at(path) }];
   });
 }

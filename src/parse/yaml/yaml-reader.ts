@@ -41,8 +41,9 @@ export function yamlReader(source: YamlSource, schema: z.ZodType): YamlReader {
   const problems = schemaProblems(source, schema);
   const get = (path: YamlPath): unknown => valueAt(source.value, path);
   const keep = (problem: Problem, path: YamlPath): void => {
-    const { column: _within, ...whole } = problem;
-    problems.push(locate(source.isVerbatim(path) ? problem : whole, source.at(path)));
+    const { column, ...whole } = problem;
+    const start = column === undefined || column === 1 ? null : source.atText(path);
+    problems.push(start === null ? locate(whole, source.at(path)) : locate(problem, start));
   };
   const text = (...path: YamlPath): string | undefined => {
     const value = get(path);

@@ -29,8 +29,8 @@ export interface YamlSource {
   at(path: YamlPath): Place;
   /** Where a key stands. */
   atKey(path: YamlPath): Place;
-  /** Whether a column within this text value is a column of the file too (one line, nothing escaped). */
-  isVerbatim(path: YamlPath): boolean;
+  /** Where the characters of a text value start, inside its quotes; null when they are not as in the file. */
+  atText(path: YamlPath): Place | null;
 }
 
 /** The value at a path of plain data; undefined when there is none. */
@@ -47,7 +47,7 @@ const DEEPEST = 12;
 
 const ADVICE: Partial<Record<YAMLError['code'], string>> = {
   BAD_INDENT: 'Line it up with the keys above it; indent what belongs to a key by two spaces.',
-  MISSING_CHAR: 'A quote, bracket or colon is probably missing on this line or the one before.',
+  MISSING_CHAR: 'A quote, bracket or colon is missing, here or further up.',
   BLOCK_AS_IMPLICIT_KEY: "A text with ': ' in it needs quotes: name: 'Cake: the big one'.",
   MULTILINE_IMPLICIT_KEY: 'A key needs a colon on its own line, for example name: Vanilla.',
   UNEXPECTED_TOKEN: 'Put quotes round a text that starts with a special sign.',
@@ -78,18 +78,22 @@ function syntaxProblem(fault: YAMLError): Problem {
         'Write the value out, or put quotes round it.',
       );
     case 'TAG_RESOLVE_FAILED':
-      return error(
-        'yaml-tag',
-        'A word that starts with ! is a tag',
-        'Delete it, or put quotes round the text.',
-      );
+      return tagProblem();
     default:
       return error(
         'yaml-syntax',
         `This is not readable as YAML: ${firstLine}`,
-        ADVICE[fault.code] ?? 'Check quotes, colons and indents on this line and the one before.',
+        ADVICE[fault.code] ?? 'Check quotes, colons and indents, here and just above.',
       );
   }
+}
+
+function tagProblem(): Problem {
+  return error(
+    'yaml-tag',
+    "A value starts with a tag, '!'",
+    'Delete the tag, or put quotes round a text that starts with !.',
+  );
 }
 
 function nodeProblem(node: Node, depth: number): Problem | null {
@@ -102,11 +106,7 @@ function nodeProblem(node: Node, depth: number): Problem | null {
     );
   }
   if ('tag' in node && node.tag !== undefined) {
-    return error(
-      'yaml-tag',
-      `${quote(String(node.tag))} is a tag`,
-      'Delete it: plain text and numbers are enough.',
-    );
+    return tagProblem();
   }
   if (depth > DEEPEST) {
     return error(
@@ -148,7 +148,7 @@ function open(text: string, file: string): Result<YamlSource> {
     uniqueKeys: true,
     stringKeys: true,
     prettyErrors: false,
-    logLevel: 'silent',
+    logLevel: 'error',
   });
   const place = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
@@ -161,7 +161,7 @@ function open(text: string, file: string): Result<YamlSource> {
   const problems = structureProblems(doc, place);
   if (problems.length > 0) return fail(...problems);
   if (doc.contents === null || (isScalar(doc.contents) && doc.contents.value === null)) {
-    const hint = 'Write the keys it needs; the manual lists them.';
+    const hint = "Write its keys; the demo kitchen's file of that name shows which.";
     return fail({ ...error('file-empty', 'There is nothing to read here', hint), ...place(0) });
   }
   return succeed({ file, value: doc.toJS(), ...finders(doc, text, place) });
@@ -188,23 +188,19 @@ function finders(
   doc: Document,
   text: string,
   place: (offset: number) => Place,
-): Pick<YamlSource, 'at' | 'atKey' | 'isVerbatim'> {
-  const at = (path: YamlPath): Place => {
-    const node = nearestNode(doc, path);
-    const quoted = isScalar(node) && (node.type === 'QUOTE_SINGLE' || node.type === 'QUOTE_DOUBLE');
-    return place((node?.range?.[0] ?? 0) + (quoted ? 1 : 0));
-  };
+): Pick<YamlSource, 'at' | 'atKey' | 'atText'> {
+  const at = (path: YamlPath): Place => place(nearestNode(doc, path)?.range?.[0] ?? 0);
   return {
     at,
     atKey: (path) => {
       const key = keyNode(doc, path);
       return key === null ? at(path) : place(key.range?.[0] ?? 0);
     },
-    isVerbatim: (path) => {
+    atText: (path) => {
       const node = nearestNode(doc, path);
-      if (!isScalar(node) || typeof node.value !== 'string' || !node.range) return false;
+      if (!isScalar(node) || typeof node.value !== 'string' || !node.range) return null;
       const start = node.range[0] + (node.type === 'PLAIN' ? 0 : 1);
-      return text.slice(start, start + node.value.length) === node.value;
+      return text.slice(start, start + node.value.length) === node.value ? place(start) : null;
     },
   };
 }
