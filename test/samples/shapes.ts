@@ -72,7 +72,7 @@ export const SHAPE_OF_KIND: { [K in ShapeKind]: fc.Arbitrary<Shape> } = {
     acrossMm: mm(50, 400),
   }),
   ring: fc
-    .tuple(mm(150, 400), mm(20, 60), share, share, fc.boolean())
+    .tuple(mm(180, 400), mm(20, 40), share, share, fc.boolean())
     .map(([acrossMm, tubeMm, first, second, tapered]) => ({
       kind: 'ring',
       acrossMm,

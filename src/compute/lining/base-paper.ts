@@ -35,26 +35,28 @@ function shrunkBase(shape: Shape, clearanceMm: number): Shape | null {
   }
 }
 
+/** Less than this across is not worth cutting. */
+const SMALLEST_MM = 1;
+
 /** Whether paper is left after the clearance. */
 function isPaper(shape: Shape): boolean {
-  if (shape.kind === 'rectangle') return shape.lengthMm > 0 && shape.widthMm > 0;
-  if (shape.kind === 'ring') return shape.acrossMm > shape.tubeMm;
-  return (ruleFor(shape).perimeterMm(shape) ?? 0) > 0;
+  if (shape.kind === 'rectangle') return Math.min(shape.lengthMm, shape.widthMm) >= SMALLEST_MM;
+  if (shape.kind === 'ring') return shape.acrossMm - shape.tubeMm >= SMALLEST_MM;
+  return (ruleFor(shape).perimeterMm(shape) ?? 0) >= SMALLEST_MM;
 }
 
 function basePiece(outline: Outline, clearanceMm: number, method: 'exact' | 'followed'): LiningPiece {
   return { kind: 'base', count: 1, outline: settleOutline(outline), clearanceMm, method };
 }
 
-/** The base paper; none when the clearance leaves nothing. */
-export function basePaper(shape: Shape, clearanceMm: number): LiningPiece[] {
+/** The base paper; where the clearance does not fit, the base is drawn round the tin instead. */
+export function basePaper(shape: Shape, clearanceMm: number): LiningPiece {
   const shrunk = shrunkBase(shape, clearanceMm);
   if (shrunk !== null) {
     const outline = isPaper(shrunk) ? ruleFor(shrunk).outline(shrunk) : null;
-    return outline === null ? [] : [basePiece(outline, clearanceMm, 'exact')];
+    return outline === null ? { kind: 'trace-the-base' } : basePiece(outline, clearanceMm, 'exact');
   }
   const outline = ruleFor(shape).outline(shape);
-  if (outline === null) return [];
-  const inset = followedInset(outline, clearanceMm);
-  return inset.rings.length === 0 ? [] : [basePiece(inset, clearanceMm, 'followed')];
+  const inset = outline === null ? null : followedInset(outline, clearanceMm);
+  return inset === null ? { kind: 'trace-the-base' } : basePiece(inset, clearanceMm, 'followed');
 }

@@ -42,5 +42,7 @@ export type LiningPiece =
       heightMm: number;
       outline: Outline;
     }
+  /** The clearance does not fit into some part of the base: draw round the tin and trim. */
+  | { kind: 'trace-the-base' }
   /** Paper does not lie flat in a dome, and nobody knows the walls of a tin measured by water. */
   | { kind: 'grease-and-flour'; reason: 'curved-wall' | 'unknown-shape' };

@@ -74,5 +74,5 @@ export function liningPieces({ shape, depthMm }: TinForm, settings: LiningSettin
   }
   if (shape.kind === 'dome') return [{ kind: 'grease-and-flour', reason: 'curved-wall' }];
   if (shape.kind === 'measured') return [{ kind: 'grease-and-flour', reason: 'unknown-shape' }];
-  return [...basePaper(shape, settings.clearanceMm), ...wallPapers(shape, depthMm, settings)];
+  return [basePaper(shape, settings.clearanceMm), ...wallPapers(shape, depthMm, settings)];
 }
