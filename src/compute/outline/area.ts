@@ -38,7 +38,7 @@ export function exactOutlineAreaMm2(outline: Outline): number {
   }, 0);
 }
 
-/** Area by the even-odd rule, mm²; 0 for an outline without rings. A ring of 8 in about a 3 in tube: 27 870.91. */
+/** Area by the even-odd rule, mm²; 0 for an outline without rings. A ring of 8 in about a 3 in tube: 27 868.91. */
 export function outlineAreaMm2(outline: Outline): number {
   return quantiseMm2(exactOutlineAreaMm2(outline));
 }

@@ -33,7 +33,7 @@ export function volumeToHeightMl(form: TinForm, heightMm: number): number {
   return quantiseMl((formulaMm3(form, heightMm) * waterFactor(form)) / MM3_PER_ML);
 }
 
-/** Volume level with the rim, mL. A round of 8 × 3 in: 2 471.110. */
+/** Volume level with the rim, mL. A round of 8 × 3 in: 2 471.111. */
 export function volumeMl(form: TinForm): number {
   return volumeToHeightMl(form, form.depthMm);
 }

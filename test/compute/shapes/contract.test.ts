@@ -205,6 +205,17 @@ describe.each(SHAPE_KINDS)('a %s tin', (kind) => {
   });
 });
 
+describe('worked examples of the documentation', () => {
+  const round = { shape: { kind: 'round', acrossMm: 203.2 } as const, depthMm: 76.2 };
+  it('an 8 in round, 3 in deep', () => {
+    expect([planAreaMm2(round), perimeterMm(round), volumeMl(round)]).toEqual([32429.28, 638.372, 2471.111]);
+  });
+  it('the floor of an 8 in ring about a 3 in tube', () => {
+    const outline = tinOutline({ ...round, shape: { kind: 'ring', acrossMm: 203.2, tubeMm: 76.2 } });
+    expect(outline === null ? 0 : outlineAreaMm2(outline)).toBe(27868.91);
+  });
+});
+
 describe('impossible questions', () => {
   const form = { shape: { kind: 'round', acrossMm: 200 } as const, depthMm: 75 };
   it.each([-1, Number.NaN, Number.POSITIVE_INFINITY])(
