@@ -2,10 +2,11 @@
  * A mix as a colleague would tell it: the eggs and the batter first, what to weigh, what goes into each tin,
  * how many bowlfuls, what is left over, and what to look out for.
  */
-import type { Mix, MixEggs, MixLine, MixLoad, MixTin } from '../compute/mixes/plan-mix.ts';
+import type { LoadTin, Mix, MixEggs, MixLine, MixLoad, MixTin } from '../compute/mixes/plan-mix.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Recipe } from '../domain/recipe.ts';
+import { chartCautions } from '../views/chart-cautions.ts';
 import { eggSizeText } from '../views/chart-notes.ts';
 import { eggsInWords } from '../wording/eggs.ts';
 import { formatLength } from '../wording/length.ts';
@@ -41,15 +42,17 @@ export function mixText(mix: Mix, setting: MixSetting): string {
     '',
     ...filled(mix.tins, words),
     '',
-    ...bowlfuls(mix.loads, words),
+    ...bowlfuls(mix, words),
     capitalised(`${surplusInWords(mix.surplusG, kitchen.fairyCaseG, words)}.`),
     ...mix.warnings.map(({ message }) => `Check: ${message}`),
-    `${words.caution}: ${words.cautions['raw-batter']}`,
+    ...chartCautions(recipe.formula, setting.ingredients, words).map(
+      ({ text }) => `${words.caution}: ${text}`,
+    ),
   ].join('\n');
 }
 
 function headline(mix: Mix, { kitchen }: MixSetting, words: Words): string {
-  const batter = `${formatGrams(mix.batterG)} g of batter`;
+  const batter = `${formatWholeGrams(mix.batterG)} g of batter`;
   if (mix.eggs === null) return `${capitalised(batter)}, no eggs in it.`;
   const size = eggSizeText(kitchen.egg, words);
   return `${eggPhrase(mix.eggs, words)} and ${batter} in all. ${capitalised(size)}.`;
@@ -61,21 +64,55 @@ function eggPhrase(eggs: MixEggs, words: Words): string {
   return `${listInWords(parts, words.and)} (${eggsInWords(eggs.parts, words).toLowerCase()} to crack)`;
 }
 
-function weighed({ lines, eggs }: Mix, { ingredients }: MixSetting, words: Words): string[] {
-  const rows = lines.map((line) => [
+/** What goes into each bowl; a column for every kind of bowlful, and one for all when there are several. */
+function weighed(mix: Mix, { ingredients }: MixSetting, words: Words): string[] {
+  const bowls = alike(mix.loads);
+  const several = mix.loads.length > 1;
+  const head = [
+    '',
+    'in all',
+    ...bowls.map(({ count }) => (count === 1 ? 'one bowl' : `${count} bowls, each`)),
+  ];
+  const rows = mix.lines.map((line) => [
     `  ${line.name}`,
-    `${formatGrams(line.grams)} g`,
-    beside(line, eggs, ingredients, words),
+    weight(line, mix.eggs),
+    ...(several ? bowls.map(({ load }) => bowlWeight(line, load)) : []),
+    beside(line, mix, ingredients, words),
   ]);
-  return textTable(rows, ['left', 'right', 'left']);
+  const aligns = ['left' as const, 'right' as const, ...(several ? bowls.map(() => 'right' as const) : [])];
+  return textTable(several ? [head, ...rows] : rows, [...aligns, 'left']);
 }
 
-/** Beside the grams: the count of eggs with the exact one, or spoons. */
-function beside(line: MixLine, eggs: MixEggs | null, shelf: readonly Ingredient[], words: Words): string {
-  const part = eggs?.parts.find((counted) => counted.ingredientId === line.ingredientId);
-  if (part !== undefined) return `${part.whole} (exactly ${formatFixed(part.exact, 2)})`;
+/** Bowlfuls that are weighed alike, counted. */
+function alike(loads: readonly MixLoad[]): { load: MixLoad; count: number }[] {
+  const kinds = new Map<string, { load: MixLoad; count: number }>();
+  for (const load of loads) {
+    const key = load.lines.map((line) => line.grams).join(' ');
+    kinds.set(key, { load, count: (kinds.get(key)?.count ?? 0) + 1 });
+  }
+  return [...kinds.values()];
+}
+
+function bowlWeight(line: MixLine, load: MixLoad): string {
+  const own = load.lines.find(({ ingredientId }) => ingredientId === line.ingredientId);
+  return own === undefined ? '–' : weight(own, load.eggs);
+}
+
+type Counted = { rule: string; parts: readonly { ingredientId: string; whole: number }[] } | null;
+
+/** Eggs are counted, with what they weigh in brackets; all else is weighed. */
+function weight(line: MixLine, eggs: Counted): string {
+  const part = eggs?.parts.find(({ ingredientId }) => ingredientId === line.ingredientId);
+  if (part === undefined || eggs?.rule === 'weigh') return `${formatGrams(line.grams)} g`;
+  return `${part.whole} (${formatWholeGrams(line.grams)} g)`;
+}
+
+/** Beside the weight: the exact count of eggs, or spoons. */
+function beside(line: MixLine, mix: Mix, shelf: readonly Ingredient[], words: Words): string {
+  const part = mix.eggs?.parts.find((counted) => counted.ingredientId === line.ingredientId);
+  if (part !== undefined) return `exactly ${formatFixed(part.exact, 2)}`;
   const teaspoonG = shelf.find((ingredient) => ingredient.id === line.ingredientId)?.teaspoonG;
-  return spoonsFor(line.grams, teaspoonG, words.pinch) ?? '';
+  return (mix.loads.length > 1 ? null : spoonsFor(line.grams, teaspoonG, words.pinch)) ?? '';
 }
 
 function filled(tins: readonly MixTin[], words: Words): string[] {
@@ -90,13 +127,23 @@ function filled(tins: readonly MixTin[], words: Words): string[] {
   return textTable([head, ...rows], ['left', 'right', 'right', 'right', 'left']);
 }
 
-function bowlfuls(loads: readonly MixLoad[], words: Words): string[] {
+function bowlfuls({ loads, tins }: Mix, words: Words): string[] {
   if (loads.length < 2) return ['One bowlful.'];
   const each = loads.map((load, at) => {
     const eggs = load.eggs === null ? [] : [eggsInWords(load.eggs.parts, words).toLowerCase()];
-    return `  ${at + 1}. ${[`${formatGrams(load.batterG)} g`, ...eggs].join(', ')}`;
+    const parts = [`${formatWholeGrams(load.batterG)} g`, ...eggs].join(', ');
+    return `  ${at + 1}. ${parts}: for ${listInWords(
+      load.tins.map((part) => tinPart(part, tins)),
+      words.and,
+    )}`;
   });
   return [`In ${loads.length} bowlfuls:`, ...each];
+}
+
+/** '2 × Six-inch round', or a share of one tin that takes more than a bowl. */
+function tinPart({ tin, count, ofParts }: LoadTin, tins: readonly MixTin[]): string {
+  const name = tins[tin]?.tin.name ?? '';
+  return ofParts === undefined ? `${count} × ${name}` : `${count} of ${ofParts} parts of ${name}`;
 }
 
 function capitalised(text: string): string {

@@ -167,22 +167,29 @@ describe('mix in words', () => {
     expect(stdout).toMatch(/^Caution: Raw egg and raw flour/m);
   });
 
-  it('shows the same grams as the JSON', async () => {
+  it('shows the same weights as the JSON: grams as they are, counted eggs to the gram', async () => {
+    const tins = '3 x round 8in x 3in, 1 x square 10in x 3in';
     for (const recipe of RECIPES) {
-      const { mix } = await mixOf(recipe, '3 x round 8in x 3in, 1 x square 10in x 3in');
-      const { stdout } = await ask(
-        'mix',
-        '--recipe',
-        recipe,
-        '--tins',
-        '3 x round 8in x 3in, 1 x square 10in x 3in',
-        ...OUT,
+      const { mix } = await mixOf(recipe, tins);
+      const { stdout } = await ask('mix', '--recipe', recipe, '--tins', tins, ...OUT);
+      const shown = [...stdout.matchAll(/^ {2}\S.*? {2,}(\d+ \()?([\d,.]+) g/gm)].slice(
+        0,
+        mix.ingredients.length,
       );
-      const shown = [...stdout.matchAll(/^ {2}\S.*? {2,}([\d,.]+) g(?: {2}.*)?$/gm)].map(([, grams = '']) =>
-        Number(grams.replaceAll(',', '')),
-      );
-      expect(shown.slice(0, mix.ingredients.length)).toEqual(mix.ingredients.map(({ grams }) => grams));
+      for (const [at, { grams }] of mix.ingredients.entries()) {
+        const [, counted, text = ''] = shown[at] ?? [];
+        expect(Number(text.replaceAll(',', ''))).toBe(counted === undefined ? grams : Math.round(grams));
+      }
     }
+  });
+
+  it('gives each kind of bowlful a column of its own', async () => {
+    const args = ['--recipe', 'whisked-butter-sponge', '--tins', '6 x square 12in x 3in, 1 x dome-6', ...OUT];
+    const { stdout } = await ask('mix', ...args);
+    const { loads } = await mixOf('whisked-butter-sponge', '6 x square 12in x 3in, 1 x dome-6');
+    expect(stdout).toMatch(/^ +in all +\d+ bowls, each +one bowl$/m);
+    expect(stdout).toContain(`In ${loads.length} bowlfuls:`);
+    expect(stdout).toMatch(/^ {2}\d+\. [\d,]+ g, \w+ eggs?: for 1 × Half sphere$/m);
   });
 });
 
