@@ -18,6 +18,8 @@ export interface SwapJournal {
 /** Swaps the entries in; `staging` is a folder name inside the output folder. Throws with all as it was. */
 export function swapIn(outputDir: string, staging: string, entries: string[], disk: Disk): void {
   const journal = { staging, aside: staging.replace(STAGING_PREFIX, ASIDE_PREFIX), entries };
+  const missing = entries.find((entry) => !disk.exists(join(outputDir, staging, entry)));
+  if (missing !== undefined) throw new Error(`${missing} was to be swapped in and was not made`);
   disk.syncTree(join(outputDir, staging));
   disk.writeDurably(join(outputDir, JOURNAL), `${JSON.stringify(journal)}\n`);
   finishOrUndo(outputDir, journal, disk);
