@@ -31,7 +31,7 @@ export const chartFormula = ({ recipe, flavours }: ChartInput): Formula =>
 function planned(input: ChartInput, tin: Tin, count: number): Mix {
   const { kitchen, recipe, flavours } = input;
   const asked = { recipe, formula: chartFormula(input), asks: [{ tin, count }], kitchen };
-  const mix = planMix(flavours === undefined ? asked : { ...asked, flavours });
+  const mix = planMix(flavours === undefined ? asked : { ...asked, flavours: { ...flavours, warnings: [] } });
   if (!mix.ok) throw new Error(mix.problems.map((problem) => problem.message).join(' '));
   return mix.value;
 }
@@ -41,7 +41,7 @@ function bySize(a: Tin, b: Tin): number {
   return difference === 0 ? (a.id < b.id ? -1 : 1) : difference;
 }
 
-/** Mixes in the order of the chart's rows. */
+/** Mixes in the order of the chart's rows; what flavours warn of stands once on the chart, not in each. */
 export function chartMixes(input: ChartInput): ChartMix[] {
   const owned = input.kitchen.tins.filter((tin) => tin.owned > 0).sort(bySize);
   return owned.flatMap((tin) => {

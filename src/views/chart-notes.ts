@@ -30,12 +30,20 @@ export function basisText({ recipe }: ChartInput, words: Words): string {
   return words.chart.basisOne(listInWords(tins, words.and), height, formatWholeGrams(only.batterG));
 }
 
-/** One sentence for the tin nearest the middle of the shelf. */
-export function chartSummary(mixes: readonly ChartMix[], rows: readonly TinChartRow[], words: Words): string {
-  const at = Math.floor(mixes.length / 2);
-  const [mix, row] = [mixes[at], rows[at]];
-  if (mix === undefined || row === undefined) return '';
-  const tin = words.chart.countOfTin(mix.count, mix.tin.name);
+/** The row whose mix fills its tins most nearly: the plainest example. */
+function plainest(rows: readonly TinChartRow[]): TinChartRow | undefined {
+  const off = (row: TinChartRow): number => Math.abs(row.surplus.value / row.batter.value);
+  return rows.reduce<TinChartRow | undefined>(
+    (best, row) => (best && off(best) <= off(row) ? best : row),
+    undefined,
+  );
+}
+
+/** One sentence that reads a row aloud. */
+export function chartSummary(rows: readonly TinChartRow[], words: Words): string {
+  const row = plainest(rows);
+  if (row === undefined) return '';
+  const tin = words.chart.countOfTin(row.count, row.tinName);
   return row.eggs === null
     ? words.chart.summaryWithoutEggs(row.batter.text, tin)
     : words.chart.summaryWithEggs(row.eggs.text, row.batter.text, tin);

@@ -1,5 +1,6 @@
 /** Every chart of the kitchen with its working, in the order of the recipes. */
 import type { Content } from '../domain/content.ts';
+import { chartMixes } from './chart-mixes.ts';
 import { tinChartView } from './tin-chart.ts';
 import type { TinChartView } from './tin-chart.types.ts';
 import { workingView } from './working.ts';
@@ -15,6 +16,7 @@ export function chartViews(content: Pick<Content, 'kitchen' | 'ingredients' | 'r
   const { kitchen, ingredients, recipes } = content;
   return recipes.map((recipe) => {
     const input = { kitchen, recipe, ingredients };
-    return { chart: tinChartView(input), working: workingView(input) };
+    const mixes = chartMixes(input);
+    return { chart: tinChartView(input, mixes), working: workingView(input, mixes) };
   });
 }

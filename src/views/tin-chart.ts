@@ -27,21 +27,18 @@ function sharedWarnings(mixes: readonly ChartMix[], { flavours }: ChartInput): W
   return [...shared, ...(flavours?.warnings ?? [])];
 }
 
-/** A chart's mixes without its flavours' warnings, which stand once on the chart. */
-function rowInput(input: ChartInput): ChartInput {
-  return input.flavours === undefined ? input : { ...input, flavours: { ...input.flavours, warnings: [] } };
-}
-
 /**
  * Tin chart of a recipe. Throws only for a recipe that the reader should have refused (no proven bake).
  * @example tinChartView({ kitchen, recipe, ingredients }).rows[0]?.batter.text
  */
-export function tinChartView(input: ChartInput): TinChartView {
+export function tinChartView(
+  input: ChartInput,
+  mixes: readonly ChartMix[] = chartMixes(input),
+): TinChartView {
   const { kitchen, recipe, flavours } = input;
   const words = wordsFor(kitchen.locale);
   const formula = chartFormula(input);
   const columns = chartColumns(formula, kitchen.egg);
-  const mixes = chartMixes(rowInput(input));
   const rows = mixes.flatMap((mix) => chartRow(mix, columns, input, words));
   const named = flavours?.named ?? [];
   return {
@@ -54,7 +51,7 @@ export function tinChartView(input: ChartInput): TinChartView {
     edition: kitchen.edition,
     recipe: { id: recipe.id, name: recipe.name },
     flavours: named,
-    summary: chartSummary(mixes, rows, words),
+    summary: chartSummary(rows, words),
     finishedHeight: heightFigure(recipe.finishedHeightMm),
     finishedHeightText: formatBothLengths(recipe.finishedHeightMm, 'mm'),
     eggSizeText: eggSizeText(kitchen.egg, words),

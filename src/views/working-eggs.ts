@@ -9,7 +9,7 @@ function exactStep(part: CountedEgg, formula: Formula, load: MixLoad, prefix: st
   const grams = computed(formula.find((line) => line.ingredientId === part.ingredientId)?.grams ?? 0, 'g');
   const [scale, each] = [computed(load.askedScale, 'ratio'), given(part.unitG, 'g')];
   return {
-    id: `${prefix}${part.ingredientId}-exact`,
+    id: `${prefix}${part.ingredientId}-count`,
     kind: 'eggs-exact',
     of: part.name,
     inputs: [

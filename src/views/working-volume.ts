@@ -178,7 +178,7 @@ export function rawFillSteps(tin: Tin, rawVolume: Figure, rawFillMm: number): St
     const operation = `${rawVolume.text} × 1,000 ÷ (${area.areaText})`;
     return [{ id: 'raw-fill', kind: 'raw-fill', inputs, operation, output: ['height', height] }];
   }
-  const steps = volumeSteps(tin, height, 'raw-');
+  const steps = volumeSteps(tin, height, 'raw-fill-');
   return steps.map((step, at) =>
     at === steps.length - 1 ? { ...step, kind: 'raw-fill-checked' as const } : step,
   );

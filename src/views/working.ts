@@ -45,9 +45,8 @@ function workingRow(row: ChartMix, input: ChartInput, words: Words): WorkingRow[
 }
 
 /** The working behind a recipe's tin chart; anchors are the chart's row ids. */
-export function workingView(input: ChartInput): WorkingView {
+export function workingView(input: ChartInput, mixes: readonly ChartMix[] = chartMixes(input)): WorkingView {
   const words = wordsFor(input.kitchen.locale);
-  const mixes = chartMixes(input);
   const [first] = mixes;
   const shared = first === undefined ? [] : sharedSteps(input, first.mix.density, first.mix.gPerMl, words);
   const named = (input.flavours?.named ?? []).map(({ name }) => name);

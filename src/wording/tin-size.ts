@@ -73,10 +73,9 @@ function notesOf(measured: Measures, tin: Tin, words: Words, format: Format, uni
   ];
 }
 
-/** 'petal' with its number of petals, otherwise the shape's word. */
+/** '8-petal', otherwise the shape's own word. */
 export function shapeWord(shape: Shape, words: Words): string {
-  const word = words.shapes[shape.kind];
-  return shape.kind === 'petal' ? `${words.sizeNotes.petals(shape.petals)} ${word}` : word;
+  return shape.kind === 'petal' ? words.sizeNotes.petals(shape.petals) : words.shapes[shape.kind];
 }
 
 /** 'round 6 × 3 in', 'loaf 9 × 5 × 2¾ in, base 8 × 4 in', 'measured 75 mm deep, holds 1,850 mL'. */

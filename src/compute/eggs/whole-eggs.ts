@@ -33,7 +33,7 @@ export interface EggPlan {
   whole: number;
   /** whole ÷ exact − 1. */
   deviation: number;
-  /** Factor on every weighed ingredient. */
+  /** Factor on every weighed ingredient, not quantised: mixes of the same whole eggs must come out alike. */
   factor: number;
   /** Which of `parts` decides. */
   decidedBy: string;
@@ -66,7 +66,7 @@ function exactParts(formula: Formula, scale: number, setting: EggRuling): Counte
   return formula.flatMap((line) => {
     if (line.eggPart === undefined || line.grams <= 0) return [];
     const each = unitG(setting, line.eggPart);
-    const exact = quantiseRatio((line.grams * scale) / each);
+    const exact = (line.grams * scale) / each;
     const { ingredientId, name } = line;
     return [{ ingredientId, name, part: line.eggPart, unitG: each, exact, whole: 0, grams: 0 }];
   });
@@ -86,15 +86,25 @@ export function planEggs(formula: Formula, scale: number, setting: EggRuling): E
   const deciding = others.reduce((most, part) => (part.exact > most.exact ? part : most), first);
   const { rule, whole } = wholeEggs(deciding.exact, setting);
   const factor = rule === 'step-up' ? whole / deciding.exact : 1;
-  const parts = exact.map((part) => wholePart(part, part === deciding, rule, whole, factor));
+  const parts = exact
+    .map((part) => wholePart(part, part === deciding, rule, whole, factor))
+    .map((part) => ({ ...part, exact: quantiseRatio(part.exact), grams: quantiseG(part.grams) }));
   const deviation = quantiseRatio(whole / deciding.exact - 1);
-  return { rule, exact: deciding.exact, whole, deviation, factor, decidedBy: deciding.ingredientId, parts };
+  const decided = { exact: quantiseRatio(deciding.exact), decidedBy: deciding.ingredientId };
+  return { rule, whole, deviation, factor, ...decided, parts };
 }
 
 function wholePart(part: CountedEgg, decides: boolean, rule: EggRule, n: number, factor: number): CountedEgg {
   if (rule === 'weigh') return { ...part, whole: Math.ceil(part.exact), grams: part.exact * part.unitG };
   const whole = decides ? n : followingWhole(part.exact * factor);
-  return { ...part, whole, grams: quantiseG(whole * part.unitG) };
+  return { ...part, whole, grams: whole * part.unitG };
+}
+
+/** Scale at which the deciding count is so many whole eggs; null for a formula without eggs. */
+export function scaleForEggs(formula: Formula, eggs: number, setting: EggRuling): number | null {
+  const [first, ...others] = exactParts(formula, 1, setting).filter((part) => part.exact > 0);
+  if (first === undefined) return null;
+  return eggs / Math.max(first.exact, ...others.map((part) => part.exact));
 }
 
 /** Where a yolk or white that follows lands further off than the kitchen's tolerance. */

@@ -21,7 +21,7 @@ export interface FillLimits {
   mostG?: number;
   /** How many fills to give. Default 20. */
   best?: number;
-  /** Choices of half the shelf that are looked at. Default 60,000. */
+  /** Choices of half the shelf that are looked at. Default 30,000. */
   cap?: number;
 }
 
@@ -142,24 +142,45 @@ function fillOf(
   return { tins, usedG: quantiseG(usedMg / 1000), leftG: quantiseG((haveMg - usedMg) / 1000) };
 }
 
-/**
- * Best fills of `shelf` from an amount of batter; masses in g, to the milligram.
- * @example bestFills([{ id: 'round-6', batterG: 600, owned: 2 }], { batterG: 1250 }).fills[0]?.usedG // 1200
- */
-export function bestFills(shelf: readonly Fillable[], limits: FillLimits): Fills {
-  const { batterG, mostG = batterG, best = 20, cap = 60_000 } = limits;
-  const haveMg = Math.round(batterG * 1000);
+/** A shelf whose choices have been listed once, for several amounts of batter. */
+export interface OpenShelf {
+  shelf: readonly Fillable[];
+  halves: readonly [readonly HeldTin[], readonly HeldTin[]];
+  lefts: HalfShelf;
+  rights: HalfShelf;
+}
+
+/** Lists the choices of a shelf up to `mostG`, each half on its own; at most `cap` (30,000) of each. */
+export function openShelf(shelf: readonly Fillable[], mostG: number, cap = 30_000): OpenShelf {
   const mostMg = Math.round(mostG * 1000);
   const held = shelf
     .map((tin) => ({ ...tin, mg: Math.round(tin.batterG * 1000) }))
     .filter((tin) => tin.mg > 0);
   const halves = [held.filter((_, at) => at % 2 === 0), held.filter((_, at) => at % 2 === 1)] as const;
-  const lefts = halfShelf(halves[0], mostMg, cap);
-  const rights = halfShelf(halves[1], mostMg, cap);
+  const [lefts, rights] = [halfShelf(halves[0], mostMg, cap), halfShelf(halves[1], mostMg, cap)];
+  return { shelf, halves, lefts, rights };
+}
+
+/** Best fills from a shelf that was opened for at least as much. */
+export function fillsFrom(open: OpenShelf, limits: Omit<FillLimits, 'cap'>): Fills {
+  const { batterG, mostG = batterG, best = 20 } = limits;
+  const { shelf, halves, lefts, rights } = open;
+  const [haveMg, mostMg] = [Math.round(batterG * 1000), Math.round(mostG * 1000)];
   const list = new Shortlist(best);
-  for (const left of lefts.choices) offerPartners({ haveMg, mostMg, list }, left, rights.choices);
+  for (const left of lefts.choices) {
+    if (left.mg > mostMg) break;
+    offerPartners({ haveMg, mostMg, list }, left, rights.choices);
+  }
   const total = countFitting(lefts, rights, mostMg);
   const order = new Map(shelf.map((tin, at) => [tin.id, at]));
   const fills = list.pairs.map((pair) => fillOf(pair, halves, order, haveMg));
   return { fills, total, more: total > fills.length, complete: lefts.complete && rights.complete };
+}
+
+/**
+ * Best fills of `shelf` from an amount of batter; masses in g, to the milligram.
+ * @example bestFills([{ id: 'round-6', batterG: 600, owned: 2 }], { batterG: 1250 }).fills[0]?.usedG // 1200
+ */
+export function bestFills(shelf: readonly Fillable[], limits: FillLimits): Fills {
+  return fillsFrom(openShelf(shelf, limits.mostG ?? limits.batterG, limits.cap), limits);
 }

@@ -9,7 +9,7 @@ import type { Formula, Recipe } from '../../domain/recipe.ts';
 import type { Tin } from '../../domain/tin.ts';
 import { finishedHeight } from '../batter/finished-height.ts';
 import { batterG, yieldDensity } from '../batter/yield-density.ts';
-import { mostServedBy, planEggs } from '../eggs/whole-eggs.ts';
+import { mostServedBy, scaleForEggs } from '../eggs/whole-eggs.ts';
 import { formulaG } from '../mixes/mix-load.ts';
 import { volumeToHeightMl } from '../shapes/index.ts';
 import { bestFills, type Fillable, type Fills } from './best-fills.ts';
@@ -43,14 +43,29 @@ export function fillsForBatter(input: FillInput, haveG: number, best = 20): Fill
 
 /** Exact batter of a number of whole eggs (of the part that decides), g; null for a formula without eggs. */
 export function batterForEggsG(input: Pick<FillInput, 'formula' | 'kitchen'>, eggs: number): number | null {
-  const asWritten = planEggs(input.formula, 1, input.kitchen.egg);
-  return asWritten === null ? null : quantiseG((formulaG(input.formula) * eggs) / asWritten.exact);
+  const scale = scaleForEggs(input.formula, eggs, input.kitchen.egg);
+  return scale === null ? null : quantiseG(formulaG(input.formula) * scale);
+}
+
+/**
+ * Most that the batter of so many eggs may be asked for, g: a mix within tolerance is short by no more than
+ * the tolerance of its eggs, and neither may a fill be.
+ */
+export function mostFilledG(
+  input: Pick<FillInput, 'formula' | 'kitchen'>,
+  eggs: number,
+  haveG: number,
+): number {
+  const { egg } = input.kitchen;
+  const eggG = input.formula.reduce((sum, line) => sum + (line.eggPart === undefined ? 0 : line.grams), 0);
+  const shortG = (haveG * egg.tolerance * eggG) / formulaG(input.formula);
+  const mostG = Math.min(haveG + shortG, (haveG * mostServedBy(eggs, egg)) / eggs);
+  return Math.floor(mostG * 1000) / 1000;
 }
 
 /** Best fills for a number of whole eggs; null for a formula without eggs. */
 export function fillsForEggs(input: FillInput, eggs: number, best = 20): Fills | null {
   const haveG = batterForEggsG(input, eggs);
   if (haveG === null) return null;
-  const mostG = (haveG * mostServedBy(eggs, input.kitchen.egg)) / eggs;
-  return bestFills(shelfFor(input), { batterG: haveG, mostG: Math.floor(mostG * 1000) / 1000, best });
+  return bestFills(shelfFor(input), { batterG: haveG, mostG: mostFilledG(input, eggs, haveG), best });
 }

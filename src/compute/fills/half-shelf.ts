@@ -36,6 +36,16 @@ function grown(from: Choice, held: readonly HeldTin[], mostMg: number): Choice[]
   });
 }
 
+/** All choices one tin larger, or null as soon as there are more than `room`. */
+function nextRound(round: Choice[], held: readonly HeldTin[], mostMg: number, room: number): Choice[] | null {
+  const next: Choice[] = [];
+  for (const choice of round) {
+    next.push(...grown(choice, held, mostMg));
+    if (next.length > room) return null;
+  }
+  return next;
+}
+
 const byWeight = (a: Choice, b: Choice): number => a.mg - b.mg || a.tins - b.tins;
 
 /** All choices of at most `mostMg`, the empty one among them. */
@@ -44,8 +54,8 @@ export function halfShelf(held: readonly HeldTin[], mostMg: number, cap: number)
   let round: Choice[] = choices.slice();
   let complete = true;
   while (round.length > 0) {
-    const next = round.flatMap((choice) => grown(choice, held, mostMg));
-    if (choices.length + next.length > cap) {
+    const next = nextRound(round, held, mostMg, cap - choices.length);
+    if (next === null) {
       complete = false;
       break;
     }

@@ -4,8 +4,8 @@ import type { ChartWords } from '../words.ts';
 export const enGBChart: ChartWords = {
   title: (recipe, flavours) => [recipe, ...flavours].join(', '),
   summaryWithEggs: (eggs, batter, tin) =>
-    `${eggs} and the weights beside them make ${batter} g of batter, for ${tin}.`,
-  summaryWithoutEggs: (batter, tin) => `No eggs: ${batter} g of batter for ${tin}.`,
+    `${eggs} and the weights beside them make ${batter} g of batter: that fills ‘${tin}’.`,
+  summaryWithoutEggs: (batter, tin) => `Made without eggs: ${batter} g of batter fills ‘${tin}’.`,
   countOfTin: (count, tin) => (count === 1 ? tin : `${count} × ${tin}`),
   noFill: 'too little for any tin on the shelf',
   basisOne: (tins, height, batter) =>
