@@ -3,6 +3,7 @@
  * Fan + 20 °C; gas mark 1 = 275 °F and 25 °F a mark, ½ = 250 °F, ¼ = 225 °F (common practice, no standard).
  * Valid from 50 to 300 °C conventional.
  */
+import { conventionalFromFanC, gasMarkF } from '../../compute/bake/oven-scales.ts';
 import { type Result, succeed } from '../../domain/result.ts';
 import { celsiusFromFahrenheit } from '../../domain/units.ts';
 import { refuse } from '../problems.ts';
@@ -10,7 +11,6 @@ import { quote } from '../quote.ts';
 import { leadingNumber, tidy } from './number.ts';
 import { plainSpaces } from './quantity.ts';
 
-export const FAN_ADDS_C = 20;
 const COOLEST_C = 50;
 const HOTTEST_C = 300;
 const EXAMPLE = 'Write it like 160C, 140C fan, 350F or gas 4.';
@@ -27,13 +27,6 @@ export interface OvenTemperature {
 
 const GAS = /^gas(?: mark)? *(.+)$/i;
 const DEGREES = /^([^a-z°º]+?) *(?:°|º|degrees?)? *(c|celsius|f|fahrenheit)$/i;
-
-/** Conventional °F of a gas mark, or null when there is no such mark. */
-export function gasMarkF(mark: number): number | null {
-  if (mark === 0.25) return 225;
-  if (mark === 0.5) return 250;
-  return Number.isInteger(mark) && mark >= 1 && mark <= 9 ? 250 + 25 * mark : null;
-}
 
 function wholeNumber(text: string): number | null {
   const number = leadingNumber(text);
@@ -70,7 +63,7 @@ function parseDegrees(text: string, shown: string, fan: boolean): Result<OvenTem
   }
   const scale = /^c/i.test(match[2] ?? '') ? 'C' : 'F';
   const celsius = scale === 'C' ? written : celsiusFromFahrenheit(written);
-  const ovenC = tidy(celsius + (fan ? FAN_ADDS_C : 0));
+  const ovenC = tidy(fan ? conventionalFromFanC(celsius) : celsius);
   if (ovenC < COOLEST_C || ovenC > HOTTEST_C) {
     return refuse(
       'quantity-out-of-range',

@@ -44,6 +44,7 @@ export function valueAt(value: unknown, path: YamlPath): unknown {
 }
 
 const DEEPEST = 12;
+const MOST_FAULTS = 20;
 
 const ADVICE: Partial<Record<YAMLError['code'], string>> = {
   BAD_INDENT: 'Line it up with the keys above it; indent what belongs to a key by two spaces.',
@@ -77,6 +78,8 @@ function syntaxProblem(fault: YAMLError): Problem {
         'Names that start with & or * are references',
         'Write the value out, or put quotes round it.',
       );
+    case 'RESOURCE_EXHAUSTION':
+      return exhausted();
     case 'TAG_RESOLVE_FAILED':
       return tagProblem();
     default:
@@ -86,6 +89,14 @@ function syntaxProblem(fault: YAMLError): Problem {
         ADVICE[fault.code] ?? 'Check quotes, colons and indents, here and just above.',
       );
   }
+}
+
+function exhausted(): Problem {
+  return error(
+    'yaml-too-deep',
+    'Lists within lists go too deep to read',
+    'Look for a run of opening brackets.',
+  );
 }
 
 function tagProblem(): Problem {
@@ -141,6 +152,17 @@ function structureProblems(doc: Document, place: (offset: number) => Place): Pro
   return problems;
 }
 
+/** Once a file is broken, the YAML library may repeat itself thousands of times: the first of each, twenty in all. */
+function firstFaults(faults: readonly YAMLError[]): YAMLError[] {
+  const seen = new Set<string>();
+  return faults
+    .filter(({ code, pos }) => {
+      const key = `${code} ${pos[0]}`;
+      return !seen.has(key) && seen.add(key).size <= MOST_FAULTS;
+    })
+    .slice(0, MOST_FAULTS);
+}
+
 function open(text: string, file: string): Result<YamlSource> {
   const lines = new LineCounter();
   const doc = parseDocument(text, {
@@ -156,7 +178,9 @@ function open(text: string, file: string): Result<YamlSource> {
   };
   const faults = [...doc.errors, ...doc.warnings];
   if (faults.length > 0) {
-    return fail(...faults.map((fault) => ({ ...syntaxProblem(fault), ...place(fault.pos[0]) })));
+    // Where the stack ran out differs between machines.
+    const start = ({ code, pos }: YAMLError): number => (code === 'RESOURCE_EXHAUSTION' ? 0 : pos[0]);
+    return fail(...firstFaults(faults).map((fault) => ({ ...syntaxProblem(fault), ...place(start(fault)) })));
   }
   const problems = structureProblems(doc, place);
   if (problems.length > 0) return fail(...problems);
@@ -214,12 +238,6 @@ export function yamlSource(text: string, file: string): Result<YamlSource> {
   } catch (thrown) {
     // The YAML library recurses: brackets nested tens of thousands deep exhaust the stack.
     if (!(thrown instanceof RangeError)) throw thrown;
-    const hint = 'Look for a run of opening brackets.';
-    return fail({
-      ...error('yaml-too-deep', 'Lists within lists go too deep to read', hint),
-      file,
-      line: 1,
-      column: 1,
-    });
+    return fail({ ...exhausted(), file, line: 1, column: 1 });
   }
 }
