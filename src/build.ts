@@ -4,6 +4,7 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { dataFiles } from './commands/make/data-files.ts';
 import { type Staging, withStaging } from './commands/output/output-folder.ts';
 import { PARTS, type Part, REPORT } from './commands/output/places.ts';
 import { filesOf, type Report, reportText } from './commands/output/report.ts';
@@ -49,20 +50,26 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
   return withStaging(outputDir, async ({ dir, swapIn }: Staging): Promise<BuildResult> => {
     for (const part of parts) mkdirSync(join(dir, part));
     if (has('data')) {
-      const { dataFiles } = await import('./commands/make/data-files.ts');
       const files = await stages.run('data', () => dataFiles(charts));
       for (const file of files) write(join(dir, 'data', file.path), file.bytes);
     }
     if (has('print')) {
-      const { printFiles } = await import('./commands/make/print-files.ts');
-      const files = await stages.run('print', () => printFiles(content, charts, contentDir));
+      const files = await stages.run('print', async () =>
+        (await import('./commands/make/print-files.ts')).printFiles(content, charts, contentDir),
+      );
       if (!files.ok) return { outcome: 'content', problems: files.problems };
       for (const file of files.value) write(join(dir, 'print', file.path), file.bytes);
     }
     if (has('site')) {
-      const { siteFiles } = await import('./commands/make/site-files.ts');
-      await stages.run('site', () =>
-        siteFiles({ content, charts, contentDir, stagingDir: dir, outputDir, parts }),
+      await stages.run('site', async () =>
+        (await import('./site/build-site.ts')).buildSite({
+          content,
+          charts,
+          contentDir,
+          stagingDir: dir,
+          outputDir,
+          parts,
+        }),
       );
     }
     const files = await stages.run('report', () => filesOf(dir, outputDir, parts));
