@@ -19,7 +19,7 @@ declare module '@11ty/eleventy' {
     on(event: 'eleventy.before' | 'eleventy.after', run: (event: EleventyEvent) => unknown): void;
   }
 
-  export default class Eleventy {
+  export class Eleventy {
     constructor(
       input: string,
       output: string,

@@ -9,8 +9,10 @@ import { escapeHtml } from './escape-html.ts';
 
 const ELEMENTS = new Set(['svg', 'g', 'path', 'circle', 'ellipse', 'rect', 'line', 'polyline', 'polygon']);
 const ATTRIBUTES = new Set(
-  ('viewBox width height d fill fill-rule fill-opacity stroke stroke-width stroke-linecap stroke-linejoin ' +
-    'stroke-dasharray transform cx cy r rx ry x y x1 y1 x2 y2 points opacity').split(' '),
+  (
+    'viewBox width height d fill fill-rule fill-opacity stroke stroke-width stroke-linecap stroke-linejoin ' +
+    'stroke-dasharray transform cx cy r rx ry x y x1 y1 x2 y2 points opacity'
+  ).split(' '),
 );
 /** A colour, number, list or transform: never an address. */
 const PLAIN_VALUE = /^[#\w\s.,()+-]*$/;

@@ -24,6 +24,8 @@ export interface PageHead {
   crumbs: PageLink[];
   /** Whether a table on the page can be sorted, and so needs its script. */
   sorts: boolean;
+  /** When the page's charts fall into one block per tin: a media query, '' for a page without charts. */
+  blocks: string;
 }
 
 /** The sections in the order of a baker's day. */
@@ -43,13 +45,15 @@ export function rootFrom(path: string): string {
 
 /** The head of a page at `path`; a page below a section carries that section in its crumbs. */
 export function pageHead(
-  page: PageLink & { description: string; section: Section; sorts?: boolean; below?: PageLink[] },
+  page: PageLink &
+    Pick<PageHead, 'description' | 'section'> &
+    Partial<Pick<PageHead, 'sorts' | 'blocks'>> & { below?: PageLink[] },
 ): PageHead {
-  const { path, text: title, description, section, sorts = false } = page;
+  const { path, text: title, description, section, sorts = false, blocks = '' } = page;
   const index = SECTION_LINKS.find((link) => link.section === section);
   const between = index && index.path !== path ? [{ path: index.path, text: index.text }] : [];
   const crumbs = path === HOME.path ? [] : [HOME, ...between, ...(page.below ?? [])];
-  return { path, root: rootFrom(path), title, description, section, crumbs, sorts };
+  return { path, root: rootFrom(path), title, description, section, crumbs, sorts, blocks };
 }
 
 export const tinPath = (tinId: string): string => `tins/${tinId}.html`;

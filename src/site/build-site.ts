@@ -1,0 +1,27 @@
+/** Makes the whole site in a staging folder, quietly. */
+import { join } from 'node:path';
+import { Eleventy } from '@11ty/eleventy';
+import { pagesFolder, prepareSite, type SiteSource, wireSite } from './wire-site.ts';
+
+export interface SiteRequest extends Pick<SiteSource, 'content' | 'charts' | 'contentDir'> {
+  /** The site is written here, in `site`. Parts made in this build lie beside it, the others in the output folder. */
+  stagingDir: string;
+  outputDir: string;
+  parts: readonly string[];
+}
+
+/** Writes `site` in the staging folder and returns how many pages were made. Throws when a template is broken. */
+export async function buildSite(request: SiteRequest): Promise<{ pages: number }> {
+  const { content, charts, contentDir, stagingDir, outputDir, parts } = request;
+  const folderOf = (part: string): string => join(parts.includes(part) ? stagingDir : outputDir, part);
+  const source = { content, charts, contentDir, printDir: folderOf('print'), dataDir: folderOf('data') };
+  const eleventy = new Eleventy(pagesFolder(), join(stagingDir, 'site'), {
+    configPath: false,
+    quietMode: true,
+    config: (config) => wireSite(config, () => prepareSite(source)),
+  });
+  eleventy.disableLogger();
+  const written = await eleventy.write();
+  const [, pages] = Array.isArray(written) ? written : [];
+  return { pages: Array.isArray(pages) ? pages.length : 0 };
+}

@@ -1,0 +1,125 @@
+/** One tin chart and its working as pages: the view's own figures, laid out so that templates only write them. */
+
+import type { DownloadLink } from '../views/downloads.ts';
+import { chartPath, type PageHead, pageHead, recipePath, tinPath, workingPath } from '../views/nav.ts';
+import type { Amount, ChartColumn, LadderRung, TinChartRow, TinChartView } from '../views/tin-chart.types.ts';
+import type { WorkingStep, WorkingView } from '../views/working.types.ts';
+import { rowDrawing } from './tin-drawing.ts';
+
+interface LabelledAmount {
+  label: string;
+  value: number;
+  text: string;
+  spoons: string | null;
+}
+
+export interface ChartPage {
+  head: PageHead;
+  chart: TinChartView;
+  hasEggs: boolean;
+  recipePath: string;
+  workingPath: string;
+  print: DownloadLink | null;
+  files: DownloadLink[];
+  rows: unknown[];
+  rungs: unknown[];
+}
+
+/** Widest thumbnail in a row, px. */
+const THUMBNAIL_PX = 56;
+/** More columns than this do not fit a page: the rows become blocks. */
+export const MOST_COLUMNS = 8;
+
+function labelled(amounts: readonly Amount[], columns: readonly ChartColumn[]): LabelledAmount[] {
+  return amounts.map(({ figure, spoons }, index) => {
+    return { label: columns[index]?.name ?? '', value: figure.value, text: figure.text, spoons };
+  });
+}
+
+function chartRow(row: TinChartRow, order: number, chart: TinChartView, pxPerMm: number): unknown {
+  return {
+    id: row.id,
+    order,
+    drawing: rowDrawing(row.picture, pxPerMm),
+    tinPath: tinPath(row.tinId),
+    tinName: row.tinName,
+    countText: row.count > 1 ? `× ${row.count}` : '',
+    sizeText: row.sizeText,
+    warnings: row.warnings,
+    eggValue: row.eggs?.whole.value ?? 0,
+    eggText: row.eggs?.rule === 'weigh' ? row.eggs.text : (row.eggs?.whole.text ?? ''),
+    eggExactText: row.eggs ? `${row.eggs.exact.text} exact` : '',
+    batterValue: row.batter.value,
+    batterText: row.batter.text,
+    amounts: labelled(row.amounts, chart.columns),
+    fillValue: row.rawFillShare.value,
+    fillText: `${row.rawFill.text} mm`,
+    fillShareText: row.rawFillShare.text,
+    surplusValue: row.surplus.value,
+    surplusText: row.surplusText,
+    workingPath: `${workingPath(chart.id)}#${row.id}`,
+  };
+}
+
+function ladderRung(rung: LadderRung, columns: readonly ChartColumn[]): unknown {
+  return {
+    eggText: rung.eggText,
+    batterText: rung.batter.text,
+    amounts: labelled(rung.amounts, columns),
+    fills: rung.fills.map((fill) => fill.text),
+  };
+}
+
+/** The page of a chart; `files` are its prints and data, prints first. */
+export function chartPage(chart: TinChartView, files: readonly DownloadLink[]): ChartPage {
+  const widestMm = Math.max(1, ...chart.rows.map((row) => row.picture.widthMm));
+  const print = files.find((file) => file.text.startsWith('PDF')) ?? null;
+  return {
+    head: {
+      ...pageHead({
+        path: chartPath(chart.id),
+        text: chart.title,
+        description: chart.summary,
+        section: 'charts',
+        sorts: true,
+        blocks: chart.columns.length > MOST_COLUMNS ? 'all' : 'screen and (max-width: 62rem)',
+      }),
+    },
+    chart,
+    hasEggs: chart.rows.some((row) => row.eggs !== null),
+    recipePath: recipePath(chart.recipe.id),
+    workingPath: workingPath(chart.id),
+    print,
+    files: files.filter((file) => file !== print),
+    rows: chart.rows.map((row, index) => chartRow(row, index, chart, THUMBNAIL_PX / widestMm)),
+    rungs: chart.ladder?.rungs.map((rung) => ladderRung(rung, chart.ladder?.columns ?? [])) ?? [],
+  };
+}
+
+export interface WorkingPage {
+  head: PageHead;
+  working: WorkingView;
+  chartPath: string;
+  shared: unknown[];
+  rows: { anchor: string; title: string; steps: unknown[] }[];
+}
+
+const anchored = (steps: readonly WorkingStep[], anchor: string): unknown[] =>
+  steps.map((step) => ({ ...step, anchor: `${anchor}-${step.id}` }));
+
+/** The page that shows how every figure of a chart came about. */
+export function workingPage(working: WorkingView, chart: TinChartView): WorkingPage {
+  return {
+    head: pageHead({
+      path: workingPath(working.chartId),
+      text: working.title,
+      description: `How every figure of the chart for ${chart.recipe.name} came about.`,
+      section: 'charts',
+      below: [{ path: chartPath(chart.id), text: chart.title }],
+    }),
+    working,
+    chartPath: chartPath(chart.id),
+    shared: anchored(working.shared, 'shared'),
+    rows: working.rows.map((row) => ({ ...row, steps: anchored(row.steps, row.anchor) })),
+  };
+}

@@ -1,0 +1,63 @@
+/** Wires the site into Eleventy; the same for a whole build and for `npx eleventy` on its own. */
+import { readFile } from 'node:fs/promises';
+import { join, relative } from 'node:path';
+import type { EleventyConfig } from '@11ty/eleventy';
+import type { Content } from '../domain/content.ts';
+import type { ChartViews } from '../views/chart-views.ts';
+import { builtFiles, type FileWithBytes } from './built-files.ts';
+import { type Asset, siteAssets, TEMPLATES, writeAssets } from './site-assets.ts';
+import { type SiteData, siteData } from './site-data.ts';
+
+/** What a site is made from. */
+export interface SiteSource {
+  content: Content;
+  charts: readonly ChartViews[];
+  contentDir: string;
+  /** Folders whose files the site offers for download. */
+  printDir: string;
+  dataDir: string;
+}
+
+interface PreparedSite {
+  data: SiteData;
+  assets: Asset[];
+}
+
+const copied = ({ path, bytes }: FileWithBytes): Asset => ({ path: `files/${path}`, bytes });
+
+/** Everything that the templates and the site's folder need, worked out from the content. */
+export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
+  const { content, charts, contentDir } = source;
+  const { logo } = content.houseStyle;
+  const logoSvg = logo === undefined ? null : await readFile(join(contentDir, logo), 'utf8');
+  const files = [...builtFiles('print', source.printDir), ...builtFiles('data', source.dataDir)];
+  const sizes = files.map(({ path, byteCount }) => ({ path, byteCount }));
+  const data = siteData({ content, charts, files: sizes, logoSvg });
+  const assets = await siteAssets(content.houseStyle, contentDir, logoSvg, JSON.stringify(data));
+  return { data, assets: [...assets, ...files.map(copied)] };
+}
+
+/** Where Eleventy finds the pages: it wants its input relative to the working directory. */
+export const pagesFolder = (): string => relative('.', join(TEMPLATES, 'pages')) || '.';
+
+/** Hooks a site into a configuration; `load` runs before each build, so that a saved file shows at once. */
+export function wireSite(config: EleventyConfig, load: () => Promise<PreparedSite>): void {
+  let prepared: Promise<PreparedSite> | undefined;
+  config.setIncludesDirectory('../parts');
+  config.setLayoutsDirectory('../layouts');
+  config.setDataDirectory('../data');
+  config.setTemplateFormats(['njk']);
+  config.setUseGitIgnore(false);
+  config.ignores.delete('**/node_modules/**');
+  config.setNunjucksEnvironmentOptions({ throwOnUndefined: false, autoescape: true });
+  config.addWatchTarget(join(TEMPLATES, 'style'));
+  config.addWatchTarget(join(TEMPLATES, 'script'));
+  config.on('eleventy.before', async () => {
+    prepared = load();
+    await prepared;
+  });
+  config.addGlobalData('site', async () => (await (prepared ?? load())).data);
+  config.on('eleventy.after', async ({ directories }) => {
+    await writeAssets(directories.output, (await (prepared ?? load())).assets);
+  });
+}
