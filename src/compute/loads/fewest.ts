@@ -26,12 +26,15 @@ export function findFewest(items: LoadItems, stepCap: number): Fewest {
   return { packing: quick, leastLoads: least, proven: least === quick.length, steps };
 }
 
+const FREE = { surplusMg: 0, unevenness: 0 };
+
 function anyPacking(items: LoadItems, loadCount: number, stepCap: number) {
   return {
     items,
     loadCount,
-    costOf: () => ({ surplusMg: 0, unevenness: 0 }),
-    leastUnevenness: () => 0,
+    costOf: () => FREE,
+    leastCost: () => FREE,
+    floor: FREE,
     evenWindowMg: () => ({ from: 0, to: items.limitMg }),
     beat: { surplusMg: 0, unevenness: 1 },
     stepCap,

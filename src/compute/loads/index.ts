@@ -49,6 +49,8 @@ export interface LoadProof {
   best: boolean;
   /** Surplus of the loads as planned, g (shortfalls count as 0). */
   surplusG: number;
+  /** No arrangement in so many loads has less surplus than this, g. */
+  leastSurplusG: number;
   /** Search steps taken. */
   steps: number;
 }
@@ -79,6 +81,7 @@ export function partitionLoads(input: LoadInput): Result<LoadPlan> {
       fewest: fewest.proven,
       best: fewest.proven && best.proven,
       surplusG: quantiseG(best.cost.surplusMg / 1000),
+      leastSurplusG: quantiseG(best.leastSurplusMg / 1000),
       steps: fewest.steps + best.steps,
     },
     warnings: lightLoads(loads, minimumG),

@@ -18,10 +18,12 @@ export interface SearchTask {
   items: LoadItems;
   loadCount: number;
   costOf: (loadMg: number) => LoadCost;
-  /** Least unevenness of `loads` loads that hold `mg` together. */
-  leastUnevenness: (mg: number, loads: number) => number;
+  /** Never more than what `loads` loads that hold `mg` together cost; null when no such loads exist. */
+  leastCost: (mg: number, loads: number) => LoadCost | null;
   /** Heaviest and lightest load whose own unevenness is within the budget, mg. */
   evenWindowMg: (budget: number) => { from: number; to: number };
+  /** Nothing costs less: once found, the search is over. */
+  floor: LoadCost;
   /** Only something better than this is looked for. */
   beat: LoadCost;
   stepCap: number;
@@ -100,9 +102,8 @@ export function searchLoads(task: SearchTask): SearchResult {
   function close(mg: number, at: Branch): void {
     const soFar = add(at.soFar, costOf(mg));
     const leftMg = at.leftMg - mg;
-    const unevenness = soFar.unevenness + task.leastUnevenness(leftMg, at.loadsLeft - 1);
-    if (isBetter({ surplusMg: soFar.surplusMg, unevenness }, best))
-      open(at.loadsLeft - 1, leftMg, at.code, soFar);
+    const rest = task.leastCost(leftMg, at.loadsLeft - 1);
+    if (rest && isBetter(add(soFar, rest), best)) open(at.loadsLeft - 1, leftMg, at.code, soFar);
   }
 
   function settle(last: number[], cost: LoadCost): void {
@@ -136,7 +137,7 @@ export function searchLoads(task: SearchTask): SearchResult {
     return sum;
   }
 
-  const isPerfect = (): boolean => packing !== null && best.surplusMg === 0 && best.unevenness === 0;
+  const isPerfect = (): boolean => packing !== null && !isBetter(task.floor, best);
 
   const whole = left.reduce((sum, count, group) => sum + count * (places[group] ?? 0), 0);
   open(loadCount, items.totalMg, whole, { surplusMg: 0, unevenness: 0 });

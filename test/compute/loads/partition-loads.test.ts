@@ -6,20 +6,13 @@ import {
   partitionLoads,
 } from '../../../src/compute/loads/index.ts';
 import { bestByTryingAll, faults, objective } from './checker.ts';
+import { eggSurplusG } from './egg-rule.ts';
 import { between, seeded } from './random.ts';
 
 function plan(input: Parameters<typeof partitionLoads>[0]): LoadPlan {
   const result = partitionLoads(input);
   if (!result.ok) throw new Error(result.problems.map((problem) => problem.message).join('; '));
   return result.value;
-}
-
-/** The whole-egg rule of an equal-weights batter: 200 g to the egg, 6 % either way, else one egg more. */
-function eggSurplusG(batterG: number): number {
-  const exact = batterG / 200;
-  const near = Math.max(1, Math.round(exact));
-  if (Math.abs(near / exact - 1) <= 0.06) return near < exact ? -(exact - near) * 50 : (near - exact) * 50;
-  return Math.ceil(exact) * 200 - batterG;
 }
 
 describe('partitionLoads, by hand', () => {
