@@ -1,0 +1,66 @@
+/**
+ * Rows of a CSV file (RFC 4180, from memory) with the line and column of every field, so that a problem in a
+ * long log can be found. The first row names the columns. Quotes may hold commas, line ends and doubled quotes.
+ */
+import type { Place } from '../../domain/problem.ts';
+
+export interface CsvField {
+  text: string;
+  place: Place;
+}
+
+export interface CsvRow {
+  fields: CsvField[];
+}
+
+interface Cursor {
+  text: string;
+  at: number;
+  line: number;
+  lineStart: number;
+}
+
+function step(cursor: Cursor): string {
+  const sign = cursor.text[cursor.at] ?? '';
+  cursor.at += 1;
+  if (sign === '\n') {
+    cursor.line += 1;
+    cursor.lineStart = cursor.at;
+  }
+  return sign;
+}
+
+function quoted(cursor: Cursor): string {
+  let value = '';
+  step(cursor);
+  while (cursor.at < cursor.text.length) {
+    const sign = step(cursor);
+    if (sign !== '"') value += sign;
+    else if (cursor.text[cursor.at] === '"') value += step(cursor);
+    else return value;
+  }
+  return value;
+}
+
+function nextField(cursor: Cursor, file: string): CsvField {
+  const place = { file, line: cursor.line, column: cursor.at - cursor.lineStart + 1 };
+  let text = cursor.text[cursor.at] === '"' ? quoted(cursor) : '';
+  while (cursor.at < cursor.text.length && !/[,\n]/.test(cursor.text[cursor.at] ?? '')) text += step(cursor);
+  return { text: text.trim(), place };
+}
+
+/** Every row that is not blank; `text` has plain line ends. */
+export function csvRows(text: string, file: string): CsvRow[] {
+  const cursor: Cursor = { text, at: 0, line: 1, lineStart: 0 };
+  const rows: CsvRow[] = [];
+  while (cursor.at < text.length) {
+    const fields = [nextField(cursor, file)];
+    while (text[cursor.at] === ',') {
+      step(cursor);
+      fields.push(nextField(cursor, file));
+    }
+    step(cursor);
+    if (fields.some((field) => field.text !== '')) rows.push({ fields });
+  }
+  return rows;
+}
