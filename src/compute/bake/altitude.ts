@@ -3,6 +3,8 @@
  * by the International Standard Atmosphere (ICAO Doc 7488, troposphere) and boiling point by Antoine's
  * equation for water, 1–100 °C (both from memory). Valid from sea level to 5,000 m.
  */
+import { quantiseRatio } from '../../domain/quantise.ts';
+
 const SEA_LEVEL_MMHG = 760;
 const BELOW_BOILING_C = 3;
 const HIGHEST_M = 5000;
@@ -17,5 +19,5 @@ export function boilingPointC(altitudeM: number): number {
 
 /** Temperature of the middle of a done cake at an altitude in m, °C; `atSeaLevelC` is 95 unless set. */
 export function doneAtAltitudeC(altitudeM: number, atSeaLevelC: number): number {
-  return Math.min(atSeaLevelC, boilingPointC(altitudeM) - BELOW_BOILING_C);
+  return quantiseRatio(Math.min(atSeaLevelC, boilingPointC(altitudeM) - BELOW_BOILING_C));
 }

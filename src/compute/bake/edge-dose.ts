@@ -8,8 +8,8 @@
 
 import type { CoreKind } from '../../domain/bake-log.ts';
 import type { BakeConstants } from './constants.ts';
-import { coreFactor } from './heating-core.ts';
-import { seriesMinutes } from './series-minutes.ts';
+import { coreClock } from './heating-core.ts';
+import { seriesClock } from './series-minutes.ts';
 import type { BakeSolid } from './solid.ts';
 
 export const MOST_DOSE_K_MIN = 2000;
@@ -28,11 +28,22 @@ export function edgeDose(
   core: CoreKind,
   constants: BakeConstants,
 ): number | null {
-  const factor = coreFactor(core, solid, ovenC, constants);
-  const series = seriesMinutes(solid, ovenC, constants);
-  if (factor === null || series === null || ovenC <= 100) return null;
-  const doneMin = constants.lagMin + factor * series;
-  return Math.max(0, (ovenC - 100) * (doneMin - edgeMinutes(solid.acrossMm, ovenC)));
+  return doseClock(solid, core, constants)(ovenC);
+}
+
+function doseClock(
+  solid: BakeSolid,
+  core: CoreKind,
+  constants: BakeConstants,
+): (ovenC: number) => number | null {
+  const minutesAt = seriesClock(solid, constants);
+  const factorAt = coreClock(core, solid, constants);
+  return (ovenC) => {
+    const [series, factor] = [minutesAt(ovenC), factorAt?.(ovenC) ?? null];
+    if (factor === null || series === null || ovenC <= 100) return null;
+    const doneMin = constants.lagMin + factor * series;
+    return Math.max(0, (ovenC - 100) * (doneMin - edgeMinutes(solid.acrossMm, ovenC)));
+  };
 }
 
 /**
@@ -45,7 +56,8 @@ export function gentlestDialC(
   constants: BakeConstants,
   most = MOST_DOSE_K_MIN,
 ): number | null {
-  const doseAt = (ovenC: number): number => edgeDose(solid, ovenC, core, constants) ?? Infinity;
+  const doseOf = doseClock(solid, core, constants);
+  const doseAt = (ovenC: number): number => doseOf(ovenC) ?? Infinity;
   if (doseAt(COOLEST_C) > most) return null;
   if (doseAt(HOTTEST_C) <= most) return HOTTEST_C;
   let [low, high] = [COOLEST_C, HOTTEST_C];

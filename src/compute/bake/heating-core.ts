@@ -8,7 +8,7 @@
  */
 import type { CoreKind } from '../../domain/bake-log.ts';
 import type { BakeConstants } from './constants.ts';
-import { seriesMinutes } from './series-minutes.ts';
+import { seriesClock } from './series-minutes.ts';
 import type { BakeSolid, Side } from './solid.ts';
 
 const MM_PER_IN = 25.4;
@@ -20,18 +20,25 @@ const HOLLOW_CORE_MM = 60;
 const WORTH_FROM_MM = 8 * MM_PER_IN + 2;
 const SHALLOW_MM = 50;
 
-/** Factor on the time in the oven (lag apart); null for a size that the rule does not cover. */
+/** Factor on the time in the oven (lag apart) at an oven setting in °C; null when that cannot be reckoned. */
+export type CoreClock = (ovenC: number) => number | null;
+
+/** The core's factor for any oven; null for a size that the rule does not cover. */
+export function coreClock(core: CoreKind, solid: BakeSolid, constants: BakeConstants): CoreClock | null {
+  if (core === 'none') return () => 1;
+  if (solid.acrossMm < LEAST_MM || solid.acrossMm > MOST_MM) return null;
+  const factor = 0.863 + 0.012 * (solid.acrossMm / MM_PER_IN - 8);
+  return core === 'solid' ? () => factor : ringOverRound(solid, constants);
+}
+
+/** The core's factor at one oven setting in °C; null where the rule does not reach. */
 export function coreFactor(
   core: CoreKind,
   solid: BakeSolid,
   ovenC: number,
   constants: BakeConstants,
 ): number | null {
-  if (core === 'none') return 1;
-  if (solid.acrossMm < LEAST_MM || solid.acrossMm > MOST_MM) return null;
-  return core === 'solid'
-    ? 0.863 + 0.012 * (solid.acrossMm / MM_PER_IN - 8)
-    : ringOverRound(solid, ovenC, constants);
+  return coreClock(core, solid, constants)?.(ovenC) ?? null;
 }
 
 /** Whether common practice would put a core in: wider than 8 in, and not a shallow tray. */
@@ -40,15 +47,14 @@ export function coreIsWorthIt({ acrossMm, heightMm, sides }: BakeSolid): boolean
   return !isRing && acrossMm > WORTH_FROM_MM && heightMm > SHALLOW_MM;
 }
 
-function ringOverRound(
-  { acrossMm, heightMm }: BakeSolid,
-  ovenC: number,
-  constants: BakeConstants,
-): number | null {
+function ringOverRound({ acrossMm, heightMm }: BakeSolid, constants: BakeConstants): CoreClock {
   const height: Side = { geometry: 'wall', halfMm: heightMm / 2 };
   const gap: Side = { geometry: 'wall', halfMm: (acrossMm - HOLLOW_CORE_MM) / 4 };
   const round: Side = { geometry: 'cylinder', halfMm: acrossMm / 2 };
-  const ring = seriesMinutes({ sides: [gap, height], acrossMm, heightMm }, ovenC, constants);
-  const whole = seriesMinutes({ sides: [round, height], acrossMm, heightMm }, ovenC, constants);
-  return ring === null || whole === null ? null : ring / whole;
+  const ringMinutes = seriesClock({ sides: [gap, height], acrossMm, heightMm }, constants);
+  const wholeMinutes = seriesClock({ sides: [round, height], acrossMm, heightMm }, constants);
+  return (ovenC) => {
+    const [ring, whole] = [ringMinutes(ovenC), wholeMinutes(ovenC)];
+    return ring === null || whole === null ? null : ring / whole;
+  };
 }

@@ -16,8 +16,10 @@ export function rootBetween(curve: ValueAndSlope, low: number, high: number): nu
     if (value < 0 === rising) from = x;
     else to = x;
     const newton = x - value / slope;
-    const next = newton > from && newton < to ? newton : (from + to) / 2;
-    if (Math.abs(next - x) <= 2e-16 * Math.abs(x)) return next;
+    const inside = newton > from && newton < to;
+    const next = inside ? newton : (from + to) / 2;
+    // Newton's error is squared by every step: after one this small, nothing is left to gain.
+    if (Math.abs(next - x) <= (inside ? 1e-9 : 2e-16) * Math.abs(x)) return next;
     x = next;
   }
   return x;

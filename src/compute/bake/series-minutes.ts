@@ -40,6 +40,18 @@ export function doneTheta(ovenC: number, doneC: number, batterC: number): number
   return ovenC > doneC && doneC > batterC ? (ovenC - doneC) / (ovenC - batterC) : null;
 }
 
+/** Minutes of the series alone for an oven in °C, and a middle in °C where it is not the constants'. */
+export type SeriesClock = (ovenC: number, doneC?: number) => number | null;
+
+/** The clock of one solid: its roots are found once, then any oven is quick to ask. */
+export function seriesClock(solid: BakeSolid, constants: BakeConstants): SeriesClock {
+  const thetaAt = centreTheta(solid, constants);
+  return (ovenC, doneC = constants.centreC) => {
+    const target = doneTheta(ovenC, doneC, constants.batterC);
+    return target === null ? null : minutesForTheta(thetaAt, target);
+  };
+}
+
 /**
  * Minutes of the series alone (no lag, no factor), unrounded; null when the oven is no hotter than the
  * temperature wanted. A 6 in round, 3 in high, at 160 °C: 47.668.
@@ -48,10 +60,9 @@ export function seriesMinutes(
   solid: BakeSolid,
   ovenC: number,
   constants: BakeConstants,
-  doneC = constants.centreC,
+  doneC?: number,
 ): number | null {
-  const target = doneTheta(ovenC, doneC, constants.batterC);
-  return target === null ? null : minutesForTheta(centreTheta(solid, constants), target);
+  return seriesClock(solid, constants)(ovenC, doneC);
 }
 
 /** The time at which a falling θ reaches a target between 0 and 1: bracketed by doubling, then halved. */

@@ -32,6 +32,7 @@ export function thetaFromTerms(
 ): number {
   let sum = 0;
   for (const { zeta, coefficient } of terms) {
+    if (zeta * zeta * fourier > LEFT_OUT) break;
     sum += coefficient * Math.exp(-zeta * zeta * fourier) * SHAPE[geometry](zeta * position);
   }
   return sum;
