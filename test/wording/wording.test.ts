@@ -99,7 +99,11 @@ describe('tin sizes', () => {
       '(7⅞ × 3 in)',
     ],
     [of({ kind: 'petal', petals: 8, acrossMm: 228.6 }, 76.2, 'in'), '8-petal 9 × 3 in', '(22.9 × 7.6 cm)'],
-    [of({ kind: 'ring', acrossMm: 250, tubeMm: 60 }, 100, 'cm'), 'ring 25 × 10 cm, tube 6 cm', '(9⅞ × 3⅞ in)'],
+    [
+      of({ kind: 'ring', acrossMm: 250, tubeMm: 60 }, 100, 'cm'),
+      'ring 25 × 10 cm, tube 6 cm',
+      '(9⅞ × 3⅞ in)',
+    ],
     [
       of({ kind: 'measured', volumeMl: 1850 }, 90, 'mm'),
       'measured 90 mm deep, holds 1,850 mL',
