@@ -15,16 +15,17 @@ import { sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { table, tableFits } from './sheet/table/table.ts';
-import { commonScale } from './sheet/tin-drawing.ts';
+import { type Arrangement, commonScale } from './sheet/tin-drawing.ts';
 import { typeScale } from './sheet/type-scale.ts';
 import type { ChartContext } from './tin-chart/chart-context.ts';
-import { chartTable, drawingField } from './tin-chart/chart-table.ts';
-import { fillsTable, ladderTable, turnedLadderTable } from './tin-chart/ladder-table.ts';
+import { chartTable } from './tin-chart/chart-table.ts';
+import { fillsTable, ladderTable, turnedLadderTables } from './tin-chart/ladder-table.ts';
 import { factRow } from './tin-chart/masthead.ts';
 import { tinEntry } from './tin-chart/tin-entry.ts';
 
 const MOST_COLUMNS = 8;
 const SCALE_BAR_MM = 200;
+const drawingFields = { beside: { widthMm: 31, heightMm: 15 }, below: { widthMm: 17, heightMm: 17 } };
 
 export interface TinChartOptions {
   /** Address of the site's root, with a slash at its end; rows then link to their working. */
@@ -34,16 +35,32 @@ export interface TinChartOptions {
 interface Layout {
   size: SheetSize;
   form: 'table' | 'entries';
+  context: ChartContext;
 }
 
-function layoutFor(context: ChartContext, paper: PaperName): Layout {
+type Parts = Omit<ChartContext, 'drawings'>;
+
+function withDrawings(parts: Parts, arrangement: Arrangement): ChartContext {
+  const field = drawingFields[arrangement];
+  const pictures = parts.view.rows.map((row) => row.picture);
+  return { ...parts, drawings: { arrangement, field, scale: commonScale(pictures, field, arrangement) } };
+}
+
+/** The first that fits: upright, lengthwise, lengthwise with narrow columns, a block for each tin. */
+function layoutFor(parts: Parts, paper: PaperName): Layout {
+  const roomy = withDrawings(parts, 'beside');
+  const narrow = withDrawings(parts, 'below');
   const upright = portraitSheet(paper);
-  if (context.view.columns.length > MOST_COLUMNS) return { size: upright, form: 'entries' };
-  const spec = chartTable(context);
-  const size = [upright, landscapeSheet(paper)].find((sheet) =>
-    tableFits(spec, frameOf(sheet, context.sheet).widthMm, context.sheet),
-  );
-  return size ? { size, form: 'table' } : { size: upright, form: 'entries' };
+  const lengthwise = landscapeSheet(paper);
+  const tables: Layout[] = [
+    { size: upright, form: 'table', context: roomy },
+    { size: lengthwise, form: 'table', context: roomy },
+    { size: lengthwise, form: 'table', context: narrow },
+  ];
+  const fits = ({ size, context }: Layout) =>
+    tableFits(chartTable(context), frameOf(size, context.sheet).widthMm, context.sheet);
+  const asTable = parts.view.columns.length <= MOST_COLUMNS ? tables.find(fits) : undefined;
+  return asTable ?? { size: upright, form: 'entries', context: roomy };
 }
 
 function chartSection(context: ChartContext, form: Layout['form']): Section {
@@ -54,7 +71,9 @@ function chartSection(context: ChartContext, form: Layout['form']): Section {
     { label: labels.provenIn, text: view.basisText, share: 2 },
   ];
   const rows =
-    form === 'table' ? [table(chartTable(context))] : view.rows.map((row) => tinEntry(row, context));
+    form === 'table'
+      ? [table(chartTable(context))]
+      : view.rows.map((row, index) => tinEntry(row, context, index === 0));
   return {
     key: 'chart',
     blocks: [
@@ -71,7 +90,7 @@ function ladderBlocks(ladder: EggLadder, context: ChartContext, widthMm: number)
   const across = ladderTable(ladder, context);
   if (ladder.columns.length <= MOST_COLUMNS && tableFits(across, widthMm, context.sheet))
     return [table(across)];
-  return [table(turnedLadderTable(ladder, context)), table(fillsTable(ladder, context))];
+  return [...turnedLadderTables(ladder, context), fillsTable(ladder, context)].map(table);
 }
 
 function ladderSection(context: ChartContext, widthMm: number): Section[] {
@@ -117,16 +136,12 @@ export function tinChartPrint(
 ): Print {
   const sheet = sheetContext(style, metrics);
   const labels = labelsFor(lang);
-  const scale = commonScale(
-    view.rows.map((row) => row.picture),
-    drawingField,
-  );
   const { siteUrl } = options;
   const workingUrl = (rowId: string) => (siteUrl ? `${siteUrl}working/${view.id}.html#${rowId}` : null);
-  const context: ChartContext = { view, labels, sheet, scale, workingUrl };
-  const { size, form } = layoutFor(context, paper);
+  const { size, form, context } = layoutFor({ view, labels, sheet, workingUrl }, paper);
+  const { scale } = context.drawings;
   const { widthMm } = frameOf(size, sheet);
-  const sections = [chartSection(context, form), ...ladderSection(context, widthMm), notesSection(context)];
+  const sections = [chartSection(context, form), notesSection(context), ...ladderSection(context, widthMm)];
   return {
     path: `tin-charts/${view.id}-${paper.toLowerCase()}`,
     title: `${view.title} – ${view.kitchenName}`,

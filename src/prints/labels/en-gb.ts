@@ -3,7 +3,7 @@ import type { PrintLabels } from './print-labels.ts';
 export const enGb: PrintLabels = {
   tin: 'Tin',
   eggs: 'Eggs',
-  exactBelow: 'exact below',
+  exactBelow: 'exact',
   batter: 'Batter',
   grams: 'g',
   filling: 'In the tin, and what is over',
@@ -21,12 +21,12 @@ export const enGb: PrintLabels = {
   page: (page, pages) => `Page ${page} of ${pages}`,
   scale: (scale) => `20 cm; tins drawn 1 : ${scale}`,
   countOf: (count, name) => `${count} × ${name}`,
-  exact: (eggs) => eggs,
+  eggsExactly: (eggs) => `Eggs, exactly ${eggs}`,
   beaten: 'g, beaten',
   fillDeep: (mm, share) => `Fill ${mm}\u00a0mm deep (${share}).`,
   inEach: (grams) => `${grams}\u00a0g in each.`,
   bakesTo: (mm) => `Bakes to ${mm}\u00a0mm.`,
   gramsLeft: (grams) => `${grams}\u00a0g left`,
-  holds: (millilitres) => `holds ${millilitres}\u00a0ml`,
+  holds: (millilitres) => `Holds ${millilitres}\u00a0ml.`,
   working: (name) => `How the figures for ${name} were worked out`,
 };

@@ -9,5 +9,5 @@ export const enUs: PrintLabels = {
   ladderLead: 'Start from the eggs in the bowl: what goes with them, and which pans it fills.',
   fills: 'Pans it fills, best first',
   scale: (scale) => `20 cm; pans drawn 1 : ${scale}`,
-  holds: (millilitres) => `holds ${millilitres}\u00a0mL`,
+  holds: (millilitres) => `Holds ${millilitres}\u00a0mL.`,
 };

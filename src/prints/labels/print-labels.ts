@@ -2,6 +2,7 @@
 export interface PrintLabels {
   tin: string;
   eggs: string;
+  /** Under the heading of the eggs, as the exact number stands under the whole one. */
   exactBelow: string;
   batter: string;
   grams: string;
@@ -20,7 +21,7 @@ export interface PrintLabels {
   page(page: number, pages: number): string;
   scale(scale: number): string;
   countOf(count: number, name: string): string;
-  exact(eggs: string): string;
+  eggsExactly(eggs: string): string;
   beaten: string;
   fillDeep(mm: string, share: string): string;
   inEach(grams: string): string;

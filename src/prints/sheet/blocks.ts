@@ -37,10 +37,16 @@ export const heading =
     ];
   };
 
+/** About 75 letters: longer lines are hard to follow. */
+const LONGEST_LINE_EM = 36;
+
+const readableMm = (widthMm: number, type: TypeStyle): number =>
+  Math.min(widthMm, LONGEST_LINE_EM * type.sizePt * MM_PER_PT);
+
 type Wrap = (surface: Surface, body: () => void) => void;
 
 function lineStrips(text: Paragraph, widthMm: number, indentMm: number, context: SheetContext, wrap: Wrap) {
-  const set = setText([text], widthMm - indentMm, context);
+  const set = setText([text], readableMm(widthMm - indentMm, text.type), context);
   const leadingMm = text.type.leadingPt * MM_PER_PT;
   const strip = (line: Line): Strip => ({
     heightMm: leadingMm,
@@ -97,7 +103,7 @@ export const caution =
   (word: string, text: string, type: TypeStyle = typeScale.body): Block =>
   (widthMm, context) => {
     const spans: Span[] = [{ text: `${word}. `, font: 'textBold', colour: 'caution' }, { text }];
-    const set = setText([{ spans, type }], widthMm - CAUTION_INDENT_MM, context);
+    const set = setText([{ spans, type }], readableMm(widthMm - CAUTION_INDENT_MM, type), context);
     const strip: Strip = {
       heightMm: set.heightMm + 1,
       spaceMm: 2.5,

@@ -1,5 +1,5 @@
 /**
- * A tin to scale: plan above, elevation below, from the same outline that the sums use. The plan's rim is 0.5 pt and
+ * A tin to scale: plan and elevation, from the same outline that the sums use. The plan's rim is 0.5 pt and
  * its base 0.25 pt; the elevation's wall, cut through, is 0.75 pt.
  */
 import { outlineBounds, outlinePath } from '../../compute/outline/index.ts';
@@ -10,7 +10,10 @@ import type { SheetContext } from './sheet-context.ts';
 import type { PathStep, Surface } from './surface.ts';
 import type { Drawing } from './table/types.ts';
 
-const GAP_MM = 1.3;
+/** Elevation right of the plan, or below it where a column is narrow. */
+export type Arrangement = 'beside' | 'below';
+
+const GAP_MM = { beside: 2.2, below: 1.3 };
 const DASH_MM = [0.6, 0.6];
 
 /** Scales that a ruler's reader can work with. */
@@ -21,13 +24,21 @@ export interface DrawingField {
   heightMm: number;
 }
 
-/** Scale (1 : n) that fits every picture, plan over elevation, in the field; the coarsest when none does. */
-export function commonScale(pictures: TinPicture[], field: DrawingField): number {
+/** What a picture takes at a scale, mm. */
+function extent(picture: TinPicture, scale: number, arrangement: Arrangement): DrawingField {
+  const { widthMm, heightMm, depthMm } = picture;
+  return arrangement === 'beside'
+    ? { widthMm: (2 * widthMm) / scale + GAP_MM.beside, heightMm: Math.max(heightMm, depthMm) / scale }
+    : { widthMm: widthMm / scale, heightMm: (heightMm + depthMm) / scale + GAP_MM.below };
+}
+
+/** Scale (1 : n) at which every picture fits the field; the coarsest when none does. */
+export function commonScale(pictures: TinPicture[], field: DrawingField, arrangement: Arrangement): number {
   const fits = (scale: number) =>
-    pictures.every(
-      ({ widthMm, heightMm, depthMm }) =>
-        widthMm / scale <= field.widthMm && (heightMm + depthMm) / scale + GAP_MM <= field.heightMm,
-    );
+    pictures.every((picture) => {
+      const taken = extent(picture, scale, arrangement);
+      return taken.widthMm <= field.widthMm && taken.heightMm <= field.heightMm;
+    });
   return scales.find(fits) ?? scales.at(-1) ?? 1;
 }
 
@@ -112,24 +123,31 @@ function drawElevation(
 }
 
 /** Null for a tin known only by the water it holds: there is no plan to draw. */
-export function tinDrawing(picture: TinPicture, scale: number, context: SheetContext): Drawing | null {
+export function tinDrawing(
+  picture: TinPicture,
+  scale: number,
+  arrangement: Arrangement,
+  context: SheetContext,
+): Drawing | null {
   const { plan } = picture;
   if (plan === null) return null;
   const bounds = outlineBounds(plan);
-  const planMm = picture.heightMm / scale;
+  const size = extent(picture, scale, arrangement);
+  const halfMm = picture.widthMm / 2 / scale;
   const elevationMm = picture.depthMm / scale;
-  const widthMm = picture.widthMm / scale;
+  const planMm = picture.heightMm / scale;
   return {
-    widthMm,
-    heightMm: planMm + GAP_MM + elevationMm,
+    ...size,
     alt: picture.alt,
     draw(surface, xMm, yMm) {
-      const centre = xMm + widthMm / 2;
+      const foot = yMm + size.heightMm;
+      const planTop = arrangement === 'beside' ? foot - planMm : yMm;
       const shiftX = (bounds.minX + bounds.maxX) / 2 / scale;
       const shiftY = (bounds.minY + bounds.maxY) / 2 / scale;
-      const planAt = { scale, xMm: centre - shiftX, yMm: yMm + planMm / 2 + shiftY };
+      const planAt = { scale, xMm: xMm + halfMm - shiftX, yMm: planTop + planMm / 2 + shiftY };
       drawPlan(surface, context, plan, picture.basePlan, planAt);
-      drawElevation(surface, context, picture, { scale, xMm: centre, yMm: yMm + planMm + GAP_MM });
+      const centre = arrangement === 'beside' ? xMm + size.widthMm - halfMm : xMm + halfMm;
+      drawElevation(surface, context, picture, { scale, xMm: centre, yMm: foot - elevationMm });
     },
   };
 }

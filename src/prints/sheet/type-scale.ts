@@ -32,6 +32,7 @@ export const typeScale = {
   key: { ...type('textBold', 15, 18), tabular: true },
   figure: { ...type('text', 11.5, 15), tabular: true },
   figureNote: { ...type('text', 8.5, 11, 'quietInk'), tabular: true },
+  ingredient: type('text', 10.5, 14),
   rowName: type('textBold', 11, 14),
   rowDetail: type('text', 9, 11.5, 'quietInk'),
   rowNote: type('text', 9.5, 12),

@@ -2,13 +2,21 @@
 import type { TinChartView } from '../../views/tin-chart.types.ts';
 import type { PrintLabels } from '../labels/print-labels.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
+import type { Arrangement, DrawingField } from '../sheet/tin-drawing.ts';
+
+/** How all drawings of a chart are set. */
+export interface DrawingPlan {
+  arrangement: Arrangement;
+  field: DrawingField;
+  /** 1 : scale. */
+  scale: number;
+}
 
 export interface ChartContext {
   view: TinChartView;
   labels: PrintLabels;
   sheet: SheetContext;
-  /** 1 : scale of all drawings. */
-  scale: number;
+  drawings: DrawingPlan;
   /** Address of a row's working page; null when the kitchen has no site. */
   workingUrl(rowId: string): string | null;
 }

@@ -5,21 +5,12 @@ import type { Cell, Column, TableSpec } from '../sheet/table/types.ts';
 import { tinDrawing } from '../sheet/tin-drawing.ts';
 import { typeScale } from '../sheet/type-scale.ts';
 import type { ChartContext } from './chart-context.ts';
-import {
-  amountCell,
-  eggCell,
-  figureColumn,
-  headingWithUnit,
-  ingredientColumn,
-  keyCell,
-} from './figure-cells.ts';
+import { amountCell, eggCell, figureColumn, ingredientColumn, keyCell } from './figure-cells.ts';
 import { fillingParagraphs, rowName, tinParagraphs } from './row-words.ts';
 
-/** Room for the largest tin's drawing. */
-export const drawingField = { widthMm: 17, heightMm: 16 };
-
 function tinCell(row: TinChartRow, context: ChartContext): Cell {
-  const drawing = tinDrawing(row.picture, context.scale, context.sheet);
+  const { drawings } = context;
+  const drawing = tinDrawing(row.picture, drawings.scale, drawings.arrangement, context.sheet);
   const url = context.workingUrl(row.id);
   return {
     heading: true,
@@ -29,23 +20,24 @@ function tinCell(row: TinChartRow, context: ChartContext): Cell {
   };
 }
 
-function columnsOf({ view, labels }: ChartContext): Column[] {
+function columnsOf({ view, labels, drawings }: ChartContext): Column[] {
   const eggs = view.rows.some((row) => row.eggs !== null);
+  const narrow = drawings.arrangement === 'below';
   return [
     {
       heading: [paragraph(labels.tin, typeScale.columnHead)],
       align: 'left',
-      drawingMm: drawingField.widthMm,
-      narrowestMm: 56,
-      widestMm: 74,
+      drawingMm: drawings.field.widthMm,
+      narrowestMm: drawings.field.widthMm + (narrow ? 38 : 43),
+      widestMm: drawings.field.widthMm + 58,
     },
     ...(eggs ? [figureColumn(labels.eggs, labels.exactBelow)] : []),
     figureColumn(labels.batter, labels.grams),
     ...view.columns.map((column) => ingredientColumn(column, labels)),
     {
-      heading: headingWithUnit(labels.filling, ''),
+      heading: [paragraph(labels.filling, typeScale.columnHead)],
       align: 'left',
-      narrowestMm: 42,
+      narrowestMm: narrow ? 38 : 46,
       widestMm: 80,
     },
   ];

@@ -28,7 +28,7 @@ export function eggCell(eggs: EggFigures | null, labels: PrintLabels): Cell {
   if (eggs === null) return {};
   return eggs.rule === 'weigh'
     ? keyCell(eggs.grams.text, [labels.beaten])
-    : keyCell(eggs.whole.text, [labels.exact(eggs.exact.text)]);
+    : keyCell(eggs.whole.text, [eggs.exact.text]);
 }
 
 export const amountCell = (amount: Amount): Cell => ({

@@ -1,8 +1,8 @@
 /** The egg ladder: from a number of eggs to everything else and the tins it fills. */
-import type { EggLadder } from '../../views/tin-chart.types.ts';
+import type { ChartColumn, EggLadder, LadderRung } from '../../views/tin-chart.types.ts';
 import { paragraph } from '../sheet/lines.ts';
-import type { Column, TableSpec } from '../sheet/table/types.ts';
-import { typeScale } from '../sheet/type-scale.ts';
+import type { Cell, Column, TableSpec } from '../sheet/table/types.ts';
+import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
 import type { ChartContext } from './chart-context.ts';
 import { amountCell, figureColumn, ingredientColumn, keyCell } from './figure-cells.ts';
 import { fillParagraphs } from './row-words.ts';
@@ -39,37 +39,62 @@ export function ladderTable(ladder: EggLadder, context: ChartContext): TableSpec
   };
 }
 
-/** For many ingredients: one row each, a column per number of eggs. */
-export function turnedLadderTable(ladder: EggLadder, context: ChartContext): TableSpec {
-  const { labels } = context;
-  const figures = ladder.rungs.map(
-    (rung): Column => ({
-      heading: [paragraph(rung.eggs.text, { ...typeScale.key, sizePt: 14 })],
-      align: 'right',
-    }),
+const RUNGS_ACROSS = 6;
+
+function runged<Item>(items: Item[]): Item[][] {
+  const tables = Math.ceil(items.length / RUNGS_ACROSS);
+  return Array.from({ length: tables }, (_, index) =>
+    items.slice(index * RUNGS_ACROSS, (index + 1) * RUNGS_ACROSS),
   );
+}
+
+/** For many ingredients: one row each and a column per number of eggs, a few at a time. */
+export function turnedLadderTables(ladder: EggLadder, context: ChartContext): TableSpec[] {
+  return runged(ladder.rungs).map((rungs, index) =>
+    turnedTable(`ladder-${index}`, rungs, ladder.columns, context),
+  );
+}
+
+function turnedTable(
+  key: string,
+  rungs: LadderRung[],
+  ingredients: ChartColumn[],
+  { labels }: ChartContext,
+): TableSpec {
+  const named = (text: string, type: TypeStyle): Cell => ({
+    heading: true,
+    paragraphs: [paragraph(text, type)],
+  });
   return {
-    key: 'ladder',
+    key,
     zebra: true,
-    paddingMm: 1.2,
+    paddingMm: 1.1,
     columns: [
-      { heading: [paragraph(labels.eggs, typeScale.columnHead)], align: 'left', widestMm: 46 },
-      ...figures,
+      {
+        heading: [paragraph(labels.eggs, typeScale.columnHead)],
+        align: 'left',
+        narrowestMm: 44,
+        widestMm: 60,
+      },
+      ...rungs.map(
+        (rung): Column => ({
+          heading: [],
+          headingNumber: { text: rung.eggs.text, type: typeScale.key },
+          align: 'right',
+        }),
+      ),
     ],
     rows: [
       {
         cells: [
-          { heading: true, paragraphs: [paragraph(`${labels.batter}, ${labels.grams}`, typeScale.rowName)] },
-          ...ladder.rungs.map((rung) => ({ number: { text: rung.batter.text, type: typeScale.figure } })),
+          named(`${labels.batter}, ${labels.grams}`, typeScale.rowName),
+          ...rungs.map((rung) => keyCell(rung.batter.text)),
         ],
       },
-      ...ladder.columns.map((column, index) => ({
+      ...ingredients.map((column, index) => ({
         cells: [
-          {
-            heading: true,
-            paragraphs: [paragraph(`${column.name}, ${labels.grams}`, { ...typeScale.rowNote, sizePt: 10 })],
-          },
-          ...ladder.rungs.map((rung) => {
+          named(`${column.name}, ${labels.grams}`, typeScale.ingredient),
+          ...rungs.map((rung) => {
             const amount = rung.amounts[index];
             return amount ? amountCell(amount) : {};
           }),

@@ -17,7 +17,6 @@ export function tinParagraphs(row: TinChartRow, context: ChartContext): Paragrap
   return [
     paragraph(rowName(row, context), typeScale.rowName),
     paragraph(`${row.sizeText}${other}`, typeScale.rowDetail),
-    paragraph(context.labels.holds(row.volume.text), typeScale.rowDetail),
   ];
 }
 
@@ -31,7 +30,11 @@ export function fillingParagraphs(row: TinChartRow, { labels, view }: ChartConte
     const word: Span = { text: `${labels.check}: `, font: 'textBold', colour: 'caution' };
     return { spans: [word, { text: sentence(warning.message) }], type: typeScale.rowNote };
   });
-  return [paragraph(`${each}${fill}${height} ${sentence(row.surplusText)}`, typeScale.rowNote), ...warnings];
+  const spans: Span[] = [
+    { text: `${each}${fill}${height} ${sentence(row.surplusText)} ` },
+    { text: labels.holds(row.volume.text), colour: 'quietInk' },
+  ];
+  return [{ spans, type: typeScale.rowNote }, ...warnings];
 }
 
 export function fillParagraphs(rung: LadderRung, { labels }: ChartContext): Paragraph[] {

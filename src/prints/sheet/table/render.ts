@@ -4,12 +4,12 @@ import type { SheetContext } from '../sheet-context.ts';
 import { type Strip, withoutLonely } from '../strip.ts';
 import type { Surface } from '../surface.ts';
 import { drawText, setText } from '../text-block.ts';
+import { MM_PER_PT } from '../units.ts';
 import { alignedParts } from './normalise.ts';
 import type { StyledCell, StyledRow } from './style.ts';
-import type { SizedColumn } from './types.ts';
+import type { Cell, SizedColumn } from './types.ts';
 
 const HEAD_GAP_MM = 1.4;
-const ZEBRA_BLEED_MM = 2;
 
 interface Place {
   surface: Surface;
@@ -18,16 +18,16 @@ interface Place {
   yMm: number;
 }
 
-function drawNumber({ surface, context, xMm, yMm }: Place, styled: StyledCell): void {
-  const { number } = styled.cell;
-  if (!number) return;
+type AlignedNumber = NonNullable<Cell['number']>;
+
+/** `place` is the left edge of the table and the number's baseline. */
+function drawNumber({ surface, context, xMm, yMm }: Place, number: AlignedNumber, column: SizedColumn): void {
   const { font, sizePt, colour } = number.type;
   const headMm = context.metrics.widthMm(alignedParts(number.text)[0], font, sizePt, true);
-  const pointMm = styled.column.xMm + styled.column.widthMm - styled.column.tailMm;
   surface.text({
     text: number.text,
-    xMm: xMm + pointMm - headMm,
-    yMm: yMm + styled.numberBaselineMm,
+    xMm: xMm + column.xMm + column.widthMm - column.tailMm - headMm,
+    yMm,
     font,
     sizePt,
     colour: context.inks[colour],
@@ -61,7 +61,8 @@ function drawCell(place: Place, styled: StyledCell, rowHeightMm: number): void {
   const { cell } = styled;
   place.surface.within(cell.heading ? 'TH' : 'TD', cell.heading ? { scope: 'Row' } : {}, () => {
     drawDrawing(place, styled, rowHeightMm);
-    drawNumber(place, styled);
+    const yMm = place.yMm + styled.numberBaselineMm;
+    if (cell.number) drawNumber({ ...place, yMm }, cell.number, styled.column);
     drawWords(place, styled);
   });
 }
@@ -80,9 +81,7 @@ function rowStrip(
     draw(surface, xMm, yMm) {
       if (shaded)
         surface.artifact(() =>
-          surface.path(rectangle(xMm - ZEBRA_BLEED_MM, yMm, widthMm + 2 * ZEBRA_BLEED_MM, row.heightMm), {
-            fill: context.inks.tint,
-          }),
+          surface.path(rectangle(xMm, yMm, widthMm, row.heightMm), { fill: context.inks.tint }),
         );
       if (row.row.anchor) surface.anchor(row.row.anchor, { xMm, yMm });
       const place = { surface, context, xMm, yMm };
@@ -97,6 +96,15 @@ function rowStrip(
   };
 }
 
+/** `place` is the left edge of the table and the foot of the header's text. */
+function drawHeadingNumber(place: Place, column: SizedColumn): void {
+  const { headingNumber } = column;
+  if (!headingNumber) return;
+  const { font, sizePt } = headingNumber.type;
+  const yMm = place.yMm - place.context.metrics.descentMm(font, sizePt);
+  drawNumber({ ...place, yMm }, headingNumber, column);
+}
+
 interface Head {
   heightMm: number;
   draw(surface: Surface, xMm: number, yMm: number): void;
@@ -104,7 +112,8 @@ interface Head {
 
 function headOf(key: string, columns: SizedColumn[], widthMm: number, context: SheetContext): Head {
   const texts = columns.map((column) => ({ column, text: setText(column.heading, column.widthMm, context) }));
-  const textMm = Math.max(0, ...texts.map(({ text }) => text.heightMm));
+  const numbers = columns.map(({ headingNumber }) => (headingNumber?.type.leadingPt ?? 0) * MM_PER_PT);
+  const textMm = Math.max(0, ...numbers, ...texts.map(({ text }) => text.heightMm));
   const heightMm = textMm + HEAD_GAP_MM;
   return {
     heightMm,
@@ -113,16 +122,11 @@ function headOf(key: string, columns: SizedColumn[], widthMm: number, context: S
         surface.within('THead', { key }, () =>
           surface.within('TR', {}, () => {
             for (const { column, text } of texts)
-              surface.within('TH', { scope: 'Column' }, () =>
-                drawText(
-                  surface,
-                  context,
-                  text,
-                  xMm + column.xMm,
-                  yMm + textMm - text.heightMm,
-                  column.align,
-                ),
-              );
+              surface.within('TH', { scope: 'Column' }, () => {
+                const top = yMm + textMm - text.heightMm;
+                drawText(surface, context, text, xMm + column.xMm, top, column.align);
+                drawHeadingNumber({ surface, context, xMm, yMm: yMm + textMm }, column);
+              });
           }),
         ),
       );

@@ -10,7 +10,8 @@ import type { Cell, Column, Row, SizedColumn } from './types.ts';
 
 export const DRAWING_GAP_MM = 3;
 const LEAST_GAP_MM = 3.5;
-const WIDEST_GAP_MM = 12;
+const GOOD_GAP_MM = 5.5;
+const WIDEST_GAP_MM = 9;
 
 interface Wish {
   least: number;
@@ -33,7 +34,8 @@ function numberParts(cells: Cell[], metrics: Metrics) {
 
 function wishOf(column: Column, cells: Cell[], metrics: Metrics): Wish {
   const paragraphs: Paragraph[] = cells.flatMap((cell) => cell.paragraphs ?? []);
-  const { headMm, tailMm } = numberParts(cells, metrics);
+  const head: Cell = column.headingNumber ? { number: column.headingNumber } : {};
+  const { headMm, tailMm } = numberParts([head, ...cells], metrics);
   const drawing = column.drawingMm === undefined ? 0 : column.drawingMm + DRAWING_GAP_MM;
   const widest = (measure: (text: Paragraph, metrics: Metrics) => number, texts: Paragraph[]) =>
     Math.max(0, ...texts.map((text) => measure(text, metrics)));
@@ -64,10 +66,12 @@ export function sizedColumns(
   const gaps = Math.max(0, columns.length - 1);
   const least = wishes.reduce((sum, wish) => sum + wish.least, 0) + gaps * LEAST_GAP_MM;
   if (least > widthMm) return null;
-  const growth = wishes.reduce((sum, wish) => sum + wish.most - wish.least, 0);
+  // Gaps and words grow together, so that wordy columns do not press the figures against each other.
+  const gapGrowth = gaps * (GOOD_GAP_MM - LEAST_GAP_MM);
+  const growth = gapGrowth + wishes.reduce((sum, wish) => sum + wish.most - wish.least, 0);
   const share = growth === 0 ? 0 : Math.min(1, (widthMm - least) / growth);
   const spare = widthMm - least - growth * share;
-  const gapMm = Math.min(WIDEST_GAP_MM, LEAST_GAP_MM + (gaps === 0 ? 0 : spare / gaps));
+  const gapMm = gaps === 0 ? 0 : Math.min(WIDEST_GAP_MM, LEAST_GAP_MM + (gapGrowth * share + spare) / gaps);
   let x = 0;
   return columns.map((column, index) => {
     const wish = wishes[index] ?? { least: 0, most: 0, tailMm: 0 };

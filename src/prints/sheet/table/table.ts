@@ -5,20 +5,28 @@ import { normalised } from './normalise.ts';
 import { renderedStrips } from './render.ts';
 import { sizedColumns } from './size.ts';
 import { styledRow } from './style.ts';
-import type { TableSpec } from './types.ts';
+import type { SizedColumn, TableSpec } from './types.ts';
 
 const ROW_PADDING_MM = 1.9;
+/** Text keeps clear of the edge of a shaded row. */
+const ZEBRA_INSET_MM = 2;
+
+function sizedFor(spec: TableSpec, widthMm: number, context: SheetContext): SizedColumn[] | null {
+  const inset = spec.zebra ? ZEBRA_INSET_MM : 0;
+  const columns = sizedColumns(spec.columns, normalised(spec), widthMm - 2 * inset, context);
+  return columns?.map((column) => ({ ...column, xMm: column.xMm + inset })) ?? null;
+}
 
 /** Whether the table can be set in this width without cutting a word or a figure. */
 export const tableFits = (table: TableSpec, widthMm: number, context: SheetContext): boolean =>
-  sizedColumns(table.columns, normalised(table), widthMm, context) !== null;
+  sizedFor(table, widthMm, context) !== null;
 
 /** Throws when the table does not fit: ask `tableFits` first where the content decides. */
 export const table =
   (spec: TableSpec): Block =>
   (widthMm, context) => {
     const rows = normalised(spec);
-    const columns = sizedColumns(spec.columns, rows, widthMm, context);
+    const columns = sizedFor(spec, widthMm, context);
     if (!columns) throw new Error(`table '${spec.key}' does not fit ${widthMm} mm`);
     const styled = rows.map((row) => styledRow(row, columns, spec.paddingMm ?? ROW_PADDING_MM, context));
     return renderedStrips({ key: spec.key, zebra: spec.zebra ?? false }, columns, styled, widthMm, context);

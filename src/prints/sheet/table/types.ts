@@ -25,6 +25,8 @@ export interface Cell {
 
 export interface Column {
   heading: Paragraph[];
+  /** A figure as the heading, aligned like those below it. */
+  headingNumber?: { text: string; type: TypeStyle };
   align: Alignment;
   /** Text columns grow to this at most; figures take what they need. */
   widestMm?: number;
