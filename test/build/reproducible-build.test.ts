@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { cpSync, readFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { start } from '../commands/support/command-line.ts';
 import { contentsOf, fill, newFolder } from '../commands/support/folders.ts';
 import { builtContents } from './support/built-contents.ts';
@@ -25,8 +26,18 @@ function built(output: string, env: Record<string, string> = {}, more: string[] 
 }
 
 describe('the demo, built', () => {
+  let once: string | undefined;
+  /** One plain build, for all tests that only look at it. */
+  const plainBuild = (): string => {
+    once ??= built(mkdtempSync(join(tmpdir(), 'tinwright-demo-')));
+    return once;
+  };
+  afterAll(() => {
+    if (once !== undefined) rmSync(once, { recursive: true, force: true });
+  });
+
   it('twice, from two places, gives the same bytes', () => {
-    const first = builtContents(built(newFolder()));
+    const first = builtContents(plainBuild());
     const folder = newFolder();
     cpSync('content', join(folder, 'elsewhere'), { recursive: true });
     const second = builtContents(built(join(folder, 'output'), {}, ['--content', join(folder, 'elsewhere')]));
@@ -49,7 +60,7 @@ describe('the demo, built', () => {
   });
 
   it('reports every file with its true size and SHA-256, and times nowhere else', () => {
-    const output = built(newFolder());
+    const output = plainBuild();
     const { files, milliseconds, made, warnings } = report(output);
     const contents = contentsOf(output);
     const others = ['README.md', 'report.json'];
