@@ -141,9 +141,9 @@ function bowlfuls({ loads, tins }: Mix, words: Words): string[] {
 }
 
 /** '2 × Six-inch round', or a share of one tin that takes more than a bowl. */
-function tinPart({ tin, count, ofParts }: LoadTin, tins: readonly MixTin[]): string {
+function tinPart({ tin, count, ofParts, parts = 1 }: LoadTin, tins: readonly MixTin[]): string {
   const name = tins[tin]?.tin.name ?? '';
-  return ofParts === undefined ? `${count} × ${name}` : `${count} of ${ofParts} parts of ${name}`;
+  return ofParts === undefined ? `${count} × ${name}` : `${parts} of ${ofParts} parts of ${name}`;
 }
 
 function capitalised(text: string): string {

@@ -4,13 +4,22 @@ import { computed, given, type StepParts } from './working-numbers.ts';
 
 function askTerm(share: LoadTin, filled: MixTin): { inputs: StepParts['inputs']; text: string } {
   const each = computed(filled.batterGEach, 'g');
-  const divided = share.ofParts !== undefined;
-  const by = computed(share.ofParts ?? share.count, 'count');
+  if (share.ofParts === undefined) {
+    const count = computed(share.count, 'count');
+    const inputs: StepParts['inputs'] = [
+      ['count', count],
+      ['batter-each', each],
+    ];
+    return { inputs, text: `${count.text} × ${each.text}` };
+  }
+  const of = computed(share.ofParts, 'count');
+  const parts = computed(share.parts ?? 1, 'count');
   const inputs: StepParts['inputs'] = [
-    [divided ? 'parts' : 'count', by],
     ['batter-each', each],
+    ['count', parts],
+    ['parts', of],
   ];
-  return { inputs, text: divided ? `${each.text} ÷ ${by.text}` : `${by.text} × ${each.text}` };
+  return { inputs, text: `${each.text} × ${parts.text} ÷ ${of.text}` };
 }
 
 /** What the tins filled from one bowlful ask for. */

@@ -74,8 +74,10 @@ export interface LoadTin {
   /** Index into the mix's tins. */
   tin: number;
   count: number;
-  /** Set when the load holds an equal part of a tin that exceeds the bowl. */
+  /** Set when the load holds one of so many parts of a tin that exceeds the bowl. */
   ofParts?: number;
+  /** How many of those parts it holds; 1 where the parts are equal. */
+  parts?: number;
   askedG: number;
   receivesG: number;
 }

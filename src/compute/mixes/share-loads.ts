@@ -7,6 +7,7 @@ import { planEggs } from '../eggs/whole-eggs.ts';
 import { bowlLimitG, partitionLoads } from '../loads/index.ts';
 import type { LoadTin, MixKitchen, MixTin } from './mix.types.ts';
 import { formulaG, sumG } from './mix-load.ts';
+import { splitByEggs } from './split-eggs.ts';
 
 export type TinsOfLoad = Omit<LoadTin, 'receivesG'>[];
 
@@ -26,7 +27,7 @@ function eggSurplusG(formula: Formula, kitchen: MixKitchen): (loadG: number) => 
 
 function underMinimum(askedG: number, minimumG: number): Warning[] {
   if (askedG >= minimumG) return [];
-  const message = `This mix (${Math.round(askedG)} g) is less than the ${Math.round(minimumG)} g that the mixer's bowl mixes well: use a smaller bowl or a hand mixer.`;
+  const message = `A small mix: the bowl mixes ${Math.round(minimumG)} g or more well, so use a hand mixer.`;
   return [{ code: 'bowl-low', message }];
 }
 
@@ -61,5 +62,6 @@ export function shareLoads(
       askedG: share.batterG,
     })),
   );
-  return succeed({ loads, warnings: [...severalLoads(loads.length, limitG), ...plan.value.warnings] });
+  const dealt = splitByEggs(loads, formula, kitchen, limitG);
+  return succeed({ loads: dealt, warnings: [...severalLoads(loads.length, limitG), ...plan.value.warnings] });
 }
