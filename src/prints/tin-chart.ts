@@ -4,9 +4,12 @@
  */
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
+import { workingPath } from '../views/nav.ts';
 import type { EggLadder, TinChartView } from '../views/tin-chart.types.ts';
+import { formatDate } from '../wording/date.ts';
+import { wordsFor } from '../wording/locales/index.ts';
 import { labelsFor } from './labels/labels.ts';
-import { caution, heading, list, textParagraph } from './sheet/blocks.ts';
+import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
 import { landscapeSheet, portraitSheet, type SheetSize } from './sheet/paper.ts';
@@ -25,10 +28,12 @@ import { tinEntry } from './tin-chart/tin-entry.ts';
 
 const MOST_COLUMNS = 8;
 const SCALE_BAR_MM = 200;
+/** From this width on, notes and cautions stand side by side. */
+const TWO_COLUMNS_MM = 230;
 const drawingFields = { beside: { widthMm: 31, heightMm: 15 }, below: { widthMm: 17, heightMm: 17 } };
 
 export interface TinChartOptions {
-  /** Address of the site's root, with a slash at its end; rows then link to their working. */
+  /** Address of the site's root, with or without a slash at its end; rows then link to their working. */
   siteUrl?: string;
 }
 
@@ -65,9 +70,10 @@ function layoutFor(parts: Parts, paper: PaperName): Layout {
 
 function chartSection(context: ChartContext, form: Layout['form']): Section {
   const { view, labels } = context;
+  const hasEggs = view.rows.some((row) => row.eggs !== null);
   const facts = [
     { label: labels.finishedHeight, text: view.finishedHeightText, share: 1 },
-    { label: labels.eggSize, text: view.eggSizeText, share: 1 },
+    ...(hasEggs ? [{ label: labels.eggSize, text: view.eggSizeText, share: 1 }] : []),
     { label: labels.provenIn, text: view.basisText, share: 2 },
   ];
   const rows =
@@ -114,13 +120,14 @@ function ladderSection(context: ChartContext, widthMm: number): Section[] {
   ];
 }
 
-function notesSection({ view, labels }: ChartContext): Section {
+function notesSection({ view, labels }: ChartContext, widthMm: number): Section {
+  const notes = list('notes', view.notes);
+  const cautions = view.cautions.map((entry) => caution(labels.caution, entry.text));
   return {
     key: 'notes',
     blocks: [
       heading(labels.notes, { level: 2, type: typeScale.section, bookmark: labels.notes, anchor: 'notes' }),
-      list('notes', view.notes),
-      ...view.cautions.map((entry) => caution(labels.caution, entry.text)),
+      ...(widthMm >= TWO_COLUMNS_MM ? [beside([notes], cautions)] : [notes, ...cautions]),
     ],
   };
 }
@@ -136,12 +143,19 @@ export function tinChartPrint(
 ): Print {
   const sheet = sheetContext(style, metrics);
   const labels = labelsFor(lang);
-  const { siteUrl } = options;
-  const workingUrl = (rowId: string) => (siteUrl ? `${siteUrl}working/${view.id}.html#${rowId}` : null);
-  const { size, form, context } = layoutFor({ view, labels, sheet, workingUrl }, paper);
+  const site = options.siteUrl?.replace(/\/*$/, '');
+  const workingUrl = (rowId: string) => (site ? `${site}/${workingPath(view.id)}#${rowId}` : null);
+  const { size, form, context } = layoutFor(
+    { view, labels, words: wordsFor(lang), sheet, workingUrl },
+    paper,
+  );
   const { scale } = context.drawings;
   const { widthMm } = frameOf(size, sheet);
-  const sections = [chartSection(context, form), notesSection(context), ...ladderSection(context, widthMm)];
+  const sections = [
+    chartSection(context, form),
+    notesSection(context, widthMm),
+    ...ladderSection(context, widthMm),
+  ];
   return {
     path: `tin-charts/${view.id}-${paper.toLowerCase()}`,
     title: `${view.title} – ${view.kitchenName}`,
@@ -150,7 +164,7 @@ export function tinChartPrint(
     pages: sheetPages(sections, size, sheet, {
       kitchenName: view.kitchenName,
       title: view.title,
-      edition: labels.edition(view.edition),
+      edition: labels.edition(formatDate(view.edition)),
       pageText: labels.page,
       scaleBar: { scale, lengthMm: SCALE_BAR_MM, text: labels.scale(scale) },
     }),

@@ -129,6 +129,32 @@ function drawBar(surface: Surface, context: SheetContext, xMm: number, yMm: numb
   );
 }
 
+function drawDown(strips: Strip[], surface: Surface, xMm: number, yMm: number): void {
+  let y = yMm;
+  for (const strip of strips) {
+    y += strip.spaceMm;
+    strip.draw(surface, xMm, y);
+    y += strip.heightMm;
+  }
+}
+
+const COLUMN_GAP_MM = 12;
+
+/** Short texts in two columns that stay on one page, the left one read first. */
+export const beside =
+  (left: Block[], right: Block[]): Block =>
+  (widthMm, context) => {
+    const columnMm = (widthMm - COLUMN_GAP_MM) / 2;
+    const columns = [left, right].map((blocks) => blocks.flatMap((block) => block(columnMm, context)));
+    const height = (strips: Strip[]) =>
+      strips.reduce((sum, strip) => sum + strip.spaceMm + strip.heightMm, 0);
+    const draw = (surface: Surface, xMm: number, yMm: number) => {
+      for (const [index, strips] of columns.entries())
+        drawDown(strips, surface, xMm + index * (columnMm + COLUMN_GAP_MM), yMm);
+    };
+    return [{ heightMm: Math.max(...columns.map(height)), spaceMm: 0, keepWithNext: false, draw }];
+  };
+
 /** Several blocks that must share a page. */
 export const together =
   (...blocks: Block[]): Block =>

@@ -1,5 +1,6 @@
 /** What the parts of a tin chart share. */
 import type { TinChartView } from '../../views/tin-chart.types.ts';
+import type { Words } from '../../wording/words.ts';
 import type { PrintLabels } from '../labels/print-labels.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Arrangement, DrawingField } from '../sheet/tin-drawing.ts';
@@ -15,6 +16,7 @@ export interface DrawingPlan {
 export interface ChartContext {
   view: TinChartView;
   labels: PrintLabels;
+  words: Words;
   sheet: SheetContext;
   drawings: DrawingPlan;
   /** Address of a row's working page; null when the kitchen has no site. */

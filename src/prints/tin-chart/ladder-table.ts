@@ -67,6 +67,7 @@ function turnedTable(
   });
   return {
     key,
+    whole: true,
     zebra: true,
     paddingMm: 1.1,
     columns: [

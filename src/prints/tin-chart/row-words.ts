@@ -1,5 +1,8 @@
 /** What a chart row says in words: the tin's name and size, how deep to fill it, what is over, what to check. */
+import type { Figure } from '../../views/figure.ts';
 import type { LadderRung, TinChartRow } from '../../views/tin-chart.types.ts';
+import { eggsInWords } from '../../wording/eggs.ts';
+import type { PrintLabels } from '../labels/print-labels.ts';
 import { type Paragraph, paragraph, type Span } from '../sheet/lines.ts';
 import { typeScale } from '../sheet/type-scale.ts';
 import type { ChartContext } from './chart-context.ts';
@@ -20,8 +23,16 @@ export function tinParagraphs(row: TinChartRow, context: ChartContext): Paragrap
   ];
 }
 
+/** 'Three eggs and two yolks' where the count alone would mislead; null for plain eggs. */
+function eggPartsText({ eggs }: TinChartRow, { words }: ChartContext): string | null {
+  if (eggs === null) return null;
+  const plain = eggsInWords([{ part: 'egg', whole: eggs.whole.value }], words);
+  return eggs.text === plain ? null : eggs.text;
+}
+
 /** How to fill, what is over, and warnings, each warning with its word. */
-export function fillingParagraphs(row: TinChartRow, { labels, view }: ChartContext): Paragraph[] {
+export function fillingParagraphs(row: TinChartRow, context: ChartContext): Paragraph[] {
+  const { labels, view } = context;
   const fill = labels.fillDeep(row.rawFill.text, row.rawFillShare.text);
   const each = row.count > 1 ? `${labels.inEach(row.batterEach.text)} ` : '';
   const height =
@@ -30,16 +41,24 @@ export function fillingParagraphs(row: TinChartRow, { labels, view }: ChartConte
     const word: Span = { text: `${labels.check}: `, font: 'textBold', colour: 'caution' };
     return { spans: [word, { text: sentence(warning.message) }], type: typeScale.rowNote };
   });
+  const parts = eggPartsText(row, context);
   const spans: Span[] = [
+    ...(parts === null ? [] : [{ text: `${sentence(parts)} `, font: 'textBold' as const }]),
     { text: `${each}${fill}${height} ${sentence(row.surplusText)} ` },
     { text: labels.holds(row.volume.text), colour: 'quietInk' },
   ];
   return [{ spans, type: typeScale.rowNote }, ...warnings];
 }
 
-export function fillParagraphs(rung: LadderRung, { labels }: ChartContext): Paragraph[] {
+const leftText = ({ value, text }: Figure, labels: PrintLabels): string =>
+  value < 0 ? labels.gramsShort(text.replace(/^[−-]/, '')) : labels.gramsLeft(text);
+
+/** The tins that a rung of the ladder fills, a line each, with what is left. */
+export function fillParagraphs(rung: LadderRung, { labels, words }: ChartContext): Paragraph[] {
+  if (rung.fills.length === 0)
+    return [paragraph(words.chart.noFill, { ...typeScale.rowNote, colour: 'quietInk' })];
   return rung.fills.map((fill) => ({
-    spans: [{ text: fill.text }, { text: `, ${labels.gramsLeft(fill.left.text)}`, colour: 'quietInk' }],
+    spans: [{ text: fill.text }, { text: `, ${leftText(fill.left, labels)}`, colour: 'quietInk' }],
     type: typeScale.rowNote,
   }));
 }

@@ -13,10 +13,11 @@ import { drawIngredients, ingredientLines, ingredientsHeightMm } from './entry-i
 import { fillingParagraphs, rowName, tinParagraphs } from './row-words.ts';
 
 const PAD_MM = 3.4;
-const LABEL_MM = 48;
-const KEY_MM = 27;
-const GAP_MM = 5;
+const LABEL_MM = 52;
+const BATTER_XMM = 25;
+const GAP_MM = 7;
 const WORDS_GAP_MM = 1.4;
+const DRAWING_GAP_MM = 2;
 
 function eggParagraphs(row: TinChartRow, { labels }: ChartContext): Paragraph[] {
   const { eggs } = row;
@@ -32,63 +33,86 @@ function eggParagraphs(row: TinChartRow, { labels }: ChartContext): Paragraph[] 
       ];
 }
 
-const keyParagraphs = (row: TinChartRow, context: ChartContext): Paragraph[] => [
-  ...eggParagraphs(row, context),
-  paragraph(`${context.labels.batter}, ${context.labels.grams}`, typeScale.columnUnit),
+const batterParagraphs = (row: TinChartRow, { labels }: ChartContext): Paragraph[] => [
+  paragraph(`${labels.batter}, ${labels.grams}`, typeScale.columnUnit),
   paragraph(row.batter.text, typeScale.key),
 ];
 
 /** What stands in the block, measured for a width. */
 function setEntry(row: TinChartRow, context: ChartContext, widthMm: number) {
   const { sheet, drawings } = context;
-  const tableXMm = LABEL_MM + KEY_MM + 2 * GAP_MM;
+  const tableXMm = LABEL_MM + GAP_MM;
   const drawing = tinDrawing(row.picture, drawings.scale, drawings.arrangement, sheet);
   const label = setText(tinParagraphs(row, context), LABEL_MM, sheet);
-  const key = setText(keyParagraphs(row, context), KEY_MM, sheet);
+  const eggs = setText(eggParagraphs(row, context), BATTER_XMM, sheet);
+  const batter = setText(batterParagraphs(row, context), LABEL_MM - BATTER_XMM, sheet);
   const ingredients = ingredientLines(row, context);
   const tableMm = ingredientsHeightMm(ingredients);
   const words = setText(fillingParagraphs(row, context), widthMm - tableXMm, sheet);
-  const left = label.heightMm + (drawing ? WORDS_GAP_MM + drawing.heightMm : 0);
+  const keyYMm = label.heightMm + WORDS_GAP_MM;
+  const drawingYMm = keyYMm + batter.heightMm + DRAWING_GAP_MM;
+  const left = drawing ? drawingYMm + drawing.heightMm : keyYMm + batter.heightMm;
   const right = tableMm + WORDS_GAP_MM + words.heightMm;
-  const heightMm = Math.max(left, key.heightMm, right) + 2 * PAD_MM;
-  return { tableXMm, drawing, label, key, ingredients, tableMm, words, heightMm };
+  const heightMm = Math.max(left, right) + 2 * PAD_MM;
+  return {
+    tableXMm,
+    drawing,
+    drawingYMm,
+    label,
+    eggs,
+    batter,
+    keyYMm,
+    ingredients,
+    tableMm,
+    words,
+    heightMm,
+  };
 }
+
+type SetEntry = ReturnType<typeof setEntry>;
 
 function drawFigure(surface: Surface, drawing: Drawing, xMm: number, yMm: number): void {
   const box = { xMm, yMm, widthMm: drawing.widthMm, heightMm: drawing.heightMm };
   surface.within('Figure', { alt: drawing.alt, box }, () => drawing.draw(surface, xMm, yMm));
 }
 
-/** The tin at the left, its eggs and batter strong beside it, the ingredients at the right, words beneath. */
+function drawLabel(
+  surface: Surface,
+  context: ChartContext,
+  row: TinChartRow,
+  entry: SetEntry,
+  xMm: number,
+  yMm: number,
+): void {
+  const { sheet, labels } = context;
+  const url = context.workingUrl(row.id);
+  const name = () => drawText(surface, sheet, entry.label, xMm, yMm);
+  const box = { xMm, yMm, widthMm: LABEL_MM, heightMm: entry.label.heightMm };
+  surface.within('H2', {}, () =>
+    url ? surface.link(box, { url }, labels.working(rowName(row, context)), name) : name(),
+  );
+  const keyYMm = yMm + entry.keyYMm;
+  if (row.eggs) surface.within('P', {}, () => drawText(surface, sheet, entry.eggs, xMm, keyYMm));
+  const batterXMm = row.eggs ? xMm + BATTER_XMM : xMm;
+  surface.within('P', {}, () => drawText(surface, sheet, entry.batter, batterXMm, keyYMm));
+  if (entry.drawing) drawFigure(surface, entry.drawing, xMm, yMm + entry.drawingYMm);
+}
+
+/** The tin with its eggs and batter at the left, the ingredients at the right, words beneath them. */
 export const tinEntry =
   (row: TinChartRow, context: ChartContext, first: boolean): Block =>
   (widthMm, sheet) => {
-    const { tableXMm, drawing, label, key, ingredients, tableMm, words, heightMm } = setEntry(
-      row,
-      context,
-      widthMm,
-    );
+    const entry = setEntry(row, context, widthMm);
     const draw = (surface: Surface, xMm: number, yMm: number) => {
       const top = yMm + PAD_MM;
       surface.anchor(row.id, { xMm, yMm });
       surface.bookmark(rowName(row, context), 2, { xMm, yMm });
       surface.artifact(() => hairline(surface, sheet, xMm, yMm, widthMm));
-      const name = () => drawText(surface, sheet, label, xMm, top);
-      const url = context.workingUrl(row.id);
-      const box = { xMm, yMm: top, widthMm: LABEL_MM, heightMm: label.heightMm };
-      surface.within('H2', {}, () =>
-        url ? surface.link(box, { url }, context.labels.working(rowName(row, context)), name) : name(),
-      );
-      if (drawing) drawFigure(surface, drawing, xMm, top + label.heightMm + WORDS_GAP_MM);
-      surface.within('P', {}, () => drawText(surface, sheet, key, xMm + LABEL_MM + GAP_MM, top));
-      drawIngredients(surface, context, ingredients, {
-        xMm: xMm + tableXMm,
-        yMm: top,
-        widthMm: widthMm - tableXMm,
-      });
-      surface.within('P', {}, () =>
-        drawText(surface, sheet, words, xMm + tableXMm, top + tableMm + WORDS_GAP_MM),
-      );
+      drawLabel(surface, context, row, entry, xMm, top);
+      const right = { xMm: xMm + entry.tableXMm, yMm: top, widthMm: widthMm - entry.tableXMm };
+      drawIngredients(surface, context, entry.ingredients, right);
+      const wordsYMm = top + entry.tableMm + WORDS_GAP_MM;
+      surface.within('P', {}, () => drawText(surface, sheet, entry.words, right.xMm, wordsYMm));
     };
-    return [{ heightMm, spaceMm: first ? 4 : 0, keepWithNext: false, draw }];
+    return [{ heightMm: entry.heightMm, spaceMm: first ? 4 : 0, keepWithNext: false, draw }];
   };

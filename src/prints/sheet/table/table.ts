@@ -1,6 +1,6 @@
 /** A table as a block of the flow. */
 import type { SheetContext } from '../sheet-context.ts';
-import type { Block } from '../strip.ts';
+import { type Block, keptTogether } from '../strip.ts';
 import { normalised } from './normalise.ts';
 import { renderedStrips } from './render.ts';
 import { sizedColumns } from './size.ts';
@@ -29,5 +29,7 @@ export const table =
     const columns = sizedFor(spec, widthMm, context);
     if (!columns) throw new Error(`table '${spec.key}' does not fit ${widthMm} mm`);
     const styled = rows.map((row) => styledRow(row, columns, spec.paddingMm ?? ROW_PADDING_MM, context));
-    return renderedStrips({ key: spec.key, zebra: spec.zebra ?? false }, columns, styled, widthMm, context);
+    const look = { key: spec.key, zebra: spec.zebra ?? false };
+    const strips = renderedStrips(look, columns, styled, widthMm, context);
+    return spec.whole ? keptTogether(strips) : strips;
   };

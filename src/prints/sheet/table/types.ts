@@ -47,6 +47,8 @@ export interface TableSpec {
   columns: Column[];
   rows: Row[];
   zebra?: boolean;
+  /** Kept on one page if a page can hold it. */
+  whole?: boolean;
   /** Space above and below the text of a row. */
   paddingMm?: number;
 }
