@@ -1,6 +1,7 @@
 /** Makes the whole site in a staging folder, quietly. */
 import { join } from 'node:path';
 import { Eleventy } from '@11ty/eleventy';
+import { builtFiles } from './built-files.ts';
 import { pagesFolder, prepareSite, type SiteSource, wireSite } from './wire-site.ts';
 
 export interface SiteRequest extends Pick<SiteSource, 'content' | 'charts' | 'contentDir'> {
@@ -14,7 +15,8 @@ export interface SiteRequest extends Pick<SiteSource, 'content' | 'charts' | 'co
 export async function buildSite(request: SiteRequest): Promise<{ pages: number }> {
   const { content, charts, contentDir, stagingDir, outputDir, parts } = request;
   const folderOf = (part: string): string => join(parts.includes(part) ? stagingDir : outputDir, part);
-  const source = { content, charts, contentDir, printDir: folderOf('print'), dataDir: folderOf('data') };
+  const files = [...builtFiles('print', folderOf('print')), ...builtFiles('data', folderOf('data'))];
+  const source = { content, charts, contentDir, files };
   const eleventy = new Eleventy(pagesFolder(), join(stagingDir, 'site'), {
     configPath: false,
     quietMode: true,

@@ -4,7 +4,7 @@ import { join, relative } from 'node:path';
 import type { EleventyConfig } from '@11ty/eleventy';
 import type { Content } from '../domain/content.ts';
 import type { ChartViews } from '../views/chart-views.ts';
-import { builtFiles, type FileWithBytes } from './built-files.ts';
+import type { FileWithBytes } from './built-files.ts';
 import { type Asset, siteAssets, TEMPLATES, writeAssets } from './site-assets.ts';
 import { type SiteData, siteData } from './site-data.ts';
 
@@ -13,9 +13,8 @@ export interface SiteSource {
   content: Content;
   charts: readonly ChartViews[];
   contentDir: string;
-  /** Folders whose files the site offers for download. */
-  printDir: string;
-  dataDir: string;
+  /** Prints and data files that the site offers for download. */
+  files: readonly FileWithBytes[];
 }
 
 interface PreparedSite {
@@ -27,10 +26,9 @@ const copied = ({ path, bytes }: FileWithBytes): Asset => ({ path: `files/${path
 
 /** Everything that the templates and the site's folder need, worked out from the content. */
 export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
-  const { content, charts, contentDir } = source;
+  const { content, charts, contentDir, files } = source;
   const { logo } = content.houseStyle;
   const logoSvg = logo === undefined ? null : await readFile(join(contentDir, logo), 'utf8');
-  const files = [...builtFiles('print', source.printDir), ...builtFiles('data', source.dataDir)];
   const sizes = files.map(({ path, byteCount }) => ({ path, byteCount }));
   const data = siteData({ content, charts, files: sizes, logoSvg });
   const assets = await siteAssets(content.houseStyle, contentDir, logoSvg, JSON.stringify(data));

@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -45,6 +46,14 @@ describe('the demo, built', () => {
     const differing = Object.keys(first).filter((path) => first[path] !== second[path]);
     expect(differing).toEqual([]);
     console.log(`${Object.keys(first).length} files the same`);
+  });
+
+  it('by Eleventy alone gives the same site, also without prints and data beside it', () => {
+    const output = join(newFolder(), 'site');
+    const eleventy = ['node_modules/@11ty/eleventy/cmd.cjs', `--output=${output}`, '--quiet'];
+    const { status, stderr } = spawnSync(process.execPath, eleventy, { encoding: 'utf8' });
+    expect([status, stderr]).toEqual([0, '']);
+    expect(contentsOf(output)).toEqual(contentsOf(join(plainBuild(), 'site')));
   });
 
   it('with SOURCE_DATE_EPOCH carries that date, and gives the same bytes twice', () => {

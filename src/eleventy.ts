@@ -1,0 +1,75 @@
+/**
+ * The site for those who start Eleventy themselves: the content folder into output/site, the same pages as the
+ * whole build gives. The prints and data files that pages offer are made in memory, again only when the content
+ * has changed; output/print and output/data are left to the build.
+ */
+import type { EleventyConfig } from '@11ty/eleventy';
+import { dataFiles } from './commands/make/data-files.ts';
+import type { MadeFile } from './commands/make/made-file.ts';
+import { printFiles } from './commands/make/print-files.ts';
+import type { Content } from './domain/content.ts';
+import { datedContent } from './domain/edition.ts';
+import type { Problem } from './domain/problem.ts';
+import type { Result } from './domain/result.ts';
+import { readContent } from './read/content.ts';
+import { formatProblem } from './read/format-problem.ts';
+import { type FileWithBytes, pagesFolder, prepareSite, wireSite } from './site/index.ts';
+import { type ChartViews, chartViews } from './views/chart-views.ts';
+
+const CONTENT = 'content';
+const OUTPUT = 'output/site';
+
+/** Wires this kitchen into a configuration and returns the folders Eleventy works in. */
+export function wireKitchen(config: EleventyConfig): { dir: { input: string; output: string } } {
+  const filesFor = rememberLast(builtInMemory);
+  config.addWatchTarget(CONTENT);
+  wireSite(config, async () => {
+    const content = await currentContent();
+    const charts = chartViews(content);
+    return prepareSite({ content, charts, contentDir: CONTENT, files: filesFor(content, charts) });
+  });
+  return { dir: { input: pagesFolder(), output: OUTPUT } };
+}
+
+/** Eleventy shows what is thrown, and keeps the last good site. */
+async function currentContent(): Promise<Content> {
+  const { content, problems } = await readContent(CONTENT);
+  if (content === null) throw new Error(problemText(problems));
+  return soundValue(datedContent(content, process.env.SOURCE_DATE_EPOCH));
+}
+
+function soundValue<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(problemText(result.problems));
+  return result.value;
+}
+
+function problemText(problems: readonly Problem[]): string {
+  return `\n${problems.map(formatProblem).join('\n')}`;
+}
+
+function builtInMemory(content: Content, charts: readonly ChartViews[]): FileWithBytes[] {
+  const prints = soundValue(printFiles(content, charts, CONTENT));
+  return [...filesOf('print', prints), ...filesOf('data', dataFiles(charts))];
+}
+
+/** In the order of a folder's listing, which is how the build finds them. */
+function filesOf(part: 'print' | 'data', files: readonly MadeFile[]): FileWithBytes[] {
+  const withBytes = files.map((file) => {
+    const bytes = Buffer.from(file.bytes);
+    return { path: `${part}/${file.path}`, byteCount: bytes.byteLength, bytes };
+  });
+  return withBytes.sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+type Make = typeof builtInMemory;
+
+function rememberLast(make: Make): Make {
+  let key = '';
+  let files: FileWithBytes[] = [];
+  return (content, charts) => {
+    const now = JSON.stringify([content, charts]);
+    if (now !== key) files = make(content, charts);
+    key = now;
+    return files;
+  };
+}
