@@ -81,6 +81,8 @@ export interface OutlineShape {
   kind: 'outline';
   outlineId: string;
   outline: Outline;
+  /** The box around it, for its size in words: across and down the drawing. */
+  boxMm?: [number, number];
 }
 
 /** Known only by the water it holds; plan area and perimeter are unknown. */

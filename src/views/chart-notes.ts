@@ -44,9 +44,9 @@ export function chartSummary(rows: readonly TinChartRow[], words: Words): string
   const row = plainest(rows);
   if (row === undefined) return '';
   const tin = words.chart.countOfTin(row.count, row.tinName);
-  return row.eggs === null
-    ? words.chart.summaryWithoutEggs(row.batter.text, tin)
-    : words.chart.summaryWithEggs(row.eggs.text, row.batter.text, tin);
+  if (row.eggs === null) return words.chart.summaryWithoutEggs(row.batter.text, tin);
+  const rest = formatWholeGrams(row.batter.value - row.eggs.grams.value);
+  return words.chart.summaryWithEggs(row.eggs.text, rest, row.batter.text, tin);
 }
 
 /** How to read the chart; only what occurs on it. */

@@ -49,6 +49,7 @@ function measures(shape: Shape, { sizeNotes }: Words): Measures {
     case 'ring':
       return { ...tapered(shape.acrossMm, shape.baseAcrossMm), tubeMm: shape.tubeMm };
     case 'outline':
+      return asMeasured(shape.boxMm ?? []);
     case 'measured':
       return asMeasured([]);
   }

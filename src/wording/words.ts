@@ -37,7 +37,7 @@ export interface SizeWords {
 /** Sentences of the tin chart. */
 export interface ChartWords {
   title: (recipe: string, flavours: readonly string[]) => string;
-  summaryWithEggs: (eggs: string, batter: string, tin: string) => string;
+  summaryWithEggs: (eggs: string, rest: string, batter: string, tin: string) => string;
   summaryWithoutEggs: (batter: string, tin: string) => string;
   countOfTin: (count: number, tin: string) => string;
   noFill: string;

@@ -2,7 +2,9 @@
  * Which measurements does each shape need, and what are they called in kitchen.yaml and in a list of tins?
  * The measurements become a Shape here; whether they make sense is judged in tin-sense.ts.
  */
+import { outlineBounds } from '../../compute/outline/index.ts';
 import type { Outline } from '../../domain/outline.ts';
+import { quantiseMm } from '../../domain/quantise.ts';
 import type { Shape, ShapeKind } from '../../domain/shape.ts';
 
 export const SIZE_KEYS = [
@@ -100,7 +102,7 @@ export function shapeOf(kind: ShapeKind, sizes: Sizes, extras: ShapeExtras): Sha
     case 'outline':
       return extras.outline === undefined || extras.outlineId === undefined
         ? null
-        : { kind, outlineId: extras.outlineId, outline: extras.outline };
+        : { kind, outlineId: extras.outlineId, outline: extras.outline, ...boxOf(extras.outline) };
     case 'measured':
       return extras.volumeMl === undefined ? null : { kind, volumeMl: extras.volumeMl };
   }
@@ -133,4 +135,11 @@ function oneOf<K extends SizeKey>(
   const other = sizes[second];
   if (one !== undefined) return make(one, first);
   return other === undefined ? null : make(other, second);
+}
+
+/** The box around an outline; none for an empty one, which its own reader refuses. */
+function boxOf(outline: Outline): { boxMm?: [number, number] } {
+  if (outline.rings.length === 0) return {};
+  const { minX, minY, maxX, maxY } = outlineBounds(outline);
+  return { boxMm: [quantiseMm(maxX - minX), quantiseMm(maxY - minY)] };
 }

@@ -3,9 +3,9 @@ import type { ChartWords } from '../words.ts';
 
 export const enGBChart: ChartWords = {
   title: (recipe, flavours) => [recipe, ...flavours].join(', '),
-  summaryWithEggs: (eggs, batter, tin) =>
-    `${eggs} and the weights beside them make ${batter} g of batter: that fills ‘${tin}’.`,
-  summaryWithoutEggs: (batter, tin) => `Made without eggs: ${batter} g of batter fills ‘${tin}’.`,
+  summaryWithEggs: (eggs, rest, batter, tin) =>
+    `${eggs} and ${rest} g of everything else make ${batter} g of batter, enough for ‘${tin}’.`,
+  summaryWithoutEggs: (batter, tin) => `${batter} g of batter, made without egg ingredients, fills ‘${tin}’.`,
   countOfTin: (count, tin) => (count === 1 ? tin : `${count} × ${tin}`),
   noFill: 'too little for any tin on the shelf',
   basisOne: (tins, height, batter) =>
