@@ -9,6 +9,7 @@ import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber, formatShare } from '../wording/number.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
+import { LINING } from './lining-allowances.ts';
 import { chartPath, type PageHead, pageHead, tinPath } from './nav.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import type { Fact } from './recipe.ts';
@@ -47,8 +48,6 @@ export interface TinsView {
   tins: TinView[];
 }
 
-/** Paper allowances, mm: house choice, common practice has no one figure. */
-const LINING = { clearanceMm: 2, overlapMm: 20, collarMm: 20 };
 const MM2_PER_CM2 = 100;
 
 function liningFact(piece: LiningPiece, unit: LengthUnit): Fact {

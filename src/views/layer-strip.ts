@@ -1,0 +1,100 @@
+/**
+ * Where do I cut the sponge? A strip as long as the cake's outside wall and a lap, as high as the cake, with a
+ * line at the top of every equal layer and at the height that each recipe comes out of the tin.
+ */
+import { finishedHeight } from '../compute/batter/finished-height.ts';
+import { outlinePerimeterMm, ringDepths } from '../compute/outline/index.ts';
+import { tinOutline } from '../compute/shapes/index.ts';
+import type { FinishingSettings } from '../domain/finishing.ts';
+import { quantiseMm } from '../domain/quantise.ts';
+import type { Recipe } from '../domain/recipe.ts';
+import type { Tin } from '../domain/tin.ts';
+import type { TemplateWords } from '../wording/lining-template/index.ts';
+import { LINING } from './lining-allowances.ts';
+import type { TemplateGuide, TemplatePiece } from './lining-template.types.ts';
+import { MIRRORED } from './lining-template-mirrors.ts';
+import { mmText, numberedPieces } from './lining-template-pieces.ts';
+import { guide, lapLine, levelLine, type PieceShape, rectangleShape } from './lining-template-steps.ts';
+
+interface Level {
+  heightMm: number;
+  text: string;
+}
+
+/** Heights nearer than this to a layer's top would only blur its line. */
+const APART_MM = 0.5;
+
+function layerLevels({ cakeHeightMm, layers }: FinishingSettings, words: TemplateWords): Level[] {
+  return Array.from({ length: layers }, (_, index): Level => {
+    const heightMm = quantiseMm((cakeHeightMm * (index + 1)) / layers);
+    const isTop = index === layers - 1;
+    const text = isTop ? words.guides.top(mmText(heightMm)) : words.guides.layer(index + 1, mmText(heightMm));
+    return { heightMm, text };
+  });
+}
+
+function bakedLevels(tin: Tin, recipes: readonly Recipe[], words: TemplateWords): Level[] {
+  const heights = recipes.flatMap((recipe) => {
+    const height = finishedHeight(recipe, tin);
+    return height.ok ? [height.value.heightMm] : [];
+  });
+  return [...new Set(heights)]
+    .sort((a, b) => a - b)
+    .map((heightMm) => ({ heightMm, text: words.guides.bake(mmText(heightMm)) }));
+}
+
+/** The lines of a levelling strip, lowest first. */
+export function levelsFor(
+  tin: Tin,
+  recipes: readonly Recipe[],
+  finishing: FinishingSettings,
+  words: TemplateWords,
+): Level[] {
+  const layers = layerLevels(finishing, words);
+  const baked = bakedLevels(tin, recipes, words).filter(({ heightMm }) =>
+    layers.every((layer) => Math.abs(layer.heightMm - heightMm) >= APART_MM),
+  );
+  return [...layers, ...baked].sort((a, b) => a.heightMm - b.heightMm);
+}
+
+function levelGuides(strip: PieceShape, levels: readonly Level[], words: TemplateWords): TemplateGuide[] {
+  return [
+    ...levels.map(({ heightMm, text }) =>
+      guide('level', text, levelLine(strip, heightMm), heightMm < strip.heightMm),
+    ),
+    guide('foot', words.guides.board, levelLine(strip, 0), false),
+    guide('lap', words.guides.lap, lapLine(strip, LINING.overlapMm)),
+  ];
+}
+
+/** One strip for each outside wall; none for a dome, or a tin whose walls are not measured. */
+export function layerStrips(
+  tin: Tin,
+  recipes: readonly Recipe[],
+  finishing: FinishingSettings,
+  words: TemplateWords,
+): TemplatePiece[] {
+  const outline = tinOutline(tin);
+  if (outline === null || tin.shape.kind === 'dome') return [];
+  const depths = ringDepths(outline);
+  const levels = levelsFor(tin, recipes, finishing, words);
+  const heightMm = Math.max(...levels.map((level) => level.heightMm));
+  const outer = outline.rings.filter((_, index) => (depths[index] ?? 0) % 2 === 0);
+  const strips = outer.map((ring): TemplatePiece => {
+    const lengthMm = quantiseMm(outlinePerimeterMm({ rings: [ring] }) + LINING.overlapMm);
+    const shape = rectangleShape(lengthMm, heightMm);
+    return {
+      id: 'levels',
+      group: 'levelling',
+      name: words.levels,
+      count: 1,
+      ...shape,
+      guides: levelGuides(shape, levels, words),
+      centreText: null,
+      sizeText: words.strip(mmText(shape.widthMm), mmText(shape.heightMm)),
+      cutText: words.cut(1),
+      mirrored: MIRRORED,
+    };
+  });
+  return numberedPieces(strips, words);
+}
