@@ -1,7 +1,11 @@
+import type { Finish } from './finish.ts';
+import type { FinishingSettings } from './finishing.ts';
+import type { Flavour } from './flavour.ts';
 import type { HouseStyle } from './house-style.ts';
 import type { Ingredient } from './ingredient.ts';
 import type { Kitchen } from './kitchen.ts';
 import type { Outline } from './outline.ts';
+import type { BookletSettings, Printable } from './printable.ts';
 import type { Recipe } from './recipe.ts';
 
 /** A free page of the baker's own. */
@@ -18,6 +22,17 @@ export interface Content {
   ingredients: Ingredient[];
   outlines: { id: string; outline: Outline }[];
   recipes: Recipe[];
+  flavours: Flavour[];
+  finishes: Finish[];
+  /** How this kitchen finishes a cake when nobody says otherwise. */
+  finishing: FinishingSettings;
+  /** Height of the kitchen above the sea, m; null when it does not say. */
+  altitudeM: number | null;
   houseStyle: HouseStyle;
+  /** Further styles to print in, each below print/in-ID/. */
+  houseStyles: { id: string; style: HouseStyle }[];
+  /** What to print; null for everything. */
+  printables: Printable[] | null;
+  booklet: BookletSettings;
   pages: FreePage[];
 }

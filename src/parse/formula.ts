@@ -3,6 +3,7 @@
  * density, spoons its teaspoon weight; eggs are counted at the size the recipe declares.
  */
 import type { EggScheme } from '../domain/egg.ts';
+import { formulaEntry } from '../domain/formula-entry.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { FormulaLine } from '../domain/recipe.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
@@ -91,13 +92,5 @@ export function formulaLine(
 ): Result<FormulaLine> {
   const grams = amountGrams(text, ingredient, egg);
   if (!grams.ok) return grams;
-  const { id, name, role, fine, eggPart } = ingredient;
-  return succeed({
-    ingredientId: id,
-    name,
-    grams: grams.value,
-    role,
-    fine,
-    ...(eggPart === undefined ? {} : { eggPart }),
-  });
+  return succeed({ ...formulaEntry(ingredient), grams: grams.value });
 }

@@ -3,6 +3,7 @@ import type { EggPart } from '../domain/egg.ts';
 import { ALLERGENS, type Allergen, type Ingredient, ROLES } from '../domain/ingredient.ts';
 import type { Problem } from '../domain/problem.ts';
 import { parseId } from './names.ts';
+import { suggest } from './nearest.ts';
 import { error, warning } from './problems.ts';
 import { quote } from './quote.ts';
 import { ingredientsSchema } from './schemas/ingredients-schema.ts';
@@ -85,6 +86,40 @@ function readAllergenNames(
   return names;
 }
 
+function readSelfRaising(reader: YamlReader, id: string): Ingredient['selfRaising'] {
+  if (!reader.has(id, 'self_raising')) return undefined;
+  const whole = complete<NonNullable<Ingredient['selfRaising']>>({
+    flourId: reader.text(id, 'self_raising', 'flour'),
+    powderId: reader.text(id, 'self_raising', 'powder'),
+    powderShare: reader.parsed((text) => parseShare(text), id, 'self_raising', 'share'),
+  });
+  return whole ?? undefined;
+}
+
+/** The flour and the powder in a self-raising flour must be such things on the same shelf. */
+function checkSelfRaising(reader: YamlReader): void {
+  const roleOf = { flour: 'flour', powder: 'raising' } as const;
+  for (const id of reader.keys()) {
+    for (const [key, role] of Object.entries(roleOf)) {
+      const named = reader.text(id, 'self_raising', key);
+      if (named === undefined) continue;
+      const at = [id, 'self_raising', key];
+      if (!reader.has(named)) {
+        const hint = suggest(named, reader.keys(), 'ingredients');
+        reader.report(
+          error('ingredient-unknown', `There is no ingredient ${quote(named)} here`, hint),
+          ...at,
+        );
+      } else if (named === id || reader.text(named, 'role') !== role) {
+        const hint =
+          "Name a plain flour and a raising agent: '{ flour: plain-flour, powder: baking-powder, share: 5 % }'.";
+        const message = `${quote(named)} cannot be the ${key} in ${quote(id)}`;
+        reader.report(error('self-raising-roles', message, hint), ...at);
+      }
+    }
+  }
+}
+
 function readIngredient(reader: YamlReader, id: string): Ingredient | null {
   const before = reader.problems.filter((problem) => problem.severity === 'error').length;
   const named = parseId(id);
@@ -97,6 +132,8 @@ function readIngredient(reader: YamlReader, id: string): Ingredient | null {
     allergens,
     allergenNames,
     densityGPerMl: reader.parsed(parseDensity, id, 'density'),
+    drinks: reader.parsed((text) => parseShare(text), id, 'drinks'),
+    selfRaising: readSelfRaising(reader, id),
     waterShare: reader.parsed((text) => parseShare(text, { zero: true }), id, 'water'),
     teaspoonG: reader.parsed(parseMass, id, 'teaspoon'),
   } as { [K in keyof Ingredient]: Ingredient[K] | undefined });
@@ -118,6 +155,7 @@ export function parseIngredientsYaml(text: string, file: string): IngredientsOut
   const source = yamlSource(plainLines(text), file);
   if (!source.ok) return { ingredients: [], broken: null, problems: source.problems };
   const reader = yamlReader(source.value, ingredientsSchema);
+  checkSelfRaising(reader);
   const ingredients: Ingredient[] = [];
   const broken: string[] = [];
   for (const id of reader.keys()) {

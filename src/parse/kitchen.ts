@@ -4,6 +4,7 @@ import { tableShelledG } from '../domain/egg.ts';
 import type { EggSetting, Kitchen, MixerSetting, ScaleSetting } from '../domain/kitchen.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Tin } from '../domain/tin.ts';
+import { type KitchenExtras, readExtras } from './kitchen-extras.ts';
 import { parseSiteUrl } from './names.ts';
 import { error } from './problems.ts';
 import { quote } from './quote.ts';
@@ -29,6 +30,8 @@ export interface KitchenOutcome {
   brokenTins: string[] | null;
   /** The egg setting, whatever else is wrong. */
   egg: EggSetting | null;
+  /** Altitude, finishing and printing; null when the file could not be read at all. */
+  extras: KitchenExtras | null;
   problems: Problem[];
 }
 
@@ -106,13 +109,19 @@ function readTins(reader: YamlReader, drawings: Drawings): { tins: Tin[]; broken
   return { tins, broken };
 }
 
+/** The outcome for a file that could not be read at all. */
+export function unreadKitchen(problems: Problem[]): KitchenOutcome {
+  return { kitchen: null, tins: [], brokenTins: null, egg: null, extras: null, problems };
+}
+
 /** The kitchen of kitchen.yaml's text, or everything that is wrong with it. */
 export function parseKitchenYaml(text: string, file: string, drawings: Drawings = new Map()): KitchenOutcome {
   const source = yamlSource(plainLines(text), file);
-  if (!source.ok) return { kitchen: null, tins: [], brokenTins: null, egg: null, problems: source.problems };
+  if (!source.ok) return unreadKitchen(source.problems);
   const reader = yamlReader(source.value, kitchenSchema);
   const { tins, broken } = readTins(reader, drawings);
   const egg = readEggs(reader);
+  const extras = readExtras(reader);
   const whole = complete<Kitchen>({
     name: reader.text('name'),
     place: reader.text('place'),
@@ -130,7 +139,7 @@ export function parseKitchenYaml(text: string, file: string, drawings: Drawings 
     siteUrl: reader.parsed(parseSiteUrl, 'site_url'),
   });
   const kitchen = whole !== null && isSound(reader.problems) ? { ...whole, ...optional } : null;
-  return { kitchen, tins, brokenTins: broken, egg, problems: reader.problems };
+  return { kitchen, tins, brokenTins: broken, egg, extras, problems: reader.problems };
 }
 
 /** Each paper once, in the order written. */

@@ -4,6 +4,7 @@ import { tableShelledG } from '../domain/egg.ts';
 import type { EggSetting } from '../domain/kitchen.ts';
 import type { Problem } from '../domain/problem.ts';
 import { type FormulaLine, MIXING_METHODS, type Recipe } from '../domain/recipe.ts';
+import { checkClaim } from './claims.ts';
 import { type CountedEgg, formulaLine, type Shelf, shelfItem } from './formula.ts';
 import { RAW_DENSITY_G_PER_ML } from './method-density.ts';
 import { error, warning } from './problems.ts';
@@ -107,6 +108,8 @@ function read(reader: YamlReader, id: string, body: string, context: RecipeConte
   const allowedRiseMm = reader.has('allowed_rise') ? allowedRise?.mm : 0;
   const provenBakes = readProvenBakes(reader, formula, allowedRiseMm, context.spec);
   checkMethod(reader, body);
+  checkClaim(reader, 'name');
+  checkClaim(reader, 'summary');
   const whole = complete<Omit<Recipe, 'suits'>>({
     id,
     name: reader.text('name'),

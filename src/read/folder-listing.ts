@@ -12,6 +12,7 @@ const TOP_LEVEL = [
   'kitchen.yaml',
   'ingredients.yaml',
   'house-style.yaml',
+  'house-styles',
   'bake-log.csv',
   'stock.csv',
   'recipes',

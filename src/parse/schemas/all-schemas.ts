@@ -1,5 +1,7 @@
 /** Every kind of content file that an editor can check as one types. */
 import type * as z from 'zod';
+import { finishSchema } from './finish-schema.ts';
+import { flavourSchema } from './flavour-schema.ts';
 import { houseStyleSchema } from './house-style-schema.ts';
 import { ingredientsSchema } from './ingredients-schema.ts';
 import { kitchenSchema } from './kitchen-schema.ts';
@@ -10,6 +12,8 @@ export const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   kitchen: kitchenSchema,
   ingredients: ingredientsSchema,
   recipe: recipeSchema,
+  flavour: flavourSchema,
+  finish: finishSchema,
   'house-style': houseStyleSchema,
   page: pageSchema,
 };

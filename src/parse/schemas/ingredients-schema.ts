@@ -16,6 +16,14 @@ const ingredient = keys({
   density: density('Weight of a millilitre', '1.03 g/ml').optional(),
   fine: z.boolean().optional().meta({ description: 'Weighed on the fine scale', default: false }),
   water: share('Share of water', '16 %').optional(),
+  drinks: share('Share of its own weight in liquid that it takes up', '75 %').optional(),
+  self_raising: keys({
+    flour: line('The plain flour in it', 'plain-flour'),
+    powder: line('The raising agent in it', 'baking-powder'),
+    share: share('Powder against the plain flour', '5 %'),
+  })
+    .optional()
+    .meta({ description: 'What a self-raising flour is made of, so that its powder can be changed' }),
   teaspoon: mass('Weight of a level 5 ml spoon', '4 g').optional(),
 });
 

@@ -17,6 +17,15 @@ export function line(description: string, example: string): z.ZodString {
     .meta({ description, examples: [example] });
 }
 
+/** Text of several lines that is not blank. */
+export function paragraph(description: string, example: string): z.ZodString {
+  return z
+    .string()
+    .regex(/\S/)
+    .max(20_000)
+    .meta({ description, examples: [example] });
+}
+
 /** Marks texts that a unit parser will judge, so that a bare number gets the advice that fits. */
 export const QUANTITY = 'quantity';
 
@@ -37,6 +46,13 @@ export const share = (description: string, ...examples: string[]): z.ZodString =
   quantity(description, examples, `${NUMBER}.*%$`);
 export const density = (description: string, ...examples: string[]): z.ZodString =>
   quantity(description, examples, `${NUMBER}.*g/ml$`);
+export const proportion = share;
+export const perArea = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*g/cm[2²]$`);
+export const days = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*(d|days?|weeks?)$`);
+export const altitude = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*(m|metres?|meters?|ft|foot|feet)$`);
 export const temperature = (description: string, ...examples: string[]): z.ZodString =>
   quantity(description, examples, '^(gas|[Ff]an|[ \\d]).*$');
 export const day = (description: string): z.ZodString =>

@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { day, keys, line, mass, share, volume } from './keys.ts';
+import { altitude, day, keys, length, line, mass, share, volume } from './keys.ts';
+import { printableSchema } from './printables-schema.ts';
 import { tinSchema } from './tin-schema.ts';
 
 const eggs = keys({
@@ -23,6 +24,23 @@ const mixer = keys({
   min_fill: share('Smallest share that the whisk still reaches', '12 %').optional(),
 });
 
+const finishing = keys({
+  cake_height: length('Sponge height of a finished tier', '4in', '100 mm').optional(),
+  layers: z.int().min(1).max(12).optional().meta({ description: 'Layers of sponge in a tier', default: 3 }),
+  dam: length('Bead piped round the edge to hold a filling; 0 mm for none', '10 mm').optional(),
+  undercoat: length('Coat that a rolled sheet goes over', '8 mm').optional(),
+  ribbon_overlap: length('How far the ends of a ribbon lap', '20 mm').optional(),
+  board_margin: length('Board over cake, across', '75 mm').optional(),
+  board_thickness: length('Thickness of the board', '12 mm').optional(),
+  box_clearance: length('Air over the cake in its box', '50 mm').optional(),
+});
+
+const booklet = keys({
+  edition_note: line('Beside the date', 'Second edition').optional(),
+  licence: line('Who may copy it', 'For the buyer’s own kitchen; please do not copy.').optional(),
+  prepared_for: line('Printed on the imprint', 'A name').optional(),
+});
+
 /** content/kitchen.yaml */
 export const kitchenSchema = keys({
   name: line('The bakery', 'My bakery'),
@@ -36,5 +54,18 @@ export const kitchenSchema = keys({
   scale: scale.optional(),
   mixer,
   fairy_case: mass('Batter for one fairy-cake case', '25 g').optional(),
+  altitude: altitude('Height above the sea; from 900 m up the recipes are adjusted', '1600 m').optional(),
+  finishing: finishing.optional(),
+  house_styles: z
+    .array(line('A file below house-styles, without .yaml', 'slate-and-apricot'))
+    .min(1)
+    .optional()
+    .meta({ description: 'Further styles to print in' }),
+  printables: z
+    .array(printableSchema)
+    .min(1)
+    .optional()
+    .meta({ description: 'What to print; all when left out' }),
+  booklet: booklet.optional(),
   tins: z.array(tinSchema).min(1),
 });

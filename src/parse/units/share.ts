@@ -22,3 +22,21 @@ export function parseShare(text: string, options: AmountOptions = {}): Result<nu
   const amount = parseAmount(text, SHARE, options);
   return amount.ok ? succeed(amount.value.total) : amount;
 }
+
+const PROPORTION: QuantityKind<'%'> = {
+  ...SHARE,
+  called: 'a percentage',
+  example: '75 % or 120 %',
+  most: 10,
+  range: 'a percentage from 0.01 % to 1000 %',
+};
+
+/**
+ * A proportion written as a percentage that may pass 100 %: '120 %' is 1.2. Fails without the sign, at 0 and
+ * above 1000 %.
+ * @example parseProportion('75 %') // { ok: true, value: 0.75 }
+ */
+export function parseProportion(text: string): Result<number> {
+  const amount = parseAmount(text, PROPORTION);
+  return amount.ok ? succeed(amount.value.total) : amount;
+}

@@ -1,0 +1,50 @@
+/** Which prints a kitchen wants, of what, on which paper and in which unit of weight. */
+import type { PaperName } from './kitchen.ts';
+
+export type PrintKind =
+  | 'tin-chart'
+  | 'finishing-chart'
+  | 'recipe-card'
+  | 'booklet'
+  | 'wall-reference'
+  | 'lining-template';
+export const PRINT_KINDS: readonly PrintKind[] = [
+  'tin-chart',
+  'finishing-chart',
+  'recipe-card',
+  'booklet',
+  'wall-reference',
+  'lining-template',
+];
+
+/** A5 and A6: ISO 216. The index sizes are the usual ones of American record cards. */
+export type CardSize = 'A5' | 'A6' | 'index 3 x 5 in' | 'index 4 x 6 in' | 'index 5 x 8 in';
+export const CARD_SIZES: readonly CardSize[] = [
+  'A5',
+  'A6',
+  'index 3 x 5 in',
+  'index 4 x 6 in',
+  'index 5 x 8 in',
+];
+
+/** A list that is left out means everything there is. */
+export interface Printable {
+  print: PrintKind;
+  /** Sets the files of this entry apart from the usual ones: 'my-four'. */
+  name?: string;
+  recipeIds?: string[];
+  /** One combination, in order; empty for the plain recipe. Left out: plain, and every flavour that suits. */
+  flavourIds?: string[];
+  tinIds?: string[];
+  finishIds?: string[];
+  papers?: PaperName[];
+  cardSizes?: CardSize[];
+  mass: 'g' | 'oz';
+}
+
+/** Words for the booklet that only the baker can give. */
+export interface BookletSettings {
+  editionNote?: string;
+  licence?: string;
+  preparedFor?: string;
+}

@@ -1,0 +1,44 @@
+/** The part of kitchen.yaml that is about altitude, finishing and printing. */
+import type { FinishingSettings } from '../domain/finishing.ts';
+import type { BookletSettings, Printable } from '../domain/printable.ts';
+import type { Place } from '../domain/problem.ts';
+import { readFinishing } from './finishing-settings.ts';
+import { type PrintableNames, readBooklet, readPrintables } from './printables.ts';
+import { error } from './problems.ts';
+import { quote } from './quote.ts';
+import { parseAltitude } from './units/altitude.ts';
+import type { YamlReader } from './yaml/yaml-reader.ts';
+
+export interface KitchenExtras {
+  finishing: FinishingSettings;
+  altitudeM: number | null;
+  /** Further styles to print in, by id, each once, with the place that names it. */
+  houseStyles: { id: string; place: Place }[];
+  booklet: BookletSettings;
+  /** Reads `printables` once the things it may name are known; problems join the kitchen's. */
+  printables(names: PrintableNames): Printable[] | null;
+}
+
+function readStyleNames(reader: YamlReader): KitchenExtras['houseStyles'] {
+  const found: KitchenExtras['houseStyles'] = [];
+  for (let index = 0; index < reader.items('house_styles'); index += 1) {
+    const id = reader.text('house_styles', index);
+    if (id === undefined) continue;
+    if (found.some((style) => style.id === id)) {
+      const message = `${quote(id)} stands in this list twice`;
+      reader.report(error('item-repeated', message, 'Delete one of the two.'), 'house_styles', index);
+    } else found.push({ id, place: reader.source.at(['house_styles', index]) });
+  }
+  return found;
+}
+
+/** The extras of a kitchen's file; what is wrong with them is kept in the reader. */
+export function readExtras(reader: YamlReader): KitchenExtras {
+  return {
+    finishing: readFinishing(reader),
+    altitudeM: reader.parsed(parseAltitude, 'altitude') ?? null,
+    houseStyles: readStyleNames(reader),
+    booklet: readBooklet(reader),
+    printables: (names) => readPrintables(reader, names),
+  };
+}

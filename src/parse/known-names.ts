@@ -1,0 +1,52 @@
+/** Links between content files: a name must be that of something there, and one slip gets one message. */
+import type { ProblemCode } from './codes.ts';
+import { suggest } from './nearest.ts';
+import { error } from './problems.ts';
+import { quote } from './quote.ts';
+import type { YamlReader } from './yaml/yaml-reader.ts';
+import type { YamlPath } from './yaml/yaml-source.ts';
+
+export interface KnownNames {
+  /** Ids that may be named. */
+  ids: readonly string[];
+  /** Ids that are there but wrong: their own problem is enough. Null when none could be read. */
+  broken: readonly string[] | null;
+}
+
+/** How an unknown name of one kind is reported. */
+export interface NamedKind {
+  code: ProblemCode;
+  /** 'recipe' */
+  one: string;
+  /** 'recipes' */
+  many: string;
+}
+
+export const RECIPES: NamedKind = { code: 'recipe-unknown', one: 'recipe', many: 'recipes' };
+export const FLAVOURS: NamedKind = { code: 'flavour-unknown', one: 'flavour', many: 'flavours' };
+export const FINISHES: NamedKind = { code: 'finish-unknown', one: 'finish', many: 'finishes' };
+export const TINS: NamedKind = { code: 'tin-unknown', one: 'tin', many: 'tins' };
+
+/** The names of a list that are known, each once; the others are reported at their places. */
+export function readNames(
+  reader: YamlReader,
+  path: YamlPath,
+  kind: NamedKind,
+  { ids, broken }: KnownNames,
+): string[] {
+  const found: string[] = [];
+  for (let index = 0; index < reader.items(...path); index += 1) {
+    const name = reader.text(...path, index);
+    if (name === undefined) continue;
+    if (found.includes(name)) {
+      const message = `${quote(name)} stands in this list twice`;
+      reader.report(error('item-repeated', message, 'Delete one of the two.'), ...path, index);
+    } else if (ids.includes(name)) {
+      found.push(name);
+    } else if (broken !== null && !broken.includes(name)) {
+      const hint = suggest(name, [...ids, ...broken], kind.many);
+      reader.report(error(kind.code, `There is no ${kind.one} ${quote(name)}`, hint), ...path, index);
+    }
+  }
+  return found;
+}

@@ -1,0 +1,51 @@
+import * as z from 'zod';
+import { CARD_SIZES, PRINT_KINDS, type PrintKind } from '../../domain/printable.ts';
+import { keys, line } from './keys.ts';
+
+const ids = (what: string, example: string) =>
+  z
+    .array(line(what, example))
+    .min(1)
+    .optional()
+    .meta({ description: `${what}s; all when left out` });
+
+const lists = {
+  recipes: ids('A recipe', 'vanilla'),
+  flavours: z.array(line('A flavour', 'orange')).optional().meta({
+    description: 'One combination, in order; [] for the plain recipe',
+  }),
+  tins: ids('A tin', 'round-6'),
+  finishes: ids('A finish', 'vanilla-buttercream'),
+};
+
+/** Which of the lists narrow a kind of print. */
+const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
+  'tin-chart': ['recipes', 'flavours', 'tins'],
+  'finishing-chart': ['tins', 'finishes'],
+  'recipe-card': ['recipes', 'flavours', 'tins'],
+  booklet: ['recipes', 'tins', 'finishes'],
+  'wall-reference': ['tins', 'finishes'],
+  'lining-template': ['tins'],
+};
+
+function printable(kind: PrintKind): z.ZodObject<z.core.$ZodLooseShape, z.core.$strict> {
+  return keys({
+    print: z.literal(kind),
+    name: line('Sets these files apart: small letters and hyphens', 'my-four').optional(),
+    ...Object.fromEntries(NARROWED_BY[kind].map((key) => [key, lists[key]])),
+    ...(kind === 'recipe-card' ? { sizes: z.array(z.enum(CARD_SIZES)).min(1).optional() } : {}),
+    paper: z
+      .array(z.enum(['A4', 'Letter']))
+      .min(1)
+      .optional(),
+    mass: z.enum(['g', 'oz']).optional().meta({ description: 'Unit of weights', default: 'g' }),
+  });
+}
+
+const [first = 'tin-chart', ...others] = PRINT_KINDS;
+
+/** `printables` in kitchen.yaml: one schema for each kind of print. */
+export const printableSchema = z.discriminatedUnion('print', [
+  printable(first),
+  ...others.map((kind) => printable(kind)),
+]);

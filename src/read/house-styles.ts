@@ -1,0 +1,71 @@
+/** The kitchen's house style and the further ones it prints in, with the files that they name. */
+import { join } from 'node:path';
+import type { HouseStyle } from '../domain/house-style.ts';
+import type { Problem } from '../domain/problem.ts';
+import { missingFile, parseHouseStyleYaml } from '../parse/house-style.ts';
+import type { KitchenExtras } from '../parse/kitchen-extras.ts';
+import { suggest } from '../parse/nearest.ts';
+import { error, warning } from '../parse/problems.ts';
+import { quote } from '../parse/quote.ts';
+import { isSound } from '../parse/yaml/yaml-reader.ts';
+import { listFiles } from './folder-listing.ts';
+import { linkProblem, readText, whatIs } from './safe-file.ts';
+
+const FOLDER = 'house-styles';
+
+/** One style from its file. */
+export async function readHouseStyle(
+  folder: string,
+  path: string,
+): Promise<{ style: HouseStyle | null; problems: Problem[] }> {
+  const text = await readText(folder, path);
+  if (!text.ok) return { style: null, problems: text.problems };
+  const { style, files, problems } = parseHouseStyleYaml(text.value, path);
+  for (const file of files) {
+    const found = await whatIs(join(folder, file.path));
+    if (found === 'link') problems.push({ ...linkProblem(file.path), ...file.place });
+    else if (found !== 'file') problems.push(missingFile(file));
+  }
+  return { style: isSound(problems) ? style : null, problems };
+}
+
+export interface HouseStylesOutcome {
+  /** In the order that the kitchen names them. */
+  styles: { id: string; style: HouseStyle }[];
+  problems: Problem[];
+}
+
+function unknown(id: string, known: readonly string[]): Problem {
+  const message = `There is no house style ${quote(id)} below ${FOLDER}`;
+  return error('house-style-unknown', message, suggest(id, known, 'house styles'));
+}
+
+function unused(id: string): Problem {
+  const hint = `Add 'house_styles: [${id}]' to kitchen.yaml to print in it too, or delete the file.`;
+  return warning('house-style-unused', `Nothing is printed in ${quote(id)}`, hint);
+}
+
+/** The further styles. Every file is checked, whether the kitchen names it or not. */
+export async function readHouseStyles(
+  folder: string,
+  extras: KitchenExtras | null,
+): Promise<HouseStylesOutcome> {
+  const { files, problems } = await listFiles(folder, FOLDER, '.yaml');
+  const read = new Map<string, HouseStyle | null>();
+  for (const { id, file } of files) {
+    const { style, problems: found } = await readHouseStyle(folder, file);
+    problems.push(...found);
+    read.set(id, style);
+    const named = extras === null || extras.houseStyles.some((wanted) => wanted.id === id);
+    if (!named) problems.push({ ...unused(id), file });
+  }
+  const wanted = extras?.houseStyles ?? [];
+  for (const { id, place } of wanted) {
+    if (!read.has(id)) problems.push({ ...unknown(id, [...read.keys()]), ...place });
+  }
+  const styles = wanted.flatMap(({ id }) => {
+    const style = read.get(id);
+    return style ? [{ id, style }] : [];
+  });
+  return { styles, problems };
+}
