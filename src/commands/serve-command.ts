@@ -39,9 +39,11 @@ export async function runServe(options: ServeOptions, terminal: Terminal): Promi
     if (wrong === null) live.built();
     else live.problems(wrong);
   };
-  await rebuild();
   const rebuilds = queueRebuilds(rebuild, QUIET_MS);
-  const watcher = watchContent(options, rebuilds.ask);
+  // Before the first build, so that a file saved while it runs is not missed.
+  const watcher = await watchContent(options, rebuilds.ask);
+  rebuilds.now();
+  await rebuilds.settled();
   terminal.say(`http://127.0.0.1:${server.port}/ shows ${join(options.output, 'site')}. Stop with Ctrl-C.`);
   await interrupted();
   await watcher.close();
@@ -69,9 +71,13 @@ async function problemsOf(request: BuildRequest, terminal: Terminal): Promise<st
   }
 }
 
-function watchContent({ content, output }: ServeOptions, changed: () => void): FSWatcher {
+/** Resolves when every file there is already is being watched. */
+function watchContent({ content, output }: ServeOptions, changed: () => void): Promise<FSWatcher> {
   const ignored = (path: string): boolean => isWithin(path, output);
-  return watch(content, { ignoreInitial: true, ignored }).on('all', changed);
+  const watcher = watch(content, { ignoreInitial: true, ignored }).on('all', changed);
+  return new Promise((resolve) => {
+    watcher.once('ready', () => resolve(watcher));
+  });
 }
 
 function interrupted(): Promise<void> {

@@ -10,7 +10,7 @@ import { ask, LAUNCHER, start } from '../commands/support/command-line.ts';
 import { fill, newFolder } from '../commands/support/folders.ts';
 import { builtContents } from './support/built-contents.ts';
 
-const KILLS = Number(process.env.TINWRIGHT_KILLS ?? 12);
+const KILLS = Number(process.env.TINWRIGHT_KILLS ?? 10);
 const GOOD = 'test/kitchens/good/minimal';
 const MINE = { 'notes.txt': 'mine', 'photos/cake.jpg': 'mine' };
 

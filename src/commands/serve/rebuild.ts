@@ -1,6 +1,9 @@
 /** Builds one after another: saves that arrive while a build runs ask for one more, not for one each. */
 export interface Rebuilds {
+  /** After a quiet while. */
   ask(): void;
+  /** At once, or when the build that runs has ended. */
+  now(): void;
   /** Resolves when nothing is running or waiting. */
   settled(): Promise<void>;
 }
@@ -11,6 +14,7 @@ export function queueRebuilds(build: () => Promise<void>, quietMs: number): Rebu
   let running: Promise<void> | null = null;
   let waiting = false;
   const start = (): void => {
+    if (timer !== null) clearTimeout(timer);
     timer = null;
     if (running !== null) {
       waiting = true;
@@ -23,6 +27,7 @@ export function queueRebuilds(build: () => Promise<void>, quietMs: number): Rebu
     });
   };
   return {
+    now: start,
     ask() {
       if (timer !== null) clearTimeout(timer);
       timer = setTimeout(start, quietMs);
