@@ -54,7 +54,7 @@ function parsedFont(file: FontFile): Result<Font> {
       return fail(
         problem('font-collection', `the font '${file.name}' is a collection`, 'Give one cut as TTF or OTF.'),
       );
-    return Object.keys(font.variationAxes).length === 0
+    return (font as Font & { fvar?: unknown }).fvar === undefined
       ? succeed(font)
       : fail(
           problem(

@@ -45,7 +45,10 @@ function measured(text: string, span: Span, type: TypeStyle, metrics: Metrics): 
   const font = span.font ?? type.font;
   const colour = span.colour ?? type.colour;
   const width = (part: string) => metrics.widthMm(part, font, type.sizePt, type.tabular);
-  return { text, font, colour, widthMm: width(text), inkMm: width(text.trimEnd()) };
+  // Spaces are measured apart: the same word then needs shaping once, wherever it stands.
+  const ink = text.trimEnd();
+  const inkMm = width(ink);
+  return { text, font, colour, widthMm: inkMm + width(text.slice(ink.length)), inkMm };
 }
 
 function cutToFit(word: Word, span: Span, type: TypeStyle, metrics: Metrics, widthMm: number): Word[] {
@@ -70,20 +73,21 @@ function wordsOf({ spans, type }: Paragraph, metrics: Metrics, widthMm: number):
   );
 }
 
+/** Words that share a font and colour are drawn, and therefore measured, as one: kerning reaches across words. */
 function lineOf(words: Word[], type: TypeStyle, metrics: Metrics): Line {
   const pieces: LinePiece[] = [];
-  let x = 0;
-  for (const word of words) {
+  for (const { text, font, colour } of words) {
     const last = pieces.at(-1);
-    if (last && last.font === word.font && last.colour === word.colour) last.text += word.text;
-    else pieces.push({ text: word.text, font: word.font, colour: word.colour, xMm: x });
-    // Measured as it will be drawn: kerning reaches across words.
-    const end = pieces.at(-1);
-    if (end) x = end.xMm + metrics.widthMm(end.text, end.font, type.sizePt, type.tabular);
+    if (last && last.font === font && last.colour === colour) last.text += text;
+    else pieces.push({ text, font, colour, xMm: 0 });
   }
-  const last = pieces.at(-1);
-  const trimmed = last ? metrics.widthMm(last.text.trimEnd(), last.font, type.sizePt, type.tabular) : 0;
-  return { pieces, widthMm: (last?.xMm ?? 0) + trimmed };
+  const width = (text: string, font: FontRole) => metrics.widthMm(text, font, type.sizePt, type.tabular);
+  let x = 0;
+  for (const [index, piece] of pieces.entries()) {
+    piece.xMm = x;
+    x += width(index < pieces.length - 1 ? piece.text : piece.text.trimEnd(), piece.font);
+  }
+  return { pieces, widthMm: x };
 }
 
 /** The paragraph's lines for a width; at least one, possibly empty. */

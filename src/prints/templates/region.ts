@@ -1,0 +1,39 @@
+/** The paper inside a piece's cut lines, by the even-odd rule: asked where a point lies and what a line crosses. */
+import { type Curve, curvesOf, type Spot, spotsAlong } from './curves.ts';
+import type { PathStep } from '../sheet/surface.ts';
+
+export interface Region {
+  has(spot: Spot): boolean;
+  /** Where a line at x = value (or y = value) passes the edge, in order. */
+  crossings(along: 'x' | 'y', value: number): number[];
+}
+
+const APART_MM = 1;
+
+interface Edge {
+  a: Spot;
+  b: Spot;
+}
+
+function edgesOf(curves: readonly Curve[]): Edge[] {
+  return curves.flatMap((curve) => {
+    if (curve.straight) return [{ a: curve.from, b: curve.to }];
+    const spots = [curve.from, ...spotsAlong(curve, APART_MM)];
+    return spots.slice(1).map((b, index) => ({ a: spots[index] ?? b, b }));
+  });
+}
+
+export function regionOf(steps: readonly PathStep[]): Region {
+  const edges = edgesOf(curvesOf(steps));
+  const crossings = (along: 'x' | 'y', value: number): number[] => {
+    const other = along === 'x' ? 'y' : 'x';
+    return edges
+      .filter(({ a, b }) => a[along] > value !== b[along] > value)
+      .map(({ a, b }) => a[other] + ((value - a[along]) / (b[along] - a[along])) * (b[other] - a[other]))
+      .sort((p, q) => p - q);
+  };
+  return {
+    crossings,
+    has: ({ x, y }) => crossings('y', y).filter((edge) => edge > x).length % 2 === 1,
+  };
+}
