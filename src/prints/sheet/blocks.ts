@@ -131,8 +131,8 @@ function drawBar(surface: Surface, context: SheetContext, xMm: number, yMm: numb
 
 function drawDown(strips: Strip[], surface: Surface, xMm: number, yMm: number): void {
   let y = yMm;
-  for (const strip of strips) {
-    y += strip.spaceMm;
+  for (const [index, strip] of strips.entries()) {
+    if (index > 0) y += strip.spaceMm;
     strip.draw(surface, xMm, y);
     y += strip.heightMm;
   }

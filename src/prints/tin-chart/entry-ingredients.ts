@@ -7,7 +7,7 @@ import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
 import { MM_PER_PT } from '../sheet/units.ts';
 import type { ChartContext } from './chart-context.ts';
 
-const GAP_MM = 6;
+const GAP_MM = 10;
 const SPOONS_GAP_MM = 2.5;
 const lineMm = typeScale.figure.leadingPt * MM_PER_PT;
 
