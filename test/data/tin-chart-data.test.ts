@@ -14,7 +14,9 @@ let charts: TinChartView[] = [];
 beforeAll(async () => {
   const { content } = await readContent('content');
   if (content === null) throw new Error('the demo content is wrong');
-  charts = content.recipes.map((recipe) => tinChartView({ ...content, recipe }));
+  charts = content.recipes.map((recipe) =>
+    tinChartView({ kitchen: content.kitchen, ingredients: content.ingredients, recipe }),
+  );
 });
 
 /** Leaves whose cell says something else. */
