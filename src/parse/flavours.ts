@@ -52,7 +52,7 @@ function holds(lines: readonly FormulaLine[], basis: Basis, earlier: readonly Ad
     : entries.some((line) => line.ingredientId === basis.ingredientId);
 }
 
-/** Warns of an adjustment that finds nothing to change in any recipe that the flavour names. */
+/** Warns of an adjustment that finds nothing to change in any recipe that the flavour suits. */
 function checkEffect(
   reader: YamlReader,
   adjustments: readonly (Adjustment | null)[],
@@ -66,7 +66,7 @@ function checkEffect(
     if (recipes.some((recipe) => holds(recipe.formula, basis, earlier))) return;
     const what = 'role' in basis ? basis.role : 'ingredientId' in basis ? basis.ingredientId : 'batter';
     const hint = 'Check the name, or delete the adjustment.';
-    const message = `None of the recipes this flavour names holds ${quote(what)}, so this changes nothing`;
+    const message = `None of the recipes this flavour suits holds ${quote(what)}, so this changes nothing`;
     reader.report(warning('adjustment-without-effect', message, hint), 'adjustments', index);
   });
 }
@@ -85,7 +85,9 @@ function read(reader: YamlReader, id: string, context: FlavourContext): Flavour 
   checkEffect(
     reader,
     adjustments,
-    context.recipes.filter((recipe) => suits.recipeIds.includes(recipe.id)),
+    context.recipes.filter(
+      (recipe) => suits.recipeIds.includes(recipe.id) || suits.methods.includes(recipe.method),
+    ),
   );
   const whole = complete<Omit<Flavour, 'method'>>({
     id,

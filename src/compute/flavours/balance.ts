@@ -17,6 +17,8 @@ const SLACK = 1.005;
 
 interface Weights {
   flourG: number;
+  /** Raising agents; self-raising flour weighs its own, so plain flour is allowed the powder beside it. */
+  raisingG: number;
   sugarG: number;
   fatG: number;
   eggG: number;
@@ -34,6 +36,7 @@ function weights(formula: Formula): Weights {
   );
   return {
     flourG: of('flour') + cocoaG - cocoaInFlour,
+    raisingG: of('raising'),
     sugarG: of('sugar'),
     fatG: of('fat'),
     eggG: of('egg'),
@@ -45,8 +48,8 @@ function weights(formula: Formula): Weights {
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const grams = (g: number): string => `${Math.round(g)} g`;
 
-function sugarWarning({ sugarG, flourG }: Weights, limit: number): Warning[] {
-  if (flourG === 0 || sugarG <= flourG * limit * SLACK) return [];
+function sugarWarning({ sugarG, flourG, raisingG }: Weights, limit: number): Warning[] {
+  if (flourG === 0 || sugarG <= (flourG + raisingG) * limit * SLACK) return [];
   const message = `Sugar ${grams(sugarG)} is ${percent(sugarG / flourG)} of the flour and cocoa (${grams(flourG)}); above ${percent(limit)} the crumb sinks and sticks.`;
   return [{ code: 'sugar-over-flour', message }];
 }
