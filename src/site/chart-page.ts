@@ -26,7 +26,7 @@ export interface ChartPage {
 }
 
 /** Widest thumbnail in a row, px. */
-const THUMBNAIL_PX = 56;
+const THUMBNAIL_PX = 68;
 /** More columns than this do not fit a page: the rows become blocks. */
 export const MOST_COLUMNS = 8;
 
@@ -78,7 +78,7 @@ export function chartPage(chart: TinChartView, files: readonly DownloadLink[]): 
     head: {
       ...pageHead({
         path: chartPath(chart.id),
-        text: chart.title,
+        text: `${chart.title}: tin chart`,
         description: chart.summary,
         section: 'charts',
         sorts: true,
@@ -115,7 +115,7 @@ export function workingPage(working: WorkingView, chart: TinChartView): WorkingP
       text: working.title,
       description: `How every figure of the chart for ${chart.recipe.name} came about.`,
       section: 'charts',
-      below: [{ path: chartPath(chart.id), text: chart.title }],
+      below: [{ path: chartPath(chart.id), text: `${chart.title}: tin chart` }],
     }),
     working,
     chartPath: chartPath(chart.id),

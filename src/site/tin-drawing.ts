@@ -16,6 +16,8 @@ export interface Frame {
 }
 
 const MARGIN_MM = 5;
+/** Air between neighbours on a plate: shelves join from drawing to drawing. */
+export const PLATE_AIR_MM = 26;
 
 /** The smallest frame that holds each picture. */
 export function commonFrame(pictures: readonly TinPicture[]): Frame {
@@ -52,10 +54,12 @@ function sideMarkup(picture: TinPicture, topMm: number): string {
 export function framedDrawing(picture: TinPicture, frame: Frame): string {
   const gap = 18;
   const shelf = MARGIN_MM + frame.planMm + gap + frame.sideMm;
-  const view = [-frame.widthMm / 2, 0, frame.widthMm, shelf + MARGIN_MM].map(tenth).join(' ');
+  const width = frame.widthMm + PLATE_AIR_MM;
+  const view = [-width / 2, 0, width, shelf + MARGIN_MM].map(tenth).join(' ');
+  const board = `<path class="thin" d="M${tenth(-width / 2)} ${tenth(shelf)}h${tenth(width)}"/>`;
   const plan = planMarkup(picture, MARGIN_MM + frame.planMm, 10);
   const side = sideMarkup(picture, shelf - picture.depthMm);
-  return `<svg viewBox="${view}" aria-hidden="true" focusable="false">${plan}${side}</svg>`;
+  return `<svg viewBox="${view}" aria-hidden="true" focusable="false">${board}${plan}${side}</svg>`;
 }
 
 /** A thumbnail for a table's row, at a fixed scale in px per mm. */
@@ -75,9 +79,8 @@ export function nestedPlans(pictures: readonly TinPicture[], alt: string): strin
   const width = frame.widthMm + 8;
   const height = frame.planMm + 18;
   const view = [-width / 2, -height / 2, width, height].map(tenth).join(' ');
-  const plans = pictures
-    .flatMap(({ plan }) => (plan ? [`<path class="line" d="${planPath(plan)}"/>`] : []))
-    .join('');
+  const paths = new Set(pictures.flatMap(({ plan }) => (plan ? [planPath(plan)] : [])));
+  const plans = [...paths].map((d) => `<path class="leaf" fill-rule="evenodd" d="${d}"/>`).join('');
   const cross = `<path class="dash" d="M${tenth(-width / 2)} 0H${tenth(width / 2)}M0 ${tenth(-height / 2)}V${tenth(height / 2)}"/>`;
   return `<svg viewBox="${view}" role="img" aria-label="${escapeHtml(alt)}">${cross}${plans}</svg>`;
 }

@@ -49,7 +49,8 @@ const PAPERS: readonly [RegExp, string][] = [
 function linkText(path: string): string {
   const kind = extensionOf(path).toUpperCase();
   const paper = PAPERS.find(([pattern]) => pattern.test(path))?.[1];
-  return paper ? `${kind}, ${paper}` : kind;
+  const what = path.includes('/egg-ladders/') ? `Egg ladder ${kind}` : kind;
+  return paper ? `${what}, ${paper}` : what;
 }
 
 /** The link to one built file. */

@@ -81,7 +81,7 @@ function tinFacts(tin: Tin): Fact[] {
   const area = planAreaMm2(tin);
   const perimeter = perimeterMm(tin);
   return [
-    { label: 'Holds, to the rim', text: `${formatNumber(volumeMl(tin), 0)} ml` },
+    { label: 'Holds, to the rim', text: `${formatNumber(volumeMl(tin), 0)} mL` },
     { label: 'Depth', text: formatBothLengths(tin.depthMm, tin.unit) },
     ...(area === null
       ? []
@@ -121,7 +121,7 @@ export function tinView(tin: Tin, charts: readonly TinChartView[], words: Words)
     unit: tin.unit,
     sizeText: size,
     otherSizeText: tinOtherSize(tin, words),
-    volumeText: `${formatNumber(volumeMl(tin), 0)} ml`,
+    volumeText: `${formatNumber(volumeMl(tin), 0)} mL`,
     ownedText: tin.owned > 1 ? `× ${tin.owned}` : '',
     picture: pictureOfTin(tin, words),
     facts: tinFacts(tin),

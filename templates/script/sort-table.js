@@ -27,6 +27,7 @@
     status.className = 'unseen';
     status.setAttribute('role', 'status');
     table.parentElement.before(status);
+    table.caption?.append(' Press a column’s name to sort by it.');
 
     const picker = document.createElement('select');
     const label = document.createElement('label');
