@@ -17,10 +17,13 @@ import { mmText, numberedPieces } from './lining-template-pieces.ts';
 import { guide, lapLine, levelLine, type PieceShape, rectangleShape } from './lining-template-steps.ts';
 
 interface Level {
+  kind: 'level' | 'baked';
   heightMm: number;
   text: string;
 }
 
+/** A height as baked is a short mark at the start of the strip, so that the lines to cut at stay plain. */
+const TICK_MM = 12;
 /** Heights nearer than this to a layer's top would only blur its line. */
 const APART_MM = 0.5;
 
@@ -29,7 +32,7 @@ function layerLevels({ cakeHeightMm, layers }: FinishingSettings, words: Templat
     const heightMm = quantiseMm((cakeHeightMm * (index + 1)) / layers);
     const isTop = index === layers - 1;
     const text = isTop ? words.guides.top(mmText(heightMm)) : words.guides.layer(index + 1, mmText(heightMm));
-    return { heightMm, text };
+    return { kind: 'level', heightMm, text };
   });
 }
 
@@ -40,7 +43,7 @@ function bakedLevels(tin: Tin, recipes: readonly Recipe[], words: TemplateWords)
   });
   return [...new Set(heights)]
     .sort((a, b) => a - b)
-    .map((heightMm) => ({ heightMm, text: words.guides.bake(mmText(heightMm)) }));
+    .map((heightMm) => ({ kind: 'baked', heightMm, text: words.guides.bake(mmText(heightMm)) }));
 }
 
 /** The lines of a levelling strip, lowest first. */
@@ -59,8 +62,13 @@ export function levelsFor(
 
 function levelGuides(strip: PieceShape, levels: readonly Level[], words: TemplateWords): TemplateGuide[] {
   return [
-    ...levels.map(({ heightMm, text }) =>
-      guide('level', text, levelLine(strip, heightMm), heightMm < strip.heightMm),
+    ...levels.map(({ kind, heightMm, text }) =>
+      guide(
+        kind,
+        text,
+        levelLine(strip, heightMm, kind === 'baked' ? TICK_MM : undefined),
+        heightMm < strip.heightMm,
+      ),
     ),
     guide('foot', words.guides.board, levelLine(strip, 0), false),
     guide('lap', words.guides.lap, lapLine(strip, LINING.overlapMm)),

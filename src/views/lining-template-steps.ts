@@ -38,10 +38,10 @@ export function lineSteps(x1: number, y1: number, x2: number, y2: number): Outli
   ];
 }
 
-/** A level line so far above the foot of a strip. */
-export function levelLine(strip: PieceShape, aboveFootMm: number): OutlineStep[] {
+/** A level line so far above the foot of a strip, along all of it or from its start only. */
+export function levelLine(strip: PieceShape, aboveFootMm: number, lengthMm = strip.widthMm): OutlineStep[] {
   const y = strip.heightMm / 2 - aboveFootMm;
-  return lineSteps(-strip.widthMm / 2, y, strip.widthMm / 2, y);
+  return lineSteps(-strip.widthMm / 2, y, lengthMm - strip.widthMm / 2, y);
 }
 
 /** Where the other end of a strip comes to lie. */

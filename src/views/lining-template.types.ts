@@ -7,7 +7,7 @@ import type { TinPicture } from './tin-picture.ts';
 export type TemplateGroup = 'lining' | 'levelling' | 'board';
 
 export interface TemplateGuide {
-  kind: 'rim' | 'lap' | 'foot' | 'level' | 'cake';
+  kind: 'rim' | 'lap' | 'foot' | 'level' | 'baked' | 'cake';
   steps: OutlineStep[];
   /** False where the guide names an edge that is cut anyway. */
   drawn: boolean;

@@ -144,7 +144,15 @@ export function stepsOfCurves(curves: readonly Curve[], dx: number, dy: number):
     at = to;
     const stroke: PathStep = curve.straight
       ? { op: 'line', x: to.x + dx, y: to.y + dy }
-      : { op: 'cubic', x1: c1.x + dx, y1: c1.y + dy, x2: c2.x + dx, y2: c2.y + dy, x: to.x + dx, y: to.y + dy };
+      : {
+          op: 'cubic',
+          x1: c1.x + dx,
+          y1: c1.y + dy,
+          x2: c2.x + dx,
+          y2: c2.y + dy,
+          x: to.x + dx,
+          y: to.y + dy,
+        };
     return lifted ? [{ op: 'move', x: from.x + dx, y: from.y + dy }, stroke] : [stroke];
   });
 }
@@ -153,7 +161,9 @@ export function stepsOfCurves(curves: readonly Curve[], dx: number, dy: number):
 export function spotsAlong(curve: Curve, apartMm: number): Spot[] {
   const { from, c1, c2, to } = curve;
   const reach =
-    Math.hypot(c1.x - from.x, c1.y - from.y) + Math.hypot(c2.x - c1.x, c2.y - c1.y) + Math.hypot(to.x - c2.x, to.y - c2.y);
+    Math.hypot(c1.x - from.x, c1.y - from.y) +
+    Math.hypot(c2.x - c1.x, c2.y - c1.y) +
+    Math.hypot(to.x - c2.x, to.y - c2.y);
   const pieces = Math.max(1, Math.ceil(reach / apartMm));
   return Array.from({ length: pieces }, (_, index) => spotOn(curve, (index + 1) / pieces));
 }

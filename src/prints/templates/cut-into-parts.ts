@@ -111,7 +111,12 @@ const letterOf = (index: number): string =>
   index < 26 ? String.fromCharCode(65 + index) : letterOf(Math.floor(index / 26) - 1) + letterOf(index % 26);
 
 /** The piece in parts that fit the room, names beginning with the given letter (0 = A). */
-export function cutIntoParts(whole: TemplatePiece, turned: boolean, room: Room, firstLetter: number): LaidPiece {
+export function cutIntoParts(
+  whole: TemplatePiece,
+  turned: boolean,
+  room: Room,
+  firstLetter: number,
+): LaidPiece {
   const piece = turned ? turnedPiece(whole) : whole;
   const region = regionOf(piece.cut);
   const columns = bandCount(piece.widthMm, room.widthMm);
@@ -120,7 +125,9 @@ export function cutIntoParts(whole: TemplatePiece, turned: boolean, room: Room, 
   const down = bands(piece.heightMm, rows);
   const nameOf = (column: number, row: number): string => {
     if (columns * rows === 1) return '';
-    return columns === 1 ? `${letterOf(firstLetter)}${row + 1}` : `${letterOf(firstLetter + row)}${column + 1}`;
+    return columns === 1
+      ? `${letterOf(firstLetter)}${row + 1}`
+      : `${letterOf(firstLetter + row)}${column + 1}`;
   };
   const parts = down.flatMap((vertical, row) =>
     across.flatMap((level, column): Part[] => {

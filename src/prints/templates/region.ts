@@ -1,6 +1,7 @@
 /** The paper inside a piece's cut lines, by the even-odd rule: asked where a point lies and what a line crosses. */
-import { type Curve, curvesOf, type Spot, spotsAlong } from './curves.ts';
+
 import type { PathStep } from '../sheet/surface.ts';
+import { type Curve, curvesOf, type Spot, spotsAlong } from './curves.ts';
 
 export interface Region {
   has(spot: Spot): boolean;

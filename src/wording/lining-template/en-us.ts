@@ -18,7 +18,7 @@ export const enUsTemplates: TemplateWords = {
     unknownShape:
       'There is no pattern for this pan: its walls are not measured, only what it holds. Brush every ridge with melted fat or oil, dust it with flour and tip out what does not cling.',
     levels: (height, layers) =>
-      `The leveling strip stands on the board round a cake of ${height} mm in ${layers === 1 ? 'one layer' : `${layers} equal layers`}: mark the sponge at each line, then cut. Lines marked ‘as baked’ show how high the recipes come out of this pan.`,
+      `The leveling strip stands on the board round a cake of ${height} mm in ${layers === 1 ? 'one layer' : `${layers} equal layers`}: mark the sponge at each line, then cut. Short marks ‘as baked’ show how high the recipes come out of this pan.`,
     board: (undercoat) =>
       `The broken line on the board is the cake from the pan, before a coat of ${undercoat} mm; the cross is the middle.`,
     ownNote: (note) => `Your note on this pan: ${note}.`,

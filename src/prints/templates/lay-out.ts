@@ -1,0 +1,104 @@
+/** Every piece of a template on its sheets: turned where that saves joints or paper, groups on sheets of their own. */
+import type { PaperName } from '../../domain/kitchen.ts';
+import type { LiningTemplateView, TemplateGroup, TemplatePiece } from '../../views/lining-template.types.ts';
+import type { SheetContext } from '../sheet/sheet-context.ts';
+import { cutIntoParts, type LaidPiece, type Part } from './cut-into-parts.ts';
+import { PART_GAP_MM, packSheets } from './pack-sheets.ts';
+import { type PartDrawing, partDrawing } from './part-drawing.ts';
+import type { Legend } from './part-legend.ts';
+import type { TemplateLabels } from './template-labels.ts';
+import { type TemplateFrame, templateFrame } from './template-sheet.ts';
+
+/** What stands on a sheet: a part, or words that found no room on theirs. */
+export interface SheetItem {
+  laid: LaidPiece;
+  part: Part;
+  drawing: PartDrawing | null;
+  words: Legend | null;
+  widthMm: number;
+  heightMm: number;
+}
+
+export interface PlacedItem {
+  item: SheetItem;
+  /** Top left corner on the sheet. */
+  xMm: number;
+  yMm: number;
+}
+
+export interface PatternSheet {
+  group: TemplateGroup;
+  items: PlacedItem[];
+}
+
+export interface TemplateLayout {
+  pieces: LaidPiece[];
+  sheets: PatternSheet[];
+}
+
+const GROUPS: readonly TemplateGroup[] = ['lining', 'levelling', 'board'];
+/** A joint costs the baker about as much as this share of a sheet. */
+const JOINT_COST = 0.15;
+
+/** Sheets that the parts take, and the trouble of joining them. */
+function cost({ parts }: LaidPiece, frame: TemplateFrame): number {
+  const sheets = parts.reduce((sum, { window }) => {
+    const across = Math.floor((frame.widthMm + PART_GAP_MM) / (window.maxX - window.minX + PART_GAP_MM));
+    const down = Math.floor((frame.heightMm + PART_GAP_MM) / (window.maxY - window.minY + PART_GAP_MM));
+    return sum + 1 / Math.max(1, across * down);
+  }, 0);
+  return Math.round((sheets + parts.length * JOINT_COST) * 1e6);
+}
+
+function laidPiece(piece: TemplatePiece, frame: TemplateFrame, firstLetter: number): LaidPiece {
+  const asIs = cutIntoParts(piece, false, frame, firstLetter);
+  const turned = cutIntoParts(piece, true, frame, firstLetter);
+  return cost(turned, frame) < cost(asIs, frame) ? turned : asIs;
+}
+
+function itemsOf(
+  laid: LaidPiece,
+  tinName: string,
+  labels: TemplateLabels,
+  context: SheetContext,
+): SheetItem[] {
+  return laid.parts.flatMap((part) => {
+    const drawing = partDrawing(laid, part, tinName, labels, context);
+    const { widthMm, heightMm, beside } = drawing;
+    const item = { laid, part, drawing, words: null, widthMm, heightMm };
+    if (beside === null) return [item];
+    return [
+      item,
+      { ...item, drawing: null, words: beside, widthMm: beside.widthMm, heightMm: beside.heightMm },
+    ];
+  });
+}
+
+/** Pieces, parts and sheets of one tin on one paper. */
+export function templateLayout(
+  view: LiningTemplateView,
+  paper: PaperName,
+  labels: TemplateLabels,
+  context: SheetContext,
+): TemplateLayout {
+  const frame = templateFrame(paper);
+  const pieces: LaidPiece[] = [];
+  for (const piece of view.pieces) {
+    const letters = pieces.reduce((sum, laid) => sum + laid.letters, 0);
+    pieces.push(laidPiece(piece, frame, letters));
+  }
+  const sheets = GROUPS.flatMap((group) => {
+    const items = pieces
+      .filter(({ piece }) => piece.group === group)
+      .flatMap((laid) => itemsOf(laid, view.tinName, labels, context));
+    return packSheets(items, frame).map((placed): PatternSheet => {
+      const onSheet = placed.map((at) => ({
+        item: at.item,
+        xMm: at.xMm + frame.xMm,
+        yMm: at.yMm + frame.yMm,
+      }));
+      return { group, items: onSheet };
+    });
+  });
+  return { pieces, sheets };
+}

@@ -1,0 +1,136 @@
+/** The first sheet, in words: what to cut and on which sheets, how to print and join, notes and cautions. */
+import type { LiningTemplateView } from '../../views/lining-template.types.ts';
+import { caution, heading, list, textParagraph } from '../sheet/blocks.ts';
+import { type FlowedPage, flow } from '../sheet/flow.ts';
+import { paragraph } from '../sheet/lines.ts';
+import type { SheetContext } from '../sheet/sheet-context.ts';
+import type { Block } from '../sheet/strip.ts';
+import { table } from '../sheet/table/table.ts';
+import type { Column, Drawing, TableSpec } from '../sheet/table/types.ts';
+import { commonScale, tinDrawing } from '../sheet/tin-drawing.ts';
+import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
+import { assemblyMap } from './assembly-map.ts';
+import type { LaidPiece } from './cut-into-parts.ts';
+import type { TemplateLayout } from './lay-out.ts';
+import { foldText } from './part-legend.ts';
+import type { TemplateLabels } from './template-labels.ts';
+import type { TemplateFrame } from './template-sheet.ts';
+
+const MAP_FIELD = { widthMm: 36, heightMm: 17 };
+const TIN_FIELD = { widthMm: 60, heightMm: 26 };
+
+function sheetsOf(laid: LaidPiece, { sheets }: TemplateLayout, firstSheet: number): number[] {
+  return sheets.flatMap(({ items }, index) =>
+    items.some(({ item }) => item.laid === laid) ? [index + firstSheet] : [],
+  );
+}
+
+function mapDrawing(laid: LaidPiece, labels: TemplateLabels, context: SheetContext): Drawing {
+  const map = assemblyMap(laid, null, MAP_FIELD, context);
+  const names = laid.parts.flatMap(({ joints }) => joints.map(({ name }) => name));
+  return { ...map, alt: labels.figure(laid.piece.name, '', [...new Set(names)]) };
+}
+
+const column = (heading: string, narrowestMm: number, widestMm: number): Column => ({
+  heading: [paragraph(heading, typeScale.columnHead)],
+  align: 'left',
+  narrowestMm,
+  widestMm,
+});
+
+function piecesTable(
+  layout: TemplateLayout,
+  firstSheet: number,
+  labels: TemplateLabels,
+  context: SheetContext,
+): TableSpec {
+  const quiet: TypeStyle = typeScale.rowDetail;
+  return {
+    key: 'pieces',
+    paddingMm: 1.5,
+    columns: [
+      { ...column(labels.piece, 76, 86), drawingMm: MAP_FIELD.widthMm },
+      column(labels.size, 50, 78),
+      column(labels.sheets, 16, 24),
+    ],
+    rows: layout.pieces.map((laid) => {
+      const sheets = sheetsOf(laid, layout, firstSheet);
+      const first = sheets[0] ?? firstSheet;
+      const { name, cutText, sizeText } = laid.piece;
+      return {
+        cells: [
+          {
+            heading: true,
+            drawing: mapDrawing(laid, labels, context),
+            paragraphs: [paragraph(name, typeScale.rowName), paragraph(cutText, quiet)],
+          },
+          { paragraphs: [paragraph(sizeText, typeScale.ingredient)] },
+          { paragraphs: [paragraph(labels.sheetList(first, sheets.at(-1) ?? first), typeScale.ingredient)] },
+        ],
+      };
+    }),
+  };
+}
+
+/** The tin itself, plan and side. */
+const tinFigure =
+  (view: LiningTemplateView): Block =>
+  (widthMm, context) => {
+    const scale = commonScale([view.picture], TIN_FIELD, 'beside');
+    const drawing = tinDrawing(view.picture, scale, 'beside', context);
+    if (drawing === null || drawing.widthMm > widthMm) return [];
+    return [
+      {
+        heightMm: drawing.heightMm,
+        spaceMm: 3,
+        keepWithNext: true,
+        draw(surface, xMm, yMm) {
+          const box = { xMm, yMm, widthMm: drawing.widthMm, heightMm: drawing.heightMm };
+          surface.within('Figure', { alt: drawing.alt, box }, () => drawing.draw(surface, xMm, yMm));
+        },
+      },
+    ];
+  };
+
+function blocksOf(
+  view: LiningTemplateView,
+  layout: TemplateLayout,
+  firstSheet: number,
+  labels: TemplateLabels,
+  context: SheetContext,
+): Block[] {
+  const { steps } = labels;
+  const tiled = layout.pieces.some(({ parts }) => parts.length > 1);
+  const folds = layout.pieces.some((laid) => foldText(laid, labels) !== null);
+  const head = (text: string) => heading(text, { level: 2, type: typeScale.entry, spaceMm: 4.5 });
+  const howTo = [steps.print, steps.lines, ...(tiled ? [steps.join] : []), ...(folds ? [steps.fold] : [])];
+  const type = typeScale.rowNote;
+  return [
+    heading(view.title, {
+      level: 1,
+      type: { ...typeScale.title, sizePt: 22, leadingPt: 26 },
+      bookmark: view.title,
+    }),
+    textParagraph('summary', paragraph(view.summary, typeScale.lead), 0.5),
+    tinFigure(view),
+    ...(layout.pieces.length > 0 ? [table(piecesTable(layout, firstSheet, labels, context))] : []),
+    ...(layout.pieces.length > 0 ? [head(labels.howTo), list('how-to', howTo, type)] : []),
+    head(labels.papers),
+    list('notes', view.notes, type),
+    ...view.cautions.map(({ text }) => caution(labels.caution, text, type)),
+  ];
+}
+
+/** The pages in words that stand before the patterns. */
+export function overviewPages(
+  view: LiningTemplateView,
+  layout: TemplateLayout,
+  frame: TemplateFrame,
+  labels: TemplateLabels,
+  context: SheetContext,
+): FlowedPage[] {
+  const pagesFrom = (firstSheet: number) =>
+    flow([{ key: 'overview', blocks: blocksOf(view, layout, firstSheet, labels, context) }], frame, context);
+  // Sheet numbers depend on how many pages the words take, and that not on the numbers.
+  return pagesFrom(pagesFrom(2).length + 1);
+}
