@@ -1,6 +1,8 @@
 /** `mix`: the everyday question, answered in the terminal. */
+import { applyFlavours } from '../compute/flavours/apply.ts';
 import { type Mix, planMix } from '../compute/mixes/plan-mix.ts';
 import type { Content } from '../domain/content.ts';
+import type { Flavour } from '../domain/flavour.ts';
 import type { EggSetting } from '../domain/kitchen.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Recipe } from '../domain/recipe.ts';
@@ -33,6 +35,8 @@ export interface MixOptions {
 /** What was asked, all of it understood. */
 interface MixQuestion {
   recipe: Recipe;
+  /** In the order in which they are applied. */
+  flavours: Flavour[];
   tins: TinCount[];
   heightMm: number | null;
   egg: EggSetting;
@@ -55,18 +59,29 @@ export async function runMix(options: MixOptions, terminal: Terminal): Promise<E
       terminal,
     );
   if (options.json) terminal.say(JSON.stringify(mixJson(mix.value, asked), null, 2));
-  else terminal.say(mixText(mix.value, { recipe, kitchen, ingredients: content.ingredients }));
+  else
+    terminal.say(
+      mixText(mix.value, {
+        recipe,
+        flavours: question.value.flavours,
+        kitchen,
+        ingredients: content.ingredients,
+      }),
+    );
   return EXIT.done;
 }
 
-function plan({ recipe, tins, heightMm, egg }: MixQuestion, content: Content): Result<Mix> {
+function plan({ recipe, flavours, tins, heightMm, egg }: MixQuestion, content: Content): Result<Mix> {
   const asks = tins.map((ask) => (heightMm === null ? ask : { ...ask, heightMm }));
-  return planMix({ recipe, formula: recipe.formula, asks, kitchen: { ...content.kitchen, egg } });
+  const kitchen = { ...content.kitchen, egg };
+  if (flavours.length === 0) return planMix({ recipe, formula: recipe.formula, asks, kitchen });
+  const { formula, ...applied } = applyFlavours(recipe, flavours);
+  return planMix({ recipe, formula, flavours: applied, asks, kitchen });
 }
 
 function understood(options: MixOptions, content: Content): Result<MixQuestion> {
   const recipe = recipeNamed(options.recipe, content);
-  const flavours = flavoursNamed(options.flavour);
+  const flavours = at('--flavour', flavoursNamed(options.flavour, content));
   const tins = at(
     '--tins',
     parseSpec(options.tins, { tins: content.kitchen.tins, outlines: content.outlines }),
@@ -74,8 +89,15 @@ function understood(options: MixOptions, content: Content): Result<MixQuestion> 
   const height = at('--height', heightMeant(options.height));
   const egg = at('--egg-size', eggMeant(options.eggSize, content.kitchen.egg));
   const problems = [recipe, flavours, tins, height, egg].flatMap((part) => (part.ok ? [] : part.problems));
-  if (!recipe.ok || !tins.ok || !height.ok || !egg.ok || problems.length > 0) return fail(...problems);
-  return succeed({ recipe: recipe.value, tins: tins.value, heightMm: height.value, egg: egg.value });
+  if (!recipe.ok || !flavours.ok || !tins.ok || !height.ok || !egg.ok || problems.length > 0)
+    return fail(...problems);
+  return succeed({
+    recipe: recipe.value,
+    flavours: flavours.value,
+    tins: tins.value,
+    heightMm: height.value,
+    egg: egg.value,
+  });
 }
 
 /** The option stands where a content problem has its file. */
@@ -95,17 +117,20 @@ function recipeNamed(id: string, content: Content): Result<Recipe> {
   });
 }
 
-function flavoursNamed(ids: string | undefined): Result<null> {
-  if (ids === undefined) return succeed(null);
-  const problems = ids.split(',').map((id) => ({
-    ...usageProblem(
-      'flavour-unknown',
-      `There is no flavour ${quote(id.trim())}`,
-      suggest(id.trim(), [], 'flavours'),
-    ),
-    file: '--flavour',
-  }));
-  return fail(...problems);
+function flavoursNamed(ids: string | undefined, content: Content): Result<Flavour[]> {
+  if (ids === undefined) return succeed([]);
+  const known = content.flavours.map((flavour) => flavour.id);
+  const found = ids.split(',').map((written): Result<Flavour> => {
+    const id = written.trim();
+    const flavour = content.flavours.find((candidate) => candidate.id === id);
+    if (flavour !== undefined) return succeed(flavour);
+    return fail(
+      usageProblem('flavour-unknown', `There is no flavour ${quote(id)}`, suggest(id, known, 'flavours')),
+    );
+  });
+  const problems = found.flatMap((flavour) => (flavour.ok ? [] : flavour.problems));
+  if (problems.length > 0) return fail(...problems);
+  return succeed(found.flatMap((flavour) => (flavour.ok ? [flavour.value] : [])));
 }
 
 function heightMeant(text: string | undefined): Result<number | null> {

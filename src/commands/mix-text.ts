@@ -3,6 +3,7 @@
  * how many bowlfuls, what is left over, and what to look out for.
  */
 import type { LoadTin, Mix, MixEggs, MixLine, MixLoad, MixTin } from '../compute/mixes/plan-mix.ts';
+import type { Flavour } from '../domain/flavour.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Recipe } from '../domain/recipe.ts';
@@ -22,6 +23,7 @@ import { textTable } from './text-table.ts';
 
 export interface MixSetting {
   recipe: Recipe;
+  flavours: readonly Flavour[];
   kitchen: Pick<Kitchen, 'locale' | 'egg' | 'fairyCaseG'>;
   ingredients: readonly Ingredient[];
 }
@@ -29,9 +31,9 @@ export interface MixSetting {
 /** The answer in lines of text. */
 export function mixText(mix: Mix, setting: MixSetting): string {
   const words = wordsFor(setting.kitchen.locale);
-  const { recipe, kitchen } = setting;
+  const { recipe, flavours, kitchen } = setting;
   return [
-    `${recipe.name}: ${listInWords(
+    `${[recipe.name, ...flavours.map(({ name }) => name)].join(', ')}: ${listInWords(
       mix.tins.map((tin) => `${tin.count} × ${tin.tin.name}`),
       words.and,
     )}`,
@@ -45,9 +47,7 @@ export function mixText(mix: Mix, setting: MixSetting): string {
     ...bowlfuls(mix, words),
     capitalised(`${surplusInWords(mix.surplusG, kitchen.fairyCaseG, words)}.`),
     ...mix.warnings.map(({ message }) => `Check: ${message}`),
-    ...chartCautions(recipe.formula, setting.ingredients, words).map(
-      ({ text }) => `${words.caution}: ${text}`,
-    ),
+    ...chartCautions(mix.lines, setting.ingredients, words).map(({ text }) => `${words.caution}: ${text}`),
   ].join('\n');
 }
 

@@ -132,6 +132,21 @@ describe('mix --json', () => {
     expect(weighed.mix.eggs.exact ?? 0).toBeGreaterThan(own.mix.eggs.exact ?? 0);
   });
 
+  it('applies flavours in the order they are named, and keeps the mass', async () => {
+    const ids = readdirSync('content/flavours').map((name) => name.replace(/\.yaml$/, ''));
+    expect(ids.length).toBeGreaterThan(1);
+    for (const id of ids) {
+      const mix = await mixOf('vanilla-equal-weights', '2 x round 8in x 3in', '--flavour', id);
+      expect(mix.flavours).toEqual([id]);
+      expectMassKept(mix);
+      expectEggsRuled(mix);
+    }
+    const two = ids.slice(0, 2);
+    const both = await mixOf('vanilla-equal-weights', '2 x round 8in x 3in', '--flavour', two.join(', '));
+    expect(both.flavours).toEqual(two);
+    expectMassKept(both);
+  });
+
   it('knows the kitchen’s own tins by their ids', async () => {
     const mix = await mixOf('vanilla-equal-weights', '2 x round-6');
     expect(mix.tins[0]).toMatchObject({ tin: 'round-6', count: 2 });
@@ -181,6 +196,14 @@ describe('mix in words', () => {
         expect(Number(text.replaceAll(',', ''))).toBe(counted === undefined ? grams : Math.round(grams));
       }
     }
+  });
+
+  it('warns of the allergens that a flavour brings', async () => {
+    const args = ['--recipe', 'vanilla-equal-weights', '--tins', '2 x round-6', ...OUT];
+    expect((await ask('mix', ...args)).stdout).not.toContain('almonds');
+    const { stdout } = await ask('mix', ...args, '--flavour', 'almond');
+    expect(stdout).toMatch(/^Equal-weights vanilla sponge, Almond: 2 × Six-inch round$/m);
+    expect(stdout).toMatch(/^Caution: .*almonds \(nuts\)/m);
   });
 
   it('gives each kind of bowlful a column of its own', async () => {
