@@ -1,5 +1,6 @@
 /** One row of the tin chart. */
 import type { Kitchen } from '../domain/kitchen.ts';
+import type { Warning } from '../domain/problem.ts';
 import { quantiseRatio } from '../domain/quantise.ts';
 import { surplusInWords } from '../wording/surplus.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
@@ -43,10 +44,22 @@ export function chartRow(
       finishedHeight: heightFigure(filled.finishedHeightMm),
       surplus: totalFigure(mix.surplusG),
       surplusText: surplusText(mix.surplusG, kitchen, words),
-      warnings: mix.warnings.filter((warning) => !SHARED_CODES.has(warning.code)),
+      warnings: rowWarnings(mix.warnings, tin.name),
     },
   ];
 }
 
-/** Warnings about the recipe or its flavours stand once on the chart, not on every row. */
-export const SHARED_CODES: ReadonlySet<string> = new Set(['bakes-disagree']);
+/** Warnings that would say the same on many rows stand once on the chart. */
+export const SHARED_CODES: ReadonlySet<string> = new Set(['bakes-disagree', 'bowl-low']);
+
+/** A row says whose it is already: a warning that starts with the tin's name starts after it. */
+function rowWarnings(warnings: Warning[], tinName: string): Warning[] {
+  const own = `${tinName}: `;
+  return warnings
+    .filter(({ code }) => !SHARED_CODES.has(code))
+    .map(({ code, message }) => {
+      if (!message.startsWith(own)) return { code, message };
+      const rest = message.slice(own.length);
+      return { code, message: rest.charAt(0).toUpperCase() + rest.slice(1) };
+    });
+}

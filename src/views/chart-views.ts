@@ -1,5 +1,5 @@
-/** Every chart of the kitchen with its working, in the order of the recipes. */
-import type { Content } from '../domain/content.ts';
+/** Every chart of the kitchen with its working: each recipe plain, then with its flavours. */
+import { type ChartContent, chartInputs } from './chart-inputs.ts';
 import { chartMixes } from './chart-mixes.ts';
 import { tinChartView } from './tin-chart.ts';
 import type { TinChartView } from './tin-chart.types.ts';
@@ -11,11 +11,9 @@ export interface ChartViews {
   working: WorkingView;
 }
 
-/** Charts of all recipes as they are written; flavoured ones come with their flavours. */
-export function chartViews(content: Pick<Content, 'kitchen' | 'ingredients' | 'recipes'>): ChartViews[] {
-  const { kitchen, ingredients, recipes } = content;
-  return recipes.map((recipe) => {
-    const input = { kitchen, recipe, ingredients };
+/** Charts of all recipes as they are written and in every flavour made for them. */
+export function chartViews(content: ChartContent): ChartViews[] {
+  return chartInputs(content).map((input) => {
     const mixes = chartMixes(input);
     return { chart: tinChartView(input, mixes), working: workingView(input, mixes) };
   });

@@ -41,6 +41,8 @@ const baseName = (path: string): string => path.slice(path.lastIndexOf('/') + 1)
 const folderOf = (path: string): string => path.slice(0, Math.max(0, path.lastIndexOf('/')));
 const extensionOf = (path: string): string => baseName(path).split('.').pop() ?? '';
 
+const isLadder = (path: string): boolean => path.includes('/egg-ladders/');
+
 const PAPERS: readonly [RegExp, string][] = [
   [/(^|[-./])a4([-./]|$)/i, 'A4'],
   [/(^|[-./])letter([-./]|$)/i, 'US Letter'],
@@ -49,7 +51,7 @@ const PAPERS: readonly [RegExp, string][] = [
 function linkText(path: string): string {
   const kind = extensionOf(path).toUpperCase();
   const paper = PAPERS.find(([pattern]) => pattern.test(path))?.[1];
-  const what = path.includes('/egg-ladders/') ? `Egg ladder ${kind}` : kind;
+  const what = isLadder(path) ? `Egg ladder ${kind}` : kind;
   return paper ? `${what}, ${paper}` : what;
 }
 
@@ -60,7 +62,8 @@ export function downloadLink(file: BuiltFile): DownloadLink {
 
 /** Prints first, then data; within each by path. */
 function inOrder(a: BuiltFile, b: BuiltFile): number {
-  const rank = (file: BuiltFile): number => ['pdf', 'csv', 'json'].indexOf(extensionOf(file.path));
+  const rank = ({ path }: BuiltFile): number =>
+    ['pdf', 'csv', 'json'].indexOf(extensionOf(path)) + (isLadder(path) ? 3 : 0);
   return rank(a) - rank(b) || (a.path < b.path ? -1 : 1);
 }
 

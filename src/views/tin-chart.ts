@@ -5,7 +5,7 @@
 import type { Warning } from '../domain/problem.ts';
 import { formatBothLengths } from '../wording/length.ts';
 import { wordsFor } from '../wording/locales/index.ts';
-import { chartCautions } from './chart-cautions.ts';
+import { chartCautions, madeWithoutCautions } from './chart-cautions.ts';
 import { chartColumns } from './chart-columns.ts';
 import { type ChartInput, type ChartMix, chartFormula, chartMixes } from './chart-mixes.ts';
 import { basisText, chartNotes, chartSummary, eggSizeText } from './chart-notes.ts';
@@ -22,9 +22,13 @@ export function chartId({ recipe, flavours }: ChartInput): string {
 }
 
 function sharedWarnings(mixes: readonly ChartMix[], { flavours }: ChartInput): Warning[] {
-  const [first] = mixes;
-  const shared = first?.mix.warnings.filter((warning) => SHARED_CODES.has(warning.code)) ?? [];
-  return [...shared, ...(flavours?.warnings ?? [])];
+  const shared = new Map<string, Warning>();
+  for (const { mix } of mixes) {
+    for (const warning of mix.warnings) {
+      if (SHARED_CODES.has(warning.code) && !shared.has(warning.code)) shared.set(warning.code, warning);
+    }
+  }
+  return [...shared.values(), ...(flavours?.warnings ?? [])];
 }
 
 /**
@@ -60,7 +64,10 @@ export function tinChartView(
     rows,
     ladder: eggLadderView(input, words),
     notes: chartNotes(input, rows, mixes, words),
-    cautions: chartCautions(formula, input.ingredients, words),
+    cautions: [
+      ...madeWithoutCautions(recipe.formula, formula, input.ingredients, words),
+      ...chartCautions(formula, input.ingredients, words),
+    ],
     warnings: sharedWarnings(mixes, input),
   };
 }

@@ -52,7 +52,7 @@ export interface TinChartRow {
   rawFillShare: Figure;
   finishedHeight: Figure;
   surplus: Figure;
-  /** '5 fairy cakes and 15 g over', '8 g short', 'nothing over'. */
+  /** '140 g over: 5 fairy cakes and 15 g', '8 g short', 'nothing over'. */
   surplusText: string;
   warnings: Warning[];
 }

@@ -53,7 +53,10 @@ const MM2_PER_CM2 = 100;
 function liningFact(piece: LiningPiece, unit: LengthUnit): Fact {
   const size = (mm: number): string => formatLength(mm, unit === 'in' ? 'cm' : unit);
   if (piece.kind === 'base') {
-    return { label: 'Base', text: `the shape of the base, ${size(piece.clearanceMm)} smaller all round` };
+    return {
+      label: 'Base',
+      text: `the shape of the base, ${formatLength(piece.clearanceMm, 'mm')} smaller all round`,
+    };
   }
   if (piece.kind === 'strip') {
     const label = piece.wall === 'tube' ? 'Tube' : 'Side';

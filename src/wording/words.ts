@@ -16,6 +16,8 @@ export interface CautionWords {
   'hot-tins': string;
   allergens: (names: string) => string;
   'allergens-unknown': (names: string) => string;
+  /** What the base contains and this leaves out: never worded as free from it. */
+  'made-without': (names: string) => string;
   ready: string;
 }
 

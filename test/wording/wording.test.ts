@@ -139,8 +139,8 @@ describe('eggs in words', () => {
 
 describe('surplus in words', () => {
   it.each([
-    [140, '5 fairy cakes and 15 g over'],
-    [25, '1 fairy cake over'],
+    [140, '140 g over: 5 fairy cakes and 15 g'],
+    [25, '25 g over: 1 fairy cake'],
     [12.4, '12 g over'],
     [0.3, 'nothing over'],
     [-0.49, 'nothing over'],

@@ -49,7 +49,7 @@ function overBrim(tin: Tin, fill: RawFill): Warning {
 function shallow(tin: Tin, heightMm: number): Warning {
   return {
     code: 'shallow-fill',
-    message: `${tin.name}: a ${Math.round(heightMm)} mm cake in a tin ${Math.round(tin.depthMm)} mm deep sits low and browns unevenly; a shallower tin suits it better. Look at it early.`,
+    message: `${tin.name}: ${Math.round(heightMm)} mm of cake sits low in ${Math.round(tin.depthMm)} mm of tin and browns unevenly: look early, or use a shallower tin.`,
   };
 }
 

@@ -27,7 +27,7 @@ function eggSurplusG(formula: Formula, kitchen: MixKitchen): (loadG: number) => 
 
 function underMinimum(askedG: number, minimumG: number): Warning[] {
   if (askedG >= minimumG) return [];
-  const message = `A small mix: the bowl mixes ${Math.round(minimumG)} g or more well, so use a hand mixer.`;
+  const message = `A mix under ${Math.round(minimumG)} g is too small for the bowl to mix well: use a hand mixer.`;
   return [{ code: 'bowl-low', message }];
 }
 

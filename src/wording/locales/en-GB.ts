@@ -82,6 +82,8 @@ export const enGB: Words = {
       `Made with ingredients that contain ${names}. Made in a kitchen that handles other allergens: tell whoever eats it.`,
     'allergens-unknown': (names) =>
       `Allergens not filled in for ${names}: read the packets before you bake for anyone.`,
+    'made-without': (names) =>
+      `Made without ingredients that contain ${names}, in a kitchen that uses them: traces travel by flour dust, sieves, cloths and hands. Not suitable for someone with that allergy unless everything is kept apart from start to finish.`,
     ready:
       'The chart says how much, not how long: a cake is ready when it springs back, a skewer comes out clean and the edge draws away from the tin.',
   },

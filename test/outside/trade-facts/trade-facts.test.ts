@@ -97,7 +97,7 @@ describe('the egg step-up, worked by hand', () => {
     expect(mix.loads[0]?.eggs?.factor).toBeCloseTo(1.16279, 5);
     expect(mix.batterG).toBe(1000);
     expect(mix.surplusG).toBe(140);
-    expect(surplusInWords(mix.surplusG, 25, enGB)).toBe('5 fairy cakes and 15 g over');
+    expect(surplusInWords(mix.surplusG, 25, enGB)).toBe('140 g over: 5 fairy cakes and 15 g');
   });
 
   it('needs 830 g: 4.15 eggs, −3.6 % from 4, so 4 eggs, 622.5 g and 200 g, 7.5 g short', () => {
