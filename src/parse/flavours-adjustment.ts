@@ -1,4 +1,5 @@
 /** One adjustment of a flavour: exactly one of replace, add, multiply and split_self_raising. */
+import { selfRaisingSplit } from '../compute/flavours/self-raising.ts';
 import type { Adjustment, Basis } from '../domain/flavour.ts';
 import { formulaEntry } from '../domain/formula-entry.ts';
 import { type Ingredient, ROLES } from '../domain/ingredient.ts';
@@ -78,22 +79,6 @@ function readMultiply(reader: YamlReader, path: YamlPath, shelf: Shelf): Adjustm
   return basis && by !== undefined ? { kind: 'multiply', basis, by } : null;
 }
 
-/** How a self-raising flour on the shelf is split; null when it does not say. */
-export function selfRaisingSplit(flour: Ingredient, shelf: Shelf): Adjustment | null {
-  if (flour.selfRaising === undefined) return null;
-  const { flourId, powderId, powderShare } = flour.selfRaising;
-  const plain = shelf.ingredients.get(flourId);
-  const powder = shelf.ingredients.get(powderId);
-  if (plain === undefined || powder === undefined) return null;
-  return {
-    kind: 'split-self-raising',
-    ingredientId: flour.id,
-    flour: formulaEntry(plain),
-    powder: formulaEntry(powder),
-    powderShare,
-  };
-}
-
 function readSplit(reader: YamlReader, path: YamlPath, shelf: Shelf): Adjustment | null {
   const flour = item(reader, shelf, path);
   if (flour === undefined) return null;
@@ -103,7 +88,7 @@ function readSplit(reader: YamlReader, path: YamlPath, shelf: Shelf): Adjustment
     reader.report(error('self-raising-missing', message, hint), ...path);
     return null;
   }
-  return selfRaisingSplit(flour, shelf);
+  return selfRaisingSplit(flour, [...shelf.ingredients.values()]);
 }
 
 /** The adjustment at a path; null when it could not be read, whose reason is kept in the reader. */
