@@ -38,6 +38,8 @@ function tinColumns(): Column[] {
     { header: 'volume shown (mL)', cell: (row) => row.volume.text },
     { header: 'batter each (g)', cell: (row) => row.batterEach.value },
     { header: 'batter each shown (g)', cell: (row) => row.batterEach.text },
+    { header: 'pour into each (g)', cell: (row) => row.receives.value },
+    { header: 'pour into each shown (g)', cell: (row) => row.receives.text },
     { header: 'batter (g)', cell: (row) => row.batter.value },
     { header: 'batter shown (g)', cell: (row) => row.batter.text },
   ];

@@ -39,6 +39,7 @@ function rowData(row: TinChartRow, view: TinChartView): Json {
     owned: row.owned,
     volume_ml: row.volume.value,
     batter_g_each: row.batterEach.value,
+    receives_g_each: row.receives.value,
     batter_g: row.batter.value,
     eggs: row.eggs === null ? null : eggData(row.eggs),
     ingredients: view.columns.map((column, at) => amountData(column.id, column.name, row.amounts[at])),
@@ -73,6 +74,7 @@ function shownOf(row: TinChartRow): Shown {
   const figures: Record<string, Figure> = {
     volume_ml: row.volume,
     batter_g_each: row.batterEach,
+    receives_g_each: row.receives,
     batter_g: row.batter,
     raw_fill_mm: row.rawFill,
     raw_fill_share: row.rawFillShare,

@@ -12,7 +12,6 @@ import type { Tin } from '../domain/tin.ts';
 import { formatBothLengths } from '../wording/length.ts';
 import type { TemplateWords } from '../wording/lining-template/index.ts';
 import type { TemplatePiece } from './lining-template.types.ts';
-import { MIRRORED } from './lining-template-mirrors.ts';
 import { mmText } from './lining-template-pieces.ts';
 import { guide, type PieceShape, rectangleShape, shapeOf } from './lining-template-steps.ts';
 
@@ -61,6 +60,6 @@ export function boardPiece(
     centreText: words.centre,
     sizeText,
     cutText: words.cut(1),
-    mirrored: MIRRORED,
+    mirrored: { leftRight: false, topBottom: false },
   };
 }

@@ -36,6 +36,7 @@ export function chartRow(
       picture: pictureOfTin(tin, words),
       volume: volumeFigure(filled.volumeMl),
       batterEach: totalFigure(filled.batterGEach),
+      receives: totalFigure(filled.receivesG),
       batter: totalFigure(mix.batterG),
       eggs: eggFigures(mix.eggs, mix.lines, words),
       amounts: chartAmounts(columns, mix.lines, ingredients, words),

@@ -1,5 +1,11 @@
 /** Outlines and rectangles as pen strokes about their own middle, and the guides drawn on them. */
-import { type OutlineStep, outlineBounds, outlinePath } from '../compute/outline/index.ts';
+import {
+  centreOutline,
+  type OutlineStep,
+  outlineBounds,
+  outlinePath,
+  settleOutline,
+} from '../compute/outline/index.ts';
 import type { Outline } from '../domain/outline.ts';
 import { quantiseMm } from '../domain/quantise.ts';
 import type { TemplateGuide } from './lining-template.types.ts';
@@ -10,10 +16,11 @@ export interface PieceShape {
   heightMm: number;
 }
 
-/** A centred outline as it is cut. */
+/** An outline as it is cut, about the middle of its box: a paper that shrank unevenly is centred again. */
 export function shapeOf(outline: Outline): PieceShape {
-  const { minX, minY, maxX, maxY } = outlineBounds(outline);
-  return { cut: outlinePath(outline), widthMm: quantiseMm(maxX - minX), heightMm: quantiseMm(maxY - minY) };
+  const centred = settleOutline(centreOutline(outline));
+  const { minX, minY, maxX, maxY } = outlineBounds(centred);
+  return { cut: outlinePath(centred), widthMm: quantiseMm(maxX - minX), heightMm: quantiseMm(maxY - minY) };
 }
 
 /** A centred rectangle: a strip with its foot at the bottom, or a square board. */

@@ -41,6 +41,8 @@ export interface TinChartRow {
   volume: Figure;
   /** What one tin asks for before egg rounding, g. */
   batterEach: Figure;
+  /** What to pour into one tin: less than it asks for when the mix falls short. */
+  receives: Figure;
   /** What the rounded mix for this row weighs, g: the number one bakes from. */
   batter: Figure;
   /** Null for a recipe without eggs. */

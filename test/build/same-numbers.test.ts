@@ -146,7 +146,7 @@ function printSays(tin: Tin): { inOrder: string[]; anywhere: string[] } {
   const { shown } = tin;
   const filling = [`${shown.raw_fill_mm} mm`, shown.raw_fill_share ?? '', tin.surplus];
   const eggs = tin.eggs === null ? [] : [shown.eggs_whole ?? '', shown.eggs_exact ?? ''];
-  const each = tin.count === 1 ? [] : [shown.batter_g_each ?? ''];
+  const each = [`${shown.receives_g_each} g in`];
   return {
     inOrder: [tin.size, tin.other_size, shown.batter_g ?? '', ...amounts, ...filling],
     anywhere: [...eggs, ...each, shown.volume_ml ?? '', ...tin.warnings.map(({ message }) => message)],

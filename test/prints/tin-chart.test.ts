@@ -58,7 +58,7 @@ describe('a chart of five ingredients', () => {
       expect(cells[0]?.text).toContain(row.otherSizeText);
       const words = cells.at(-1)?.text ?? '';
       for (const figure of [row.rawFill, row.rawFillShare, row.volume]) expect(words).toContain(figure.text);
-      if (row.count > 1) expect(words).toContain(`${row.batterEach.text} g in each`);
+      expect(words).toContain(`${row.receives.text} g in ${row.count > 1 ? 'each' : 'the tin'}.`);
       expect(words).toContain(row.surplusText);
       for (const warning of row.warnings) expect(words).toContain(warning.message.slice(1));
     });

@@ -264,6 +264,7 @@ function rowFor(tin: SampleTin, mix: SampleMix): TinChartRow {
     picture: pictureOf(tin),
     volume: figure(tin.volumeMl, 'mL'),
     batterEach: figure(each, 'g'),
+    receives: figure(each, 'g'),
     batter: figure(batter, 'g'),
     eggs: {
       rule: 'nearest',
@@ -284,7 +285,7 @@ function rowFor(tin: SampleTin, mix: SampleMix): TinChartRow {
     surplus: figure(over, 'g'),
     surplusText:
       over > 25
-        ? `${Math.floor(over / 25)} fairy cakes and ${over % 25} g over`
+        ? `${over} g over: ${Math.floor(over / 25)} fairy cakes and ${over % 25} g`
         : over < 0
           ? `${-over} g short, shared by volume`
           : `${over} g over`,

@@ -73,6 +73,8 @@ describe('a tin chart', () => {
     for (const row of chart.rows) {
       const total = row.amounts.reduce((sum, { figure }) => sum + figure.value, row.eggs?.grams.value ?? 0);
       expect(total).toBeCloseTo(row.batter.value, 3);
+      const poured = row.count * row.receives.value;
+      expect(poured).toBeLessThanOrEqual(row.batter.value + 0.002 * row.count);
       expect(row.count * row.batterEach.value + row.surplus.value).toBeCloseTo(row.batter.value, 3);
     }
     for (const rung of chart.ladder?.rungs ?? []) {

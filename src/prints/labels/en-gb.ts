@@ -25,6 +25,7 @@ export const enGb: PrintLabels = {
   beaten: 'g, beaten',
   fillDeep: (mm, share) => `Fill ${mm}\u00a0mm deep (${share}).`,
   inEach: (grams) => `${grams}\u00a0g in each.`,
+  inTin: (grams) => `${grams}\u00a0g in the tin.`,
   bakesTo: (mm) => `Bakes to ${mm}\u00a0mm.`,
   gramsLeft: (grams) => `${grams}\u00a0g left`,
   gramsShort: (grams) => `${grams}\u00a0g short`,

@@ -5,6 +5,7 @@ export const enUs: PrintLabels = {
   ...enGb,
   tin: 'Pan',
   filling: 'In the pan, and what is over',
+  inTin: (grams) => `${grams}\u00a0g in the pan.`,
   chart: 'Pans and weights',
   ladderLead: 'Start from the eggs in the bowl: what goes with them, and which pans it fills.',
   fills: 'Pans it fills, best first',

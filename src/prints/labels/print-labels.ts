@@ -25,6 +25,7 @@ export interface PrintLabels {
   beaten: string;
   fillDeep(mm: string, share: string): string;
   inEach(grams: string): string;
+  inTin(grams: string): string;
   bakesTo(mm: string): string;
   gramsLeft(grams: string): string;
   gramsShort(grams: string): string;

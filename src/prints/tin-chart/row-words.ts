@@ -34,7 +34,8 @@ function eggPartsText({ eggs }: TinChartRow, { words }: ChartContext): string | 
 export function fillingParagraphs(row: TinChartRow, context: ChartContext): Paragraph[] {
   const { labels, view } = context;
   const fill = labels.fillDeep(row.rawFill.text, row.rawFillShare.text);
-  const each = row.count > 1 ? `${labels.inEach(row.batterEach.text)} ` : '';
+  const pour = row.count > 1 ? labels.inEach : labels.inTin;
+  const each = `${pour(row.receives.text)} `;
   const height =
     row.finishedHeight.text === view.finishedHeight.text ? '' : ` ${labels.bakesTo(row.finishedHeight.text)}`;
   const warnings = row.warnings.map((warning): Paragraph => {
