@@ -1,5 +1,5 @@
 /** `mix`: the everyday question, answered in the terminal. */
-import { applyFlavours } from '../compute/flavours/apply.ts';
+import { formulaInKitchen } from '../compute/flavours/formula-in-kitchen.ts';
 import { type Mix, planMix } from '../compute/mixes/plan-mix.ts';
 import type { Content } from '../domain/content.ts';
 import type { Flavour } from '../domain/flavour.ts';
@@ -74,8 +74,7 @@ export async function runMix(options: MixOptions, terminal: Terminal): Promise<E
 function plan({ recipe, flavours, tins, heightMm, egg }: MixQuestion, content: Content): Result<Mix> {
   const asks = tins.map((ask) => (heightMm === null ? ask : { ...ask, heightMm }));
   const kitchen = { ...content.kitchen, egg };
-  if (flavours.length === 0) return planMix({ recipe, formula: recipe.formula, asks, kitchen });
-  const { formula, ...applied } = applyFlavours(recipe, flavours);
+  const { formula, ...applied } = formulaInKitchen(recipe, flavours, content);
   return planMix({ recipe, formula, flavours: applied, asks, kitchen });
 }
 

@@ -7,8 +7,9 @@ import type { Flavour } from '../domain/flavour.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Recipe } from '../domain/recipe.ts';
-import { chartCautions } from '../views/chart-cautions.ts';
+import { chartCautions, madeWithoutCautions } from '../views/chart-cautions.ts';
 import { eggSizeText } from '../views/chart-notes.ts';
+import type { Caution } from '../views/figure.ts';
 import { eggsInWords } from '../wording/eggs.ts';
 import { formatLength } from '../wording/length.ts';
 import { listInWords } from '../wording/list.ts';
@@ -47,8 +48,15 @@ export function mixText(mix: Mix, setting: MixSetting): string {
     ...bowlfuls(mix, words),
     capitalised(`${surplusInWords(mix.surplusG, kitchen.fairyCaseG, words)}.`),
     ...mix.warnings.map(({ message }) => `Check: ${message}`),
-    ...chartCautions(mix.lines, setting.ingredients, words).map(({ text }) => `${words.caution}: ${text}`),
+    ...mixCautions(mix, setting, words).map(({ text }) => `${words.caution}: ${text}`),
   ].join('\n');
+}
+
+function mixCautions(mix: Mix, { recipe, ingredients }: MixSetting, words: Words): Caution[] {
+  return [
+    ...madeWithoutCautions(recipe.formula, mix.lines, ingredients, words),
+    ...chartCautions(mix.lines, ingredients, words),
+  ];
 }
 
 function headline(mix: Mix, { kitchen }: MixSetting, words: Words): string {
