@@ -41,7 +41,7 @@ function unusableHeight(tin: Tin, askedMm: number): Problem {
 function limited(tin: Tin, rule: HeightRule, highestMm: number): Warning {
   return {
     code: 'height-limited',
-    message: `${tin.name} is too shallow for the recipe's ${mm(rule.finishedHeightMm)}: worked out for ${mm(highestMm)}. For a taller cake bake it twice and stack the two.`,
+    message: `${tin.name}: too shallow for the recipe's ${mm(rule.finishedHeightMm)}, so worked out for ${mm(highestMm)}.`,
   };
 }
 

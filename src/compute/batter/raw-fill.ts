@@ -35,7 +35,7 @@ const NOISE_MM = 0.05;
 function fillHigh(tin: Tin, fill: RawFill): Warning {
   return {
     code: 'fill-high',
-    message: `${tin.name}: the raw batter stands ${Math.round(fill.rawFillMm)} mm deep, and ${Math.round(fill.fillLimitMm)} mm bakes level with the rim. Line it with a collar and stand it on a tray.`,
+    message: `${tin.name}: ${Math.round(fill.fillLimitMm)} mm of raw batter bakes level with the rim and this is ${Math.round(fill.rawFillMm)} mm: give it a collar and a tray beneath.`,
   };
 }
 
