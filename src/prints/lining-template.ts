@@ -14,11 +14,9 @@ import { templateLabelsFor } from './templates/template-labels.ts';
 import { drawTemplateFurniture, templateFrame } from './templates/template-sheet.ts';
 
 function drawItem(surface: Surface, { item, xMm, yMm }: PlacedItem): void {
-  const { drawing, words, widthMm, heightMm } = item;
+  const { drawing, widthMm, heightMm } = item;
   const box = { xMm, yMm, widthMm, heightMm };
-  if (drawing !== null)
-    surface.within('Figure', { alt: drawing.alt, box }, () => drawing.draw(surface, xMm, yMm));
-  else if (words !== null) surface.within('P', {}, () => words.draw(surface, xMm, yMm));
+  surface.within('Figure', { alt: drawing.alt, box }, () => drawing.draw(surface, xMm, yMm));
 }
 
 function isFirstOfGroup(sheets: readonly PatternSheet[], sheet: PatternSheet): boolean {

@@ -18,21 +18,22 @@ import { guide, lapLine, levelLine, type PieceShape, rectangleShape } from './li
 
 interface Level {
   kind: 'level' | 'baked';
-  heightMm: number;
+  /** One, or several that lie too near together for a name each. */
+  heightsMm: number[];
   text: string;
 }
 
 /** A height as baked is a short mark at the start of the strip, so that the lines to cut at stay plain. */
 const TICK_MM = 12;
-/** Heights nearer than this to a layer's top would only blur its line. */
-const APART_MM = 0.5;
+/** Marks nearer together than this share their name. */
+const NAME_ROOM_MM = 4.2;
 
 function layerLevels({ cakeHeightMm, layers }: FinishingSettings, words: TemplateWords): Level[] {
   return Array.from({ length: layers }, (_, index): Level => {
     const heightMm = quantiseMm((cakeHeightMm * (index + 1)) / layers);
     const isTop = index === layers - 1;
     const text = isTop ? words.guides.top(mmText(heightMm)) : words.guides.layer(index + 1, mmText(heightMm));
-    return { kind: 'level', heightMm, text };
+    return { kind: 'level', heightsMm: [heightMm], text };
   });
 }
 
@@ -41,35 +42,39 @@ function bakedLevels(tin: Tin, recipes: readonly Recipe[], words: TemplateWords)
     const height = finishedHeight(recipe, tin);
     return height.ok ? [height.value.heightMm] : [];
   });
-  return [...new Set(heights)]
-    .sort((a, b) => a - b)
-    .map((heightMm) => ({ kind: 'baked', heightMm, text: words.guides.bake(mmText(heightMm)) }));
+  const groups: number[][] = [];
+  for (const heightMm of [...new Set(heights)].sort((a, b) => a - b)) {
+    const group = groups.at(-1);
+    const below = group?.at(-1);
+    if (group !== undefined && below !== undefined && heightMm - below < NAME_ROOM_MM) group.push(heightMm);
+    else groups.push([heightMm]);
+  }
+  return groups.map((heightsMm) => {
+    const text = words.guides.bake(heightsMm.map(mmText).join(', '));
+    return { kind: 'baked', heightsMm, text };
+  });
 }
 
-/** The lines of a levelling strip, lowest first. */
+/** The lines of a levelling strip: the layers from the board upwards, then the heights as baked. */
 export function levelsFor(
   tin: Tin,
   recipes: readonly Recipe[],
   finishing: FinishingSettings,
   words: TemplateWords,
 ): Level[] {
-  const layers = layerLevels(finishing, words);
-  const baked = bakedLevels(tin, recipes, words).filter(({ heightMm }) =>
-    layers.every((layer) => Math.abs(layer.heightMm - heightMm) >= APART_MM),
-  );
-  return [...layers, ...baked].sort((a, b) => a.heightMm - b.heightMm);
+  return [...layerLevels(finishing, words), ...bakedLevels(tin, recipes, words)];
+}
+
+function levelGuide({ kind, heightsMm, text }: Level, strip: PieceShape): TemplateGuide {
+  const lengthMm = kind === 'baked' ? TICK_MM : undefined;
+  const steps = heightsMm.flatMap((heightMm) => levelLine(strip, heightMm, lengthMm));
+  const isEdge = heightsMm.every((heightMm) => heightMm >= strip.heightMm);
+  return guide(kind, text, steps, !isEdge);
 }
 
 function levelGuides(strip: PieceShape, levels: readonly Level[], words: TemplateWords): TemplateGuide[] {
   return [
-    ...levels.map(({ kind, heightMm, text }) =>
-      guide(
-        kind,
-        text,
-        levelLine(strip, heightMm, kind === 'baked' ? TICK_MM : undefined),
-        heightMm < strip.heightMm,
-      ),
-    ),
+    ...levels.map((level) => levelGuide(level, strip)),
     guide('foot', words.guides.board, levelLine(strip, 0), false),
     guide('lap', words.guides.lap, lapLine(strip, LINING.overlapMm)),
   ];
@@ -86,7 +91,7 @@ export function layerStrips(
   if (outline === null || tin.shape.kind === 'dome') return [];
   const depths = ringDepths(outline);
   const levels = levelsFor(tin, recipes, finishing, words);
-  const heightMm = Math.max(...levels.map((level) => level.heightMm));
+  const heightMm = Math.max(...levels.flatMap((level) => level.heightsMm));
   const outer = outline.rings.filter((_, index) => (depths[index] ?? 0) % 2 === 0);
   const strips = outer.map((ring): TemplatePiece => {
     const lengthMm = quantiseMm(outlinePerimeterMm({ rings: [ring] }) + LINING.overlapMm);

@@ -55,12 +55,20 @@ export interface Room {
 const bandCount = (mm: number, roomMm: number): number =>
   mm <= roomMm ? 1 : Math.ceil(quantiseMm((mm - LAP_MM) / (roomMm - LAP_MM)));
 
+/** Lines on the piece's own edge, rounded outwards by a thousandth, still belong to it. */
+const EDGE_MM = 0.05;
+
 function bands(mm: number, count: number): Band[] {
   const each = (mm + (count - 1) * LAP_MM) / count;
   return Array.from({ length: count }, (_, index) => {
     const low = quantiseMm(index * (each - LAP_MM) - mm / 2);
     const high = quantiseMm(low + each);
-    return { low, high, joint: index === count - 1 ? null : quantiseMm(high - LAP_MM / 2) };
+    const isLast = index === count - 1;
+    return {
+      low: index === 0 ? low - EDGE_MM : low,
+      high: isLast ? high + EDGE_MM : high,
+      joint: isLast ? null : quantiseMm(high - LAP_MM / 2),
+    };
   });
 }
 

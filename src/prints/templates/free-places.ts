@@ -42,34 +42,40 @@ function cellsOf(lines: readonly Curve[], window: Window): Cells {
   const columns = Math.ceil((window.maxX - window.minX) / CELL_MM) + 1;
   const rows = Math.ceil((window.maxY - window.minY) / CELL_MM) + 1;
   const sums = new Int32Array((columns + 1) * (rows + 1));
-  const at = (column: number, row: number) => row * (columns + 1) + column;
   for (const line of lines) {
     for (const { x, y } of [line.from, ...spotsAlong(line, CELL_MM / 2)]) {
       const column = Math.floor((x - window.minX) / CELL_MM);
       const row = Math.floor((y - window.minY) / CELL_MM);
-      if (column >= 0 && column < columns && row >= 0 && row < rows) sums[at(column + 1, row + 1)] = 1;
+      if (column >= 0 && column < columns && row >= 0 && row < rows)
+        sums[(row + 1) * (columns + 1) + column + 1] = 1;
     }
   }
   for (let row = 1; row <= rows; row += 1) {
+    let inRow = 0;
     for (let column = 1; column <= columns; column += 1) {
-      const above = sums[at(column, row - 1)] ?? 0;
-      const before = sums[at(column - 1, row)] ?? 0;
-      const both = sums[at(column - 1, row - 1)] ?? 0;
-      sums[at(column, row)] = (sums[at(column, row)] ?? 0) + above + before - both;
+      const here = row * (columns + 1) + column;
+      inRow += sums[here] ?? 0;
+      sums[here] = inRow + (sums[here - columns - 1] ?? 0);
     }
   }
   return { columns, rows, sums };
 }
 
-function isFree({ columns, rows, sums }: Cells, box: WordBox, clearMm: number, window: Window): boolean {
-  const column = (mm: number) => Math.min(columns, Math.max(0, Math.floor((mm - window.minX) / CELL_MM)));
-  const row = (mm: number) => Math.min(rows, Math.max(0, Math.floor((mm - window.minY) / CELL_MM)));
-  const left = column(box.xMm - clearMm);
-  const right = Math.min(columns, column(box.xMm + box.widthMm + clearMm) + 1);
-  const top = row(box.yMm - clearMm);
-  const bottom = Math.min(rows, row(box.yMm + box.heightMm + clearMm) + 1);
-  const sum = (c: number, r: number) => sums[r * (columns + 1) + c] ?? 0;
-  return sum(right, bottom) - sum(left, bottom) - sum(right, top) + sum(left, top) === 0;
+const bounded = (value: number, most: number): number => Math.min(most, Math.max(0, value));
+
+function sumAt({ columns, sums }: Cells, column: number, row: number): number {
+  return sums[row * (columns + 1) + column] ?? 0;
+}
+
+// No closures here: this is asked thousands of times for every sheet.
+function isFree(cells: Cells, box: WordBox, clearMm: number, { minX, minY }: Window): boolean {
+  const { columns, rows } = cells;
+  const left = bounded(Math.floor((box.xMm - clearMm - minX) / CELL_MM), columns);
+  const right = bounded(Math.floor((box.xMm + box.widthMm + clearMm - minX) / CELL_MM) + 1, columns);
+  const top = bounded(Math.floor((box.yMm - clearMm - minY) / CELL_MM), rows);
+  const bottom = bounded(Math.floor((box.yMm + box.heightMm + clearMm - minY) / CELL_MM) + 1, rows);
+  const above = sumAt(cells, right, top) - sumAt(cells, left, top);
+  return sumAt(cells, right, bottom) - sumAt(cells, left, bottom) - above === 0;
 }
 
 const apart = (a: WordBox, b: WordBox): boolean =>
@@ -78,30 +84,51 @@ const apart = (a: WordBox, b: WordBox): boolean =>
   a.yMm + a.heightMm + TEXT_GAP_MM <= b.yMm ||
   b.yMm + b.heightMm + TEXT_GAP_MM <= a.yMm;
 
+/** The nth step away from the ideal: 0, 1, −1, 2, −2, … so that the search can stop once it is too far. */
+const stepAway = (n: number): number => (n % 2 === 1 ? (n + 1) / 2 : -n / 2) * STEP_MM;
+
+function isApart(box: WordBox, taken: readonly WordBox[]): boolean {
+  for (const other of taken) if (!apart(box, other)) return false;
+  return true;
+}
+
+function nearestFree(cells: Cells, window: Window, taken: readonly WordBox[], wish: Wish): WordBox | null {
+  const { widthMm, heightMm, near, clearMm, dislikeMm, farthestMm = Number.POSITIVE_INFINITY } = wish;
+  let best: WordBox | null = null;
+  let bestMm = farthestMm;
+  const { minX, minY, maxX, maxY } = window;
+  const ideal = { x: near.x - widthMm / 2, y: near.y - heightMm / 2 };
+  const mostSteps = (2 * Math.max(maxX - minX, maxY - minY)) / STEP_MM;
+  for (let row = 0; row <= mostSteps; row += 1) {
+    const down = stepAway(row);
+    if (Math.abs(down) >= bestMm) break;
+    const yMm = ideal.y + down;
+    if (yMm < minY || yMm + heightMm > maxY) continue;
+    for (let column = 0; column <= mostSteps; column += 1) {
+      const across = stepAway(column);
+      const away = Math.hypot(across, down);
+      if (away >= bestMm) break;
+      const xMm = ideal.x + across;
+      if (xMm < minX || xMm + widthMm > maxX) continue;
+      const box = { xMm, yMm, widthMm, heightMm };
+      if (!isFree(cells, box, clearMm, window) || !isApart(box, taken)) continue;
+      const score = away + (dislikeMm?.({ x: xMm + widthMm / 2, y: yMm + heightMm / 2 }) ?? 0);
+      if (score >= bestMm) continue;
+      best = box;
+      bestMm = score;
+    }
+  }
+  return best;
+}
+
 export function freePlaces(lines: readonly Curve[], window: Window): FreePlaces {
   const cells = cellsOf(lines, window);
   const taken: WordBox[] = [];
   return {
-    take({ widthMm, heightMm, near, clearMm, dislikeMm, farthestMm = Number.POSITIVE_INFINITY }) {
-      let best: WordBox | null = null;
-      let bestMm = farthestMm;
-      const ideal = { x: near.x - widthMm / 2, y: near.y - heightMm / 2 };
-      // Counted from the ideal place, so that words sit exactly there when it is free.
-      const first = (ideal: number, edge: number) => ideal - Math.floor((ideal - edge) / STEP_MM) * STEP_MM;
-      for (let y = first(ideal.y, window.minY); y + heightMm <= window.maxY; y += STEP_MM) {
-        for (let x = first(ideal.x, window.minX); x + widthMm <= window.maxX; x += STEP_MM) {
-          const away = Math.hypot(x - ideal.x, y - ideal.y);
-          if (away >= bestMm) continue;
-          const box = { xMm: x, yMm: y, widthMm, heightMm };
-          if (!isFree(cells, box, clearMm, window) || !taken.every((other) => apart(box, other))) continue;
-          const score = away + (dislikeMm?.({ x: x + widthMm / 2, y: y + heightMm / 2 }) ?? 0);
-          if (score >= bestMm) continue;
-          best = box;
-          bestMm = score;
-        }
-      }
-      if (best !== null) taken.push(best);
-      return best;
+    take(wish) {
+      const box = nearestFree(cells, window, taken, wish);
+      if (box !== null) taken.push(box);
+      return box;
     },
   };
 }

@@ -8,6 +8,8 @@ import { templateType } from './template-type.ts';
 
 /** Less than this of a line is not worth naming. */
 const SHORTEST_MM = 10;
+/** From a mark's end to its name. */
+const MARK_GAP_MM = 1.5;
 
 const spotsOf = (curves: readonly Curve[]): Spot[] =>
   curves.flatMap((curve) => [curve.from, ...spotsAlong(curve, 2)]);
@@ -17,12 +19,18 @@ function lengthMm(curves: readonly Curve[]): number {
 }
 
 /** A mark's name stands beyond its end, other names at the middle of their line. */
-function nearFor(kind: TemplateGuide['kind'], curves: readonly Curve[], upright: boolean): Spot {
+function nearFor(
+  kind: TemplateGuide['kind'],
+  curves: readonly Curve[],
+  upright: boolean,
+  nameMm: number,
+): Spot {
   const spots = spotsOf(curves);
-  const last = curves.at(-1);
-  if (kind === 'baked' && last !== undefined) {
-    const end = spotOn(last, 1);
-    return upright ? { x: end.x, y: end.y + 14 } : { x: end.x + 14, y: end.y };
+  const middle = curves[Math.floor(curves.length / 2)];
+  if (kind === 'baked' && middle !== undefined) {
+    const end = spotOn(middle, 1);
+    const along = MARK_GAP_MM + nameMm / 2;
+    return upright ? { x: end.x, y: end.y + along } : { x: end.x + along, y: end.y };
   }
   return spots[Math.floor(spots.length / 2)] ?? { x: 0, y: 0 };
 }
@@ -38,19 +46,26 @@ function labelOf(
   const from = curves[0]?.from ?? { x: 0, y: 0 };
   const to = curves.at(-1)?.to ?? from;
   const closed = Math.hypot(to.x - from.x, to.y - from.y) < 1;
-  const upright = !closed && Math.abs(to.y - from.y) > Math.abs(to.x - from.x);
-  const near = nearFor(kind, curves, upright);
+  const first = curves[0]?.to ?? to;
+  const [across, down] =
+    kind === 'baked' ? [first.x - from.x, first.y - from.y] : [to.x - from.x, to.y - from.y];
+  const upright = !closed && Math.abs(down) > Math.abs(across);
+  const { font, sizePt } = templateType.guide;
+  const near = nearFor(kind, curves, upright, context.metrics.widthMm(text, font, sizePt));
   return setLabel(text, templateType.guide, upright ? 270 : 0, near, 0.5, places, context) ?? [];
 }
 
-/** Marks first: their names must stand close. */
-export function guideLabels(
+type Labelled = (
   guides: readonly TemplateGuide[],
   window: Window,
   places: FreePlaces,
   context: SheetContext,
-): Label[] {
-  const marks = guides.filter(({ kind }) => kind === 'baked');
-  const others = guides.filter(({ kind }) => kind !== 'baked');
-  return [...marks, ...others].flatMap((guide) => labelOf(guide, window, places, context));
-}
+) => Label[];
+
+/** Names of short marks: they must stand close, so they are set before the part's own words. */
+export const markLabels: Labelled = (guides, window, places, context) =>
+  guides.filter(({ kind }) => kind === 'baked').flatMap((guide) => labelOf(guide, window, places, context));
+
+/** Names of lines, which have room along them. */
+export const lineLabels: Labelled = (guides, window, places, context) =>
+  guides.filter(({ kind }) => kind !== 'baked').flatMap((guide) => labelOf(guide, window, places, context));

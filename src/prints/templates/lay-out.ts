@@ -4,17 +4,15 @@ import type { LiningTemplateView, TemplateGroup, TemplatePiece } from '../../vie
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import { cutIntoParts, type LaidPiece, type Part } from './cut-into-parts.ts';
 import { PART_GAP_MM, packSheets } from './pack-sheets.ts';
-import { type PartDrawing, partDrawing } from './part-drawing.ts';
-import type { Legend } from './part-legend.ts';
+import { BESIDE_GAP_MM, type PartDrawing, partDrawing } from './part-drawing.ts';
 import type { TemplateLabels } from './template-labels.ts';
 import { type TemplateFrame, templateFrame } from './template-sheet.ts';
 
-/** What stands on a sheet: a part, or words that found no room on theirs. */
+/** A part on a sheet, with its words below it where they found no room on it. */
 export interface SheetItem {
   laid: LaidPiece;
   part: Part;
-  drawing: PartDrawing | null;
-  words: Legend | null;
+  drawing: PartDrawing;
   widthMm: number;
   heightMm: number;
 }
@@ -62,15 +60,12 @@ function itemsOf(
   labels: TemplateLabels,
   context: SheetContext,
 ): SheetItem[] {
-  return laid.parts.flatMap((part) => {
+  return laid.parts.map((part) => {
     const drawing = partDrawing(laid, part, tinName, labels, context);
-    const { widthMm, heightMm, beside } = drawing;
-    const item = { laid, part, drawing, words: null, widthMm, heightMm };
-    if (beside === null) return [item];
-    return [
-      item,
-      { ...item, drawing: null, words: beside, widthMm: beside.widthMm, heightMm: beside.heightMm },
-    ];
+    const { beside } = drawing;
+    if (beside === null) return { laid, part, drawing, widthMm: drawing.widthMm, heightMm: drawing.heightMm };
+    const widthMm = Math.max(drawing.widthMm, beside.widthMm);
+    return { laid, part, drawing, widthMm, heightMm: drawing.heightMm + BESIDE_GAP_MM + beside.heightMm };
   });
 }
 
@@ -91,7 +86,10 @@ export function templateLayout(
     const items = pieces
       .filter(({ piece }) => piece.group === group)
       .flatMap((laid) => itemsOf(laid, view.tinName, labels, context));
-    return packSheets(items, frame).map((placed): PatternSheet => {
+    const order = (placed: { item: SheetItem }[]) =>
+      Math.min(...placed.map(({ item }) => items.indexOf(item)));
+    const packed = packSheets(items, frame).sort((a, b) => order(a) - order(b));
+    return packed.map((placed): PatternSheet => {
       const onSheet = placed.map((at) => ({
         item: at.item,
         xMm: at.xMm + frame.xMm,

@@ -4,7 +4,8 @@ import { caution, heading, list, textParagraph } from '../sheet/blocks.ts';
 import { type FlowedPage, flow } from '../sheet/flow.ts';
 import { paragraph } from '../sheet/lines.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
-import type { Block } from '../sheet/strip.ts';
+import type { Block, Strip } from '../sheet/strip.ts';
+import type { Surface } from '../sheet/surface.ts';
 import { table } from '../sheet/table/table.ts';
 import type { Column, Drawing, TableSpec } from '../sheet/table/types.ts';
 import { commonScale, tinDrawing } from '../sheet/tin-drawing.ts';
@@ -16,8 +17,8 @@ import { foldText } from './part-legend.ts';
 import type { TemplateLabels } from './template-labels.ts';
 import type { TemplateFrame } from './template-sheet.ts';
 
-const MAP_FIELD = { widthMm: 36, heightMm: 17 };
-const TIN_FIELD = { widthMm: 60, heightMm: 26 };
+const MAP_FIELD = { widthMm: 36, heightMm: 15 };
+const TIN_FIELD = { widthMm: 62, heightMm: 26 };
 
 function sheetsOf(laid: LaidPiece, { sheets }: TemplateLayout, firstSheet: number): number[] {
   return sheets.flatMap(({ items }, index) =>
@@ -72,21 +73,63 @@ function piecesTable(
   };
 }
 
-/** The tin itself, plan and side. */
-const tinFigure =
-  (view: LiningTemplateView): Block =>
+const COLUMN_GAP_MM = 8;
+
+/** Two columns side by side, the left read first; they share a page. */
+const columns =
+  (left: Block[], right: Block[]): Block =>
+  (widthMm, context) => {
+    const columnMm = (widthMm - COLUMN_GAP_MM) / 2;
+    const set = [left, right].map((blocks) => stacked(blocks.flatMap((block) => block(columnMm, context))));
+    return [
+      {
+        heightMm: Math.max(0, ...set.map(({ heightMm }) => heightMm)),
+        spaceMm: 5,
+        keepWithNext: false,
+        draw(surface, xMm, yMm) {
+          for (const [index, column] of set.entries())
+            column.draw(surface, xMm + index * (columnMm + COLUMN_GAP_MM), yMm);
+        },
+      },
+    ];
+  };
+
+function stacked(strips: Strip[]) {
+  let y = 0;
+  const placed = strips.map((strip, index) => {
+    y += index === 0 ? 0 : strip.spaceMm;
+    const at = { strip, yMm: y };
+    y += strip.heightMm;
+    return at;
+  });
+  return {
+    heightMm: y,
+    draw(surface: Surface, xMm: number, yMm: number) {
+      for (const at of placed) at.strip.draw(surface, xMm, yMm + at.yMm);
+    },
+  };
+}
+
+/** Title and summary, the tin itself at their right. */
+const masthead =
+  (view: LiningTemplateView, left: Block[]): Block =>
   (widthMm, context) => {
     const scale = commonScale([view.picture], TIN_FIELD, 'beside');
     const drawing = tinDrawing(view.picture, scale, 'beside', context);
-    if (drawing === null || drawing.widthMm > widthMm) return [];
+    const drawingMm = drawing === null ? 0 : drawing.widthMm + COLUMN_GAP_MM;
+    const words = stacked(left.flatMap((block) => block(widthMm - drawingMm, context)));
     return [
       {
-        heightMm: drawing.heightMm,
-        spaceMm: 3,
+        heightMm: Math.max(words.heightMm, drawing?.heightMm ?? 0),
+        spaceMm: 0,
         keepWithNext: true,
         draw(surface, xMm, yMm) {
-          const box = { xMm, yMm, widthMm: drawing.widthMm, heightMm: drawing.heightMm };
-          surface.within('Figure', { alt: drawing.alt, box }, () => drawing.draw(surface, xMm, yMm));
+          words.draw(surface, xMm, yMm);
+          if (drawing === null) return;
+          const at = { xMm: xMm + widthMm - drawing.widthMm, yMm };
+          const box = { ...at, widthMm: drawing.widthMm, heightMm: drawing.heightMm };
+          const draw = () => drawing.draw(surface, at.xMm, at.yMm);
+          surface.within('Figure', { alt: drawing.alt, box }, draw);
         },
       },
     ];
@@ -102,22 +145,24 @@ function blocksOf(
   const { steps } = labels;
   const tiled = layout.pieces.some(({ parts }) => parts.length > 1);
   const folds = layout.pieces.some((laid) => foldText(laid, labels) !== null);
-  const head = (text: string) => heading(text, { level: 2, type: typeScale.entry, spaceMm: 4.5 });
+  const head = (text: string) => heading(text, { level: 2, type: typeScale.entry });
   const howTo = [steps.print, steps.lines, ...(tiled ? [steps.join] : []), ...(folds ? [steps.fold] : [])];
   const type = typeScale.rowNote;
-  return [
-    heading(view.title, {
-      level: 1,
-      type: { ...typeScale.title, sizePt: 22, leadingPt: 26 },
-      bookmark: view.title,
-    }),
+  const title: TypeStyle = { ...typeScale.title, sizePt: 20, leadingPt: 24 };
+  const cautions = view.cautions.map(({ text }) => caution(labels.caution, text, type));
+  const papers = [head(labels.papers), list('notes', view.notes, type)];
+  const top = masthead(view, [
+    heading(view.title, { level: 1, type: title, bookmark: view.title }),
     textParagraph('summary', paragraph(view.summary, typeScale.lead), 0.5),
-    tinFigure(view),
-    ...(layout.pieces.length > 0 ? [table(piecesTable(layout, firstSheet, labels, context))] : []),
-    ...(layout.pieces.length > 0 ? [head(labels.howTo), list('how-to', howTo, type)] : []),
-    head(labels.papers),
-    list('notes', view.notes, type),
-    ...view.cautions.map(({ text }) => caution(labels.caution, text, type)),
+  ]);
+  if (layout.pieces.length === 0) return [top, ...papers, ...cautions];
+  return [
+    top,
+    table(piecesTable(layout, firstSheet, labels, context)),
+    columns(
+      [head(labels.howTo), list('how-to', howTo, type), ...cautions.slice(0, 1)],
+      [...papers, ...cautions.slice(1)],
+    ),
   ];
 }
 

@@ -20,8 +20,9 @@ interface Shelf<T> {
   items: Placed<T>[];
 }
 
-export const PART_GAP_MM = 6;
-const SLACK_MM = 1e-6;
+export const PART_GAP_MM = 4;
+/** A part's window reaches a little over its lines. */
+const SLACK_MM = 0.11;
 
 interface Room {
   widthMm: number;

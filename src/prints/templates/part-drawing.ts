@@ -4,7 +4,7 @@ import type { Paint, PathStep, Surface } from '../sheet/surface.ts';
 import { type Curve, clippedCurves, curvesOf, type Spot, stepsOfCurves, type Window } from './curves.ts';
 import type { LaidPiece, Part } from './cut-into-parts.ts';
 import { type FreePlaces, freePlaces } from './free-places.ts';
-import { guideLabels } from './guide-labels.ts';
+import { lineLabels, markLabels } from './guide-labels.ts';
 import { centreCross, registrationCross, straightLine } from './marks.ts';
 import { type Legend, legendChoices } from './part-legend.ts';
 import { type Label, setLabel } from './set-label.ts';
@@ -15,7 +15,7 @@ export interface PartDrawing {
   widthMm: number;
   heightMm: number;
   alt: string;
-  /** Words that found no room on the part and stand beside it. */
+  /** Words that found no room on the part and stand below it. */
   beside: Legend | null;
   /** Top left corner of the part's window at (x, y). */
   draw(surface: Surface, xMm: number, yMm: number): void;
@@ -26,6 +26,8 @@ interface Stroke {
   paint: Omit<Paint, 'stroke'>;
 }
 
+/** Words that found no room on a part stand so far below it. */
+export const BESIDE_GAP_MM = 3;
 const CENTRE: Spot = { x: 0, y: 0 };
 const EXTRA_MM = 1;
 
@@ -90,7 +92,7 @@ function placeLegend(laid: LaidPiece, { window }: Part, places: FreePlaces, choi
   const near = { x: (window.minX + window.maxX) / 2, y: (window.minY + window.maxY) / 2 };
   const dislikeMm = (middle: Spot) => (laid.region.has(middle) ? 0 : 60);
   for (const legend of choices) {
-    const box = places.take({ ...legend, near, clearMm: 2, dislikeMm });
+    const box = places.take({ ...legend, near, clearMm: 1.5, dislikeMm });
     if (box !== null) return { legend, box };
   }
   return null;
@@ -110,19 +112,21 @@ export function partDrawing(
     strokes.flatMap(({ curves }) => curves),
     window,
   );
-  const words = [
+  const before = [
     ...jointLabels(part, places, context),
     ...centreLabel(laid, part, places, context),
-    ...guideLabels(laid.piece.guides, window, places, context),
+    ...markLabels(laid.piece.guides, window, places, context),
   ];
   const choices = legendChoices(laid, part, tinName, labels, context);
   const placed = placeLegend(laid, part, places, choices);
+  const words = [...before, ...lineLabels(laid.piece.guides, window, places, context)];
+  const beside = placed === null ? (choices.at(-1) ?? null) : null;
   const joins = part.joints.map(({ name }) => name);
   return {
     widthMm: window.maxX - window.minX,
     heightMm: window.maxY - window.minY,
     alt: labels.figure(labels.partOf(laid.piece.name, tinName), part.name, joins),
-    beside: placed === null ? (choices[0] ?? null) : null,
+    beside,
     draw(surface, xMm, yMm) {
       const dx = xMm - window.minX;
       const dy = yMm - window.minY;
@@ -130,6 +134,7 @@ export function partDrawing(
         surface.path(stepsOfCurves(curves, dx, dy), { stroke: context.inks.ink, ...paint });
       for (const word of words) word.draw(surface, dx, dy);
       if (placed !== null) placed.legend.draw(surface, placed.box.xMm + dx, placed.box.yMm + dy);
+      else beside?.draw(surface, xMm, yMm + window.maxY - window.minY + BESIDE_GAP_MM);
     },
   };
 }

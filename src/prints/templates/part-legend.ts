@@ -14,8 +14,28 @@ export interface Legend {
   draw(surface: Surface, xMm: number, yMm: number): void;
 }
 
+interface Form {
+  widthMm: number;
+  mapAt: 'right' | 'below';
+  mapMm: number;
+  /** The tin's name, which the head of the sheet says as well, and how to fold. */
+  full: boolean;
+}
+
 /** Widest first; the narrowest still holds a word such as 'Levelling'. */
-const WIDTHS_MM = [78, 60, 46, 34, 26];
+const FORMS: readonly Form[] = [
+  { widthMm: 78, mapAt: 'right', mapMm: 50, full: true },
+  { widthMm: 78, mapAt: 'below', mapMm: 50, full: true },
+  { widthMm: 60, mapAt: 'below', mapMm: 50, full: true },
+  { widthMm: 46, mapAt: 'right', mapMm: 34, full: false },
+  { widthMm: 46, mapAt: 'below', mapMm: 46, full: false },
+  { widthMm: 34, mapAt: 'right', mapMm: 34, full: false },
+  { widthMm: 34, mapAt: 'below', mapMm: 34, full: false },
+  { widthMm: 26, mapAt: 'below', mapMm: 26, full: false },
+];
+const MAP_BESIDE_MM = 6;
+/** The map stands level with the part's name. */
+const MAP_DROP_MM = 2;
 const MAP_GAP_MM = 2.5;
 const MAP_HEIGHT_MM = 22;
 
@@ -34,7 +54,7 @@ function legendAt(
   tinName: string,
   labels: TemplateLabels,
   context: SheetContext,
-  widthMm: number,
+  { widthMm, mapAt, mapMm, full }: Form,
 ): Legend {
   const { piece } = laid;
   const tiled = part.name !== '';
@@ -42,24 +62,23 @@ function legendAt(
   const text = setText(
     [
       ...(tiled ? [paragraph(part.name, templateType.part)] : []),
-      paragraph(labels.partOf(piece.name, tinName), templateType.piece),
+      paragraph(full ? labels.partOf(piece.name, tinName) : piece.name, templateType.piece),
       paragraph(piece.sizeText, templateType.detail),
       paragraph(piece.cutText, templateType.detail),
-      ...(tiled && fold ? [paragraph(fold, templateType.detail)] : []),
+      ...(tiled && full && fold ? [paragraph(fold, templateType.detail)] : []),
     ],
     widthMm,
     context,
   );
-  const map = tiled
-    ? assemblyMap(laid, part, { widthMm: Math.min(widthMm, 50), heightMm: MAP_HEIGHT_MM }, context)
-    : null;
-  const inkMm = Math.max(map?.widthMm ?? 0, ...text.lines.map(({ line }) => line.widthMm));
+  const map = tiled ? assemblyMap(laid, part, { widthMm: mapMm, heightMm: MAP_HEIGHT_MM }, context) : null;
+  const inkMm = Math.max(...text.lines.map(({ line }) => line.widthMm));
+  const [mapX, mapY] = mapAt === 'right' ? [inkMm + MAP_BESIDE_MM, 0] : [0, text.heightMm + MAP_GAP_MM];
   return {
-    widthMm: inkMm,
-    heightMm: text.heightMm + (map ? MAP_GAP_MM + map.heightMm : 0),
+    widthMm: Math.max(inkMm, map ? mapX + map.widthMm : 0),
+    heightMm: Math.max(text.heightMm, map ? mapY + map.heightMm + (mapAt === 'right' ? MAP_DROP_MM : 0) : 0),
     draw(surface, xMm, yMm) {
       drawText(surface, context, text, xMm, yMm);
-      map?.draw(surface, xMm, yMm + text.heightMm + MAP_GAP_MM);
+      map?.draw(surface, xMm + mapX, yMm + mapY + (mapAt === 'right' ? MAP_DROP_MM : 0));
     },
   };
 }
@@ -72,5 +91,5 @@ export function legendChoices(
   labels: TemplateLabels,
   context: SheetContext,
 ): Legend[] {
-  return WIDTHS_MM.map((widthMm) => legendAt(laid, part, tinName, labels, context, widthMm));
+  return FORMS.map((form) => legendAt(laid, part, tinName, labels, context, form));
 }

@@ -24,17 +24,20 @@ function edgesOf(curves: readonly Curve[]): Edge[] {
   });
 }
 
+function crossingsAt(edges: readonly Edge[], along: 'x' | 'y', value: number): number[] {
+  const other = along === 'x' ? 'y' : 'x';
+  const found: number[] = [];
+  for (const { a, b } of edges) {
+    if (a[along] > value === b[along] > value) continue;
+    found.push(a[other] + ((value - a[along]) / (b[along] - a[along])) * (b[other] - a[other]));
+  }
+  return found.sort((p, q) => p - q);
+}
+
 export function regionOf(steps: readonly PathStep[]): Region {
   const edges = edgesOf(curvesOf(steps));
-  const crossings = (along: 'x' | 'y', value: number): number[] => {
-    const other = along === 'x' ? 'y' : 'x';
-    return edges
-      .filter(({ a, b }) => a[along] > value !== b[along] > value)
-      .map(({ a, b }) => a[other] + ((value - a[along]) / (b[along] - a[along])) * (b[other] - a[other]))
-      .sort((p, q) => p - q);
-  };
   return {
-    crossings,
-    has: ({ x, y }) => crossings('y', y).filter((edge) => edge > x).length % 2 === 1,
+    crossings: (along, value) => crossingsAt(edges, along, value),
+    has: ({ x, y }) => crossingsAt(edges, 'y', y).filter((edge) => edge > x).length % 2 === 1,
   };
 }
