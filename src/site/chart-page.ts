@@ -2,8 +2,17 @@
 
 import type { DownloadLink } from '../views/downloads.ts';
 import { chartPath, type PageHead, pageHead, recipePath, tinPath, workingPath } from '../views/nav.ts';
-import type { Amount, ChartColumn, LadderRung, TinChartRow, TinChartView } from '../views/tin-chart.types.ts';
+import type {
+  Amount,
+  ChartColumn,
+  EggFigures,
+  LadderRung,
+  TinChartRow,
+  TinChartView,
+} from '../views/tin-chart.types.ts';
 import type { WorkingStep, WorkingView } from '../views/working.types.ts';
+import { eggsInWords } from '../wording/eggs.ts';
+import type { Words } from '../wording/words.ts';
 import { rowDrawing } from './tin-drawing.ts';
 
 interface LabelledAmount {
@@ -36,7 +45,14 @@ function labelled(amounts: readonly Amount[], columns: readonly ChartColumn[]): 
   });
 }
 
-function chartRow(row: TinChartRow, order: number, chart: TinChartView, pxPerMm: number): unknown {
+/** What the bare count leaves out: yolks, whites or beaten egg; '' when it is so many whole eggs. */
+function wordsBesideCount(eggs: EggFigures, words: Words): string {
+  const plain = eggsInWords([{ part: 'egg', whole: eggs.whole.value }], words);
+  return eggs.text === plain ? '' : eggs.text;
+}
+
+function chartRow(row: TinChartRow, order: number, chart: TinChartView, shown: RowSetting): unknown {
+  const { words, pxPerMm } = shown;
   return {
     id: row.id,
     order,
@@ -47,7 +63,8 @@ function chartRow(row: TinChartRow, order: number, chart: TinChartView, pxPerMm:
     sizeText: row.sizeText,
     warnings: row.warnings,
     eggValue: row.eggs?.whole.value ?? 0,
-    eggText: row.eggs?.rule === 'weigh' ? row.eggs.text : (row.eggs?.whole.text ?? ''),
+    eggText: row.eggs?.whole.text ?? '',
+    eggWords: row.eggs ? wordsBesideCount(row.eggs, words) : '',
     eggExactText: row.eggs ? `${row.eggs.exact.text} exact` : '',
     batterValue: row.batter.value,
     batterText: row.batter.text,
@@ -70,8 +87,13 @@ function ladderRung(rung: LadderRung, columns: readonly ChartColumn[]): unknown 
   };
 }
 
+interface RowSetting {
+  words: Words;
+  pxPerMm: number;
+}
+
 /** The page of a chart; `files` are its prints and data, prints first. */
-export function chartPage(chart: TinChartView, files: readonly DownloadLink[]): ChartPage {
+export function chartPage(chart: TinChartView, files: readonly DownloadLink[], words: Words): ChartPage {
   const widestMm = Math.max(1, ...chart.rows.map((row) => row.picture.widthMm));
   const print = files.find((file) => file.text.startsWith('PDF')) ?? null;
   return {
@@ -91,7 +113,9 @@ export function chartPage(chart: TinChartView, files: readonly DownloadLink[]): 
     workingPath: workingPath(chart.id),
     print,
     files: files.filter((file) => file !== print),
-    rows: chart.rows.map((row, index) => chartRow(row, index, chart, THUMBNAIL_PX / widestMm)),
+    rows: chart.rows.map((row, index) =>
+      chartRow(row, index, chart, { words, pxPerMm: THUMBNAIL_PX / widestMm }),
+    ),
     rungs: chart.ladder?.rungs.map((rung) => ladderRung(rung, chart.ladder?.columns ?? [])) ?? [],
   };
 }
@@ -104,8 +128,12 @@ export interface WorkingPage {
   rows: { anchor: string; title: string; steps: unknown[] }[];
 }
 
+/** Squares and cubes as they are written by hand. */
+const written = (operation: string): string =>
+  operation.replace(/\^2(?![\d.])/g, '²').replace(/\^3(?![\d.])/g, '³');
+
 const anchored = (steps: readonly WorkingStep[], anchor: string): unknown[] =>
-  steps.map((step) => ({ ...step, anchor: `${anchor}-${step.id}` }));
+  steps.map((step) => ({ ...step, operation: written(step.operation), anchor: `${anchor}-${step.id}` }));
 
 /** The page that shows how every figure of a chart came about. */
 export function workingPage(working: WorkingView, chart: TinChartView): WorkingPage {

@@ -50,7 +50,7 @@ function sidePart(picture: TinPicture, topMm: number, size: number, unit: Length
   const wide = picture.plan
     ? acrossLine({ from: -half, to: half, at: depth + size }, size, formatLength(picture.widthMm, unit))
     : '';
-  const wall = `<path class="${picture.plan ? 'heavy' : 'dash'}" d="${profilePath(picture)}"/>`;
+  const wall = `<path class="${picture.plan ? 'side' : 'dash'}" d="${profilePath(picture)}"/>`;
   return `<g transform="translate(0 ${tenth(topMm)})">${wall}${hidden ? `<path class="dash" d="${hidden}"/>` : ''}${deep}${wide}</g>`;
 }
 

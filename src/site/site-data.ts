@@ -22,6 +22,8 @@ import {
 import { type RecipeView, recipeView } from '../views/recipe.ts';
 import { type TinsView, type TinView, tinsView } from '../views/tins.ts';
 import { formatDate } from '../wording/date.ts';
+import { countInWords } from '../wording/eggs.ts';
+import { wordsFor } from '../wording/locales/index.ts';
 import { type ChartPage, chartPage, type WorkingPage, workingPage } from './chart-page.ts';
 import { inlineLogo } from './logo.ts';
 import { markdownHtml } from './markdown.ts';
@@ -82,6 +84,7 @@ const inOrder = (pages: readonly FreePage[]): FreePage[] =>
 
 function homePage({ content, charts }: SiteInput, recipes: readonly RecipeView[], tins: TinsView): ListPage {
   const { kitchen } = content;
+  const words = wordsFor(kitchen.locale);
   const pictures = [...tins.tins].reverse().map((tin) => tin.picture);
   const view = {
     head: pageHead({
@@ -90,7 +93,7 @@ function homePage({ content, charts }: SiteInput, recipes: readonly RecipeView[]
       description: `Batter, whole eggs and weights for every tin of ${kitchen.name}, ${kitchen.place}.`,
       section: 'home',
     }),
-    lead: `${charts.length} cakes, ${kitchen.tins.length} tins. For each: how many eggs, how much batter, what to weigh.`,
+    lead: `${countInWords(charts.length, words)} cakes in ${countInWords(kitchen.tins.length, words)} sizes of tin. For each: how many eggs, how much batter, what to weigh.`,
     nest: nestedPlans(pictures, 'The plans of all the tins, drawn to one scale on one centre'),
     nestCaption: 'Every tin on the shelf, drawn on one centre to one scale.',
     recipes,
@@ -101,7 +104,11 @@ function homePage({ content, charts }: SiteInput, recipes: readonly RecipeView[]
 
 function tinPages(tins: TinsView): { list: ListPage; pages: TinPage[] } {
   const frame = commonFrame(tins.tins.map((tin) => tin.picture));
-  const shown = tins.tins.map((tin) => ({ ...tin, drawing: framedDrawing(tin.picture, frame) }));
+  const shown = tins.tins.map((tin) => ({
+    ...tin,
+    drawing: framedDrawing(tin.picture, frame),
+    volumeText: tin.sizeText.includes(tin.volumeText) ? '' : tin.volumeText,
+  }));
   const pages = tins.tins.map((tin) => ({
     ...tin,
     drawing: measuredDrawing(tin.picture, tin.unit),
@@ -167,12 +174,13 @@ export function siteData(input: SiteInput): SiteData {
   const { content, files } = input;
   const charts = input.charts.map(({ chart }) => chart);
   const { kitchen, houseStyle } = content;
+  const words = wordsFor(kitchen.locale);
   const chartIds = charts.map((chart) => chart.id);
   const recipes = content.recipes.map((recipe) => recipeView(recipe, content));
   const tins = tinsView(kitchen, charts);
   const { list: tinList, pages } = tinPages(tins);
   const chartPages = charts.map((chart) =>
-    chartPage(chart, filesOf(chart.id, files, chartIds).map(downloadLink)),
+    chartPage(chart, filesOf(chart.id, files, chartIds).map(downloadLink), words),
   );
   return {
     lang: kitchen.locale,

@@ -46,7 +46,7 @@ function planMarkup(picture: TinPicture, bottomMm: number, perMm: number): strin
 
 function sideMarkup(picture: TinPicture, topMm: number): string {
   const hidden = hiddenPath(picture);
-  const style = picture.plan ? 'line' : 'dash';
+  const style = picture.plan ? 'side' : 'dash';
   return `<g transform="translate(0 ${tenth(topMm)})"><path class="${style}" d="${profilePath(picture)}"/>${hidden ? `<path class="dash" d="${hidden}"/>` : ''}</g>`;
 }
 

@@ -27,7 +27,10 @@
     status.className = 'unseen';
     status.setAttribute('role', 'status');
     table.parentElement.before(status);
-    table.caption?.append(' Press a column’s name to sort by it.');
+    const hint = document.createElement('span');
+    hint.className = 'sort-hint';
+    hint.textContent = ' Press a column’s name to sort by it.';
+    table.caption?.append(hint);
 
     const picker = document.createElement('select');
     const label = document.createElement('label');

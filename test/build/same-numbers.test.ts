@@ -19,7 +19,7 @@ const tinSchema = z.object({
   other_size: z.string(),
   count: z.number(),
   batter_g: z.number(),
-  eggs: z.object({ whole: z.number(), exact: z.number(), rule: z.string() }).nullable(),
+  eggs: z.object({ whole: z.number(), exact: z.number(), rule: z.string(), text: z.string() }).nullable(),
   ingredients: z.array(
     z.object({ name: z.string(), grams: z.number(), shown: z.string(), spoons: z.string().nullable() }),
   ),
@@ -80,7 +80,14 @@ function pagePairs(tin: Tin, row: PageRow): Pair[] {
   return [
     ...(tin.eggs === null
       ? []
-      : valued('Eggs', tin.eggs.whole, tin.shown.eggs_whole, `${tin.shown.eggs_exact} exact`)),
+      : valued(
+          'Eggs',
+          tin.eggs.whole,
+          tin.shown.eggs_whole,
+          `${tin.shown.eggs_exact} exact`,
+          // Yolks and whites are told beside the count; so many plain eggs are not said twice.
+          /^\S+ eggs?$/.test(tin.eggs.text) ? undefined : tin.eggs.text,
+        )),
     ...valued('Batter', tin.batter_g, tin.shown.batter_g),
     ...tin.ingredients.flatMap(({ name, grams, shown, spoons }) =>
       valued(name, grams, shown, spoons ?? undefined),
