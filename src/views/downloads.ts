@@ -67,50 +67,80 @@ function inOrder(a: BuiltFile, b: BuiltFile): number {
   return rank(a) - rank(b) || (a.path < b.path ? -1 : 1);
 }
 
-/** The files whose name is a thing's id, with or without a paper's name after it. */
-export function filesOf(id: string, files: readonly BuiltFile[], ids: readonly string[]): BuiltFile[] {
-  const longer = ids.filter((other) => other !== id && other.startsWith(id));
-  const names = (path: string, wanted: string): boolean =>
-    new RegExp(`^${wanted}([-.](a4|letter))?\\.[a-z]+$`, 'i').test(baseName(path)) ||
-    folderOf(path).split('/').includes(wanted);
-  return files
-    .filter((file) => names(file.path, id) && !longer.some((other) => names(file.path, other)))
-    .sort(inOrder);
+/** The sheet and the figures of one chart: prints first, its egg ladder last. */
+export function filesOfChart(chartId: string, files: readonly BuiltFile[]): BuiltFile[] {
+  const own = new RegExp(
+    `^(print|data)/(tin-charts|egg-ladders)/${chartId}([-.](a4|letter))?\\.[a-z]+$`,
+    'i',
+  );
+  return files.filter((file) => own.test(file.path)).sort(inOrder);
 }
 
 function chartGroup(charts: readonly Named[], files: readonly BuiltFile[]): DownloadGroup {
-  const ids = charts.map((chart) => chart.id);
   return {
     title: 'Tin charts',
-    about: 'One sheet for the wall of the kitchen, in both papers, and the same numbers as a table.',
+    about: 'For the kitchen wall, in each paper, and the same figures for a spreadsheet.',
     entries: charts
-      .map((chart) => ({ title: chart.name, files: filesOf(chart.id, files, ids).map(downloadLink) }))
+      .map((chart) => ({ title: chart.name, files: filesOfChart(chart.id, files).map(downloadLink) }))
       .filter((entry) => entry.files.length > 0),
   };
 }
 
-function otherGroup(files: readonly BuiltFile[]): DownloadGroup {
+const FOLDERS: Readonly<Record<string, string>> = {
+  'tin-charts': 'Tin charts',
+  'egg-ladders': 'Egg ladders',
+  'recipe-cards': 'Recipe cards',
+  booklet: 'Booklet',
+  wall: 'Wall references',
+  orders: 'Orders',
+  labels: 'Labels',
+  templates: 'Lining templates and cutting guides',
+};
+
+/** 'print/in-ID/wall/…' is a print in another of the house's styles. */
+function folderTitle(path: string): string {
+  const parts = folderOf(path).split('/').slice(1);
+  const style = parts[0]?.startsWith('in-') ? parts.shift()?.slice('in-'.length) : undefined;
+  const title = FOLDERS[parts[0] ?? ''] ?? parts.join(', ');
+  return style === undefined ? title : `${title}, in the style ‘${style}’`;
+}
+
+/** The name without paper and extension: one entry for all the files that say the same. */
+const entryName = (path: string): string => baseName(path).replace(/([-.](a4|letter))?\.[a-z]+$/i, '');
+
+function folderGroup(title: string, files: readonly BuiltFile[]): DownloadGroup {
+  const names = [...new Set(files.map((file) => entryName(file.path)))].sort();
   return {
-    title: 'Everything else',
-    about: 'By the name of the file.',
-    entries: [...files]
-      .sort(inOrder)
-      .map((file) => ({ title: baseName(file.path), files: [downloadLink(file)] })),
+    title,
+    about: 'PDF at its true size.',
+    entries: names.map((name) => ({
+      title: name.replaceAll('--', ', ').replaceAll('-', ' '),
+      files: files
+        .filter((file) => entryName(file.path) === name)
+        .sort(inOrder)
+        .map(downloadLink),
+    })),
   };
 }
 
-/** All files of a build: those of each chart together, the rest by name. */
+/** All files of a build: those of each chart together, the rest by what they are. */
 export function downloadsView(charts: readonly Named[], files: readonly BuiltFile[]): DownloadsView {
-  const ids = charts.map((chart) => chart.id);
-  const ofCharts = new Set(charts.flatMap((chart) => filesOf(chart.id, files, ids)));
+  const ofCharts = new Set(charts.flatMap((chart) => filesOfChart(chart.id, files)));
   const rest = files.filter((file) => !ofCharts.has(file));
+  const titles = [...new Set(rest.map((file) => folderTitle(file.path)))].sort();
+  const others = titles.map((title) =>
+    folderGroup(
+      title,
+      rest.filter((file) => folderTitle(file.path) === title),
+    ),
+  );
   return {
     head: pageHead({
       path: 'downloads.html',
       text: 'To print and keep',
-      description: 'Every chart as PDF, CSV and JSON.',
+      description: 'Everything that can be printed or opened in a spreadsheet.',
       section: 'downloads',
     }),
-    groups: [chartGroup(charts, files), otherGroup(rest)].filter((group) => group.entries.length > 0),
+    groups: [chartGroup(charts, files), ...others].filter((group) => group.entries.length > 0),
   };
 }

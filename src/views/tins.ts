@@ -130,9 +130,11 @@ export function tinView(tin: Tin, charts: readonly TinChartView[], words: Words)
     facts: tinFacts(tin),
     lining: liningPieces(tin, LINING).map((piece) => liningFact(piece, tin.unit)),
     note: tin.note ?? '',
-    fills: charts.flatMap((chart) =>
-      chart.rows.filter((row) => row.tinId === tin.id && row.count === 1).map((row) => tinFill(chart, row)),
-    ),
+    fills: charts
+      .filter((chart) => chart.flavours.length === 0)
+      .flatMap((chart) =>
+        chart.rows.filter((row) => row.tinId === tin.id && row.count === 1).map((row) => tinFill(chart, row)),
+      ),
   };
 }
 

@@ -1,0 +1,125 @@
+/** Pages that lead to others: home, the lists of tins, recipes and charts, the baker's free pages, the lost page. */
+import type { Content, FreePage } from '../domain/content.ts';
+import { chartName } from '../views/chart-name.ts';
+import { freePagePath, type PageHead, type PageLink, pageHead } from '../views/nav.ts';
+import type { RecipeView } from '../views/recipe.ts';
+import type { TinsView, TinView } from '../views/tins.ts';
+import { countInWords } from '../wording/eggs.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import type { ChartPage } from './chart-page.ts';
+import { markdownHtml } from './markdown.ts';
+import { measuredDrawing } from './measured-drawing.ts';
+import { scaleBar } from './scale-bar.ts';
+import { commonFrame, framedDrawing, nestedPlans } from './tin-drawing.ts';
+
+export interface ListPage {
+  head: PageHead;
+}
+
+export interface TinPage extends TinView {
+  drawing: string;
+  drawingCaption: string;
+}
+
+export interface FreePageView extends ListPage {
+  html: string;
+  next: PageLink;
+}
+
+export const freePageLink = (page: FreePage): PageLink => ({ path: freePagePath(page.id), text: page.title });
+
+export const inOrder = (pages: readonly FreePage[]): FreePage[] =>
+  [...pages].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
+
+/** The first page: what there is, the tins on one centre, every recipe with its chart. */
+export function homePage(content: Content, recipes: readonly RecipeView[], tins: TinsView): ListPage {
+  const { kitchen } = content;
+  const words = wordsFor(kitchen.locale);
+  const pictures = [...tins.tins].reverse().map((tin) => tin.picture);
+  const view = {
+    head: pageHead({
+      path: 'index.html',
+      text: 'Tin charts and recipes',
+      description: `Batter, whole eggs and weights for every tin of ${kitchen.name}, ${kitchen.place}.`,
+      section: 'home',
+    }),
+    lead: `${countInWords(recipes.length, words)} cakes in ${countInWords(kitchen.tins.length, words)} sizes of tin. For each: how many eggs, how much batter, what to weigh.`,
+    nest: nestedPlans(pictures, 'The plans of all the tins, drawn to one scale on one centre'),
+    nestCaption: 'Every tin on the shelf, drawn on one centre to one scale.',
+    recipes,
+    pages: inOrder(content.pages).map(freePageLink),
+  };
+  return view;
+}
+
+/** The plate of all tins to one scale, and each tin large with its measures. */
+export function tinPages(tins: TinsView): { list: ListPage; pages: TinPage[] } {
+  const frame = commonFrame(tins.tins.map((tin) => tin.picture));
+  const shown = tins.tins.map((tin) => ({
+    ...tin,
+    drawing: framedDrawing(tin.picture, frame),
+    volumeText: tin.sizeText.includes(tin.volumeText) ? '' : tin.volumeText,
+  }));
+  const pages = tins.tins.map((tin) => ({
+    ...tin,
+    drawing: measuredDrawing(tin.picture, tin.unit),
+    drawingCaption: tin.picture.plan
+      ? 'Inside measures: plan above, side below. Broken lines are centre lines and hidden edges.'
+      : 'Known only by the water it holds: the depth is measured, the width is not.',
+  }));
+  const list = { ...tins, tins: shown, scaleBar: scaleBar(frame.widthMm) };
+  return { list, pages };
+}
+
+/** The list of recipes. */
+export function recipesPage(recipes: readonly RecipeView[]): ListPage {
+  const head = pageHead({
+    path: 'recipes.html',
+    text: 'Recipes',
+    description: 'Every recipe with its formula, method and proven bakes.',
+    section: 'recipes',
+  });
+  return { head, ...{ recipes } };
+}
+
+/** The list of charts, each with its sheets to print. */
+export function chartsPage(pages: readonly ChartPage[]): ListPage {
+  const head = pageHead({
+    path: 'charts.html',
+    text: 'Tin charts',
+    description: 'Batter, whole eggs and weights for every tin, cake by cake.',
+    section: 'charts',
+  });
+  const charts = pages.map(({ head: { path }, chart, print, files }) => ({
+    path,
+    name: chartName(chart),
+    summary: chart.summary,
+    factsText: `${chart.finishedHeightText}. ${chart.eggSizeText}.`,
+    files: (print ? [print, ...files] : files).filter((file) => file.text.startsWith('PDF')),
+  }));
+  return { head, ...{ charts } };
+}
+
+/** The baker's own pages, each leading to the next. */
+export function freePages(content: Content): FreePageView[] {
+  const ordered = inOrder(content.pages);
+  return ordered.map((page, index) => {
+    const next = ordered[index + 1];
+    return {
+      head: pageHead({ ...freePageLink(page), description: page.title, section: 'pages' }),
+      html: markdownHtml(page.markdown),
+      next: next ? freePageLink(next) : { path: 'charts.html', text: 'Open a tin chart' },
+    };
+  });
+}
+
+/** What a host shows for an address that is not there. */
+export function missingPage(): ListPage {
+  const head = pageHead({
+    path: '404.html',
+    text: 'No page here',
+    description: 'No page here',
+    section: 'pages',
+  });
+  return { head };
+}
