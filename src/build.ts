@@ -14,6 +14,7 @@ import { datedContent } from './domain/edition.ts';
 import type { Problem } from './domain/problem.ts';
 import { readContent } from './read/content.ts';
 import { chartViews } from './views/chart-views.ts';
+import { finishingCharts } from './views/finishing-chart.ts';
 
 export interface BuildRequest {
   contentDir: string;
@@ -46,11 +47,12 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
   if (!dated.ok) return { outcome: 'usage', problems: dated.problems };
   const content = dated.value;
   const charts = await stages.run('compute', () => chartViews(content));
+  const finishing = await stages.run('finishing', () => finishingCharts(content));
 
   return withStaging(outputDir, async ({ dir, swapIn }: Staging): Promise<BuildResult> => {
     for (const part of parts) mkdirSync(join(dir, part));
     if (has('data')) {
-      const files = await stages.run('data', () => dataFiles(charts));
+      const files = await stages.run('data', () => dataFiles(charts, finishing));
       for (const file of files) write(join(dir, 'data', file.path), file.bytes);
     }
     if (has('print')) {

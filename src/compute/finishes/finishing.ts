@@ -7,32 +7,18 @@ import type { Finish } from '../../domain/finish.ts';
 import type { FinishingSettings } from '../../domain/finishing.ts';
 import { quantiseG, quantiseMl, quantiseMm } from '../../domain/quantise.ts';
 import type { TinForm } from '../../domain/tin.ts';
+import { type FinishAmount, finishAmount } from './amount.ts';
 import { boardAcrossMm, boxHeightMm, ribbonMm } from './around.ts';
 import { cakePlan } from './cake-plan.ts';
 import { coatMl, domeCoatMl } from './coat.ts';
 import { fillingAmounts } from './filling.ts';
 import { grownPlan } from './grown-plan.ts';
 import { outsideWallMm } from './outside-wall.ts';
-import { finishWeights } from './parts.ts';
 import type { CakePlan } from './plan.ts';
-import { type RolledSheet, rolledSheet } from './rolled.ts';
+import { rolledSheet } from './rolled.ts';
 import { syrupG } from './syrup.ts';
 
-export type FinishUseName = 'filling' | 'coating' | 'rolled' | 'brushed';
-
-export interface FinishAmount {
-  finishId: string;
-  use: FinishUseName;
-  /** On or in the cake. */
-  neededMl: number;
-  neededG: number;
-  /** With what stays in the bowl. For a rolled sheet: what is rolled out. */
-  makeG: number;
-  /** To buy, up to whole packets; makeG where none is given. */
-  buyG: number;
-  partsG: number[];
-  sheet: Pick<RolledSheet, 'form' | 'acrossMm' | 'otherAcrossMm'> | null;
-}
+export type { FinishAmount, FinishUseName } from './amount.ts';
 
 export interface Finishing {
   cakeHeightMm: number;
@@ -60,26 +46,6 @@ function spreadMl({ plan, form, heightMm }: Cake, tMm: number, corners: 'rounded
   return coatMl(plan, heightMm, tMm, corners);
 }
 
-function amount(finish: Finish, use: FinishUseName, neededMl: number): FinishAmount {
-  const neededG = neededMl * finish.densityGPerMl;
-  const { makeG, partsG } = finishWeights(finish, neededG);
-  return {
-    finishId: finish.id,
-    use,
-    neededMl: quantiseMl(neededMl),
-    neededG: quantiseG(neededG),
-    makeG: quantiseG(makeG),
-    buyG: packs(finish, makeG),
-    partsG: partsG.map(quantiseG),
-    sheet: null,
-  };
-}
-
-function packs(finish: Finish, grams: number): number {
-  if (finish.packG === undefined) return quantiseG(grams);
-  return Math.ceil(quantiseG(grams) / finish.packG) * finish.packG;
-}
-
 function rolledAmount(finish: Finish, cake: Cake, thicknessMm: number, trimMm: number): FinishAmount {
   const { undercoatMm } = cake.settings;
   const coated = grownPlan(cake.plan, undercoatMm);
@@ -87,7 +53,7 @@ function rolledAmount(finish: Finish, cake: Cake, thicknessMm: number, trimMm: n
   const onCakeMl = isDome(cake.form)
     ? spreadMl(cake, undercoatMm + thicknessMm, 'rounded') - spreadMl(cake, undercoatMm, 'rounded')
     : sheet.onCakeMl;
-  const rolled = amount(finish, 'rolled', sheet.rollMl);
+  const rolled = finishAmount(finish, 'rolled', sheet.rollMl);
   return {
     ...rolled,
     neededMl: quantiseMl(onCakeMl),
@@ -106,17 +72,17 @@ function finishAmounts(finish: Finish, cake: Cake): FinishAmount[] {
   const amounts: FinishAmount[] = [];
   if (filling) {
     const { fillingMl } = fillingAmounts(plan, settings.layers, filling.thicknessMm, settings.damMm);
-    amounts.push(amount(finish, 'filling', fillingMl));
+    amounts.push(finishAmount(finish, 'filling', fillingMl));
   }
   if (coating) {
     amounts.push(
-      amount(finish, 'coating', spreadMl(cake, coating.crumbMm + coating.finalMm, coating.corners)),
+      finishAmount(finish, 'coating', spreadMl(cake, coating.crumbMm + coating.finalMm, coating.corners)),
     );
   }
   if (rolled) amounts.push(rolledAmount(finish, cake, rolled.thicknessMm, rolled.trimMm));
   if (brushed) {
     const neededG = syrupG(plan, settings.layers, brushed.gPerCm2);
-    amounts.push(amount(finish, 'brushed', neededG / finish.densityGPerMl));
+    amounts.push(finishAmount(finish, 'brushed', neededG / finish.densityGPerMl));
   }
   return amounts;
 }
