@@ -15,6 +15,7 @@ import { readContent } from './read/content.ts';
 import { formatProblem } from './read/format-problem.ts';
 import { type FileWithBytes, pagesFolder, prepareSite, wireSite } from './site/index.ts';
 import { type ChartViews, chartViews } from './views/chart-views.ts';
+import { finishingCharts } from './views/finishing-chart.ts';
 
 const CONTENT = 'content';
 const OUTPUT = 'output/site';
@@ -49,7 +50,7 @@ function problemText(problems: readonly Problem[]): string {
 
 function builtInMemory(content: Content, charts: readonly ChartViews[]): FileWithBytes[] {
   const prints = soundValue(printFiles(content, charts, CONTENT));
-  return [...filesOf('print', prints), ...filesOf('data', dataFiles(charts))];
+  return [...filesOf('print', prints), ...filesOf('data', dataFiles(charts, finishingCharts(content)))];
 }
 
 /** In the order of a folder's listing, which is how the build finds them. */

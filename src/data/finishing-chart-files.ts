@@ -63,11 +63,19 @@ function chartColumns(view: FinishingChartView): Column[] {
     ['title', view.title],
     ['kitchen', view.kitchenName],
     ['edition', view.edition],
+  ];
+  return whole.map(([header, value]) => ({ header, cell: () => value }));
+}
+
+/** Sentences about the whole chart stand on the first record of each tin only: they are long. */
+function sentenceColumns(view: FinishingChartView): Column[] {
+  const isFirst = ({ row, cell }: FinishingRecord): boolean => row.cells.find((one) => one !== null) === cell;
+  const sentences: [string, string][] = [
     ['cautions', listed(view.cautions.map(({ code, text }) => `[${code}] ${text}`))],
     ['chart warnings', listed(view.warnings.map(({ code, message }) => `[${code}] ${message}`))],
     ['left out', listed(view.leftOut.map(({ id, text }) => `[${id}] ${text}`))],
   ];
-  return whole.map(([header, value]) => ({ header, cell: () => value }));
+  return sentences.map(([header, text]) => ({ header, cell: (record) => (isFirst(record) ? text : null) }));
 }
 
 /** The CSV file of a finishing chart. */
@@ -91,6 +99,7 @@ export function finishingChartCsv(view: FinishingChartView): string {
     ...partColumns(most),
     ...figureColumns(TIN_FIGURES, ({ row }) => tinFigures(row)),
     ...chartColumns(view),
+    ...sentenceColumns(view),
   ];
   return csvText(
     columns.map(({ header }) => header),
