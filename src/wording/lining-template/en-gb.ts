@@ -5,7 +5,7 @@ const NUMBERS = ['none', 'one', 'two', 'three', 'four'];
 
 export const enGbTemplates: TemplateWords = {
   title: (tin) => `Lining papers: ${tin}`,
-  summary: (size) => `Patterns at true size for the tin ${size}.`,
+  summary: (size) => `Patterns at true size. The tin: ${size}.`,
   base: 'Base',
   side: 'Side strip',
   tube: 'Tube strip',
@@ -18,7 +18,7 @@ export const enGbTemplates: TemplateWords = {
   across: (mm) => `${mm} mm across`,
   by: (width, height) => `${width} × ${height} mm`,
   strip: (length, height) => `${length} mm long, ${height} mm high`,
-  sector: (inner, outer, degrees) => `part of a ring, radii ${inner} mm and ${outer} mm, through ${degrees}°`,
+  sector: (inner, outer, degrees) => `Part of a ring, radii ${inner} mm and ${outer} mm, through ${degrees}°`,
   panel: (foot, head, height) => `${foot} mm at the foot, ${head} mm at the head, ${height} mm high`,
   guides: {
     rim: 'Rim of the tin',

@@ -4,7 +4,7 @@ import type { TemplateWords } from './template-words.ts';
 
 export const enUsTemplates: TemplateWords = {
   ...enGbTemplates,
-  summary: (size) => `Patterns at true size for the pan ${size}.`,
+  summary: (size) => `Patterns at true size. The pan: ${size}.`,
   levels: 'Leveling strip',
   guides: { ...enGbTemplates.guides, rim: 'Rim of the pan' },
   centre: 'Center',

@@ -1,0 +1,42 @@
+/** The demo kitchen's templates as prints, layouts and bytes. */
+import type { PaperName } from '../../../../src/domain/kitchen.ts';
+import type { Tin } from '../../../../src/domain/tin.ts';
+import { liningTemplatePrint } from '../../../../src/prints/lining-template.ts';
+import { sheetContext } from '../../../../src/prints/sheet/sheet-context.ts';
+import type { Print } from '../../../../src/prints/sheet/surface.ts';
+import { type TemplateLayout, templateLayout } from '../../../../src/prints/templates/lay-out.ts';
+import { templateLabelsFor } from '../../../../src/prints/templates/template-labels.ts';
+import { readContent } from '../../../../src/read/content.ts';
+import { liningTemplateView } from '../../../../src/views/lining-template.ts';
+import type { LiningTemplateView } from '../../../../src/views/lining-template.types.ts';
+import { sampleFonts } from '../../../samples/fonts.ts';
+
+export interface TemplateCase {
+  name: string;
+  tin: Tin;
+  paper: PaperName;
+  view: LiningTemplateView;
+  layout: TemplateLayout;
+  print: Print;
+  /** Pages of words before the patterns. */
+  wordPages: number;
+}
+
+/** Every owned tin of the demo kitchen on A4 and Letter. */
+export async function demoTemplates() {
+  const { content, problems } = await readContent('content');
+  if (content === null) throw new Error(JSON.stringify(problems));
+  const fonts = sampleFonts();
+  const { kitchen, houseStyle } = content;
+  const context = sheetContext(houseStyle, fonts.metrics);
+  const cases = kitchen.tins.flatMap((tin) =>
+    (['A4', 'Letter'] as const).map((paper): TemplateCase => {
+      const view = liningTemplateView(tin, content);
+      const layout = templateLayout(view, paper, templateLabelsFor(kitchen.locale), context);
+      const print = liningTemplatePrint(view, houseStyle, fonts.metrics, paper, kitchen.locale);
+      const wordPages = print.pages.length - layout.sheets.length;
+      return { name: `${tin.id} on ${paper}`, tin, paper, view, layout, print, wordPages };
+    }),
+  );
+  return { content, fonts, cases };
+}
