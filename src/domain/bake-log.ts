@@ -5,6 +5,10 @@ import type { Tin } from './tin.ts';
 export type CoreKind = 'none' | 'hollow' | 'solid';
 export const CORE_KINDS: readonly CoreKind[] = ['none', 'hollow', 'solid'];
 
+/** How a baker tells that a cake is done, other than by a probe. */
+export type DoneTest = 'skewer' | 'spring' | 'edge';
+export const DONE_TESTS: readonly DoneTest[] = ['skewer', 'spring', 'edge'];
+
 /** One bake: some tins alike, baked together. */
 export interface BakeLogRow {
   /** ISO date. */
@@ -27,6 +31,8 @@ export interface BakeLogRow {
   finishedHeightMm?: number;
   /** Baked cake from each tin, g. */
   massOutG?: number;
+  /** Which test said that it was done; absent with a probe, or when nobody noted it. */
+  doneBy?: DoneTest;
   /** Reading of a probe in the middle at `minutes`, °C. */
   probeC?: number;
   notes?: string;

@@ -1,3 +1,4 @@
+import type { BakeLogRow } from './bake-log.ts';
 import type { Finish } from './finish.ts';
 import type { FinishingSettings } from './finishing.ts';
 import type { Flavour } from './flavour.ts';
@@ -35,4 +36,6 @@ export interface Content {
   printables: Printable[] | null;
   booklet: BookletSettings;
   pages: FreePage[];
+  /** Dated real bakes, oldest first; empty without a bake-log.csv. */
+  bakeLog: BakeLogRow[];
 }

@@ -28,6 +28,24 @@ export interface MixerSetting {
   minFill: number;
 }
 
+/** What an oven's dial is marked in. */
+export type DialScale = 'C' | 'F' | 'gas';
+
+/** The kitchen's oven and what it owns to even the heat. */
+export interface OvenSetting {
+  name?: string;
+  /** Whether its heat is driven by a fan when cakes are in. */
+  fan: boolean;
+  dial: DialScale;
+  /** Heating core in the drawer: hollow ones stand open to the oven at both ends. */
+  core: 'none' | 'hollow' | 'solid';
+  /** Whether there are insulated bands to put round tins. */
+  band: boolean;
+}
+
+/** An oven nobody has described. */
+export const PLAIN_OVEN: OvenSetting = { fan: false, dial: 'C', core: 'none', band: false };
+
 /** The baker's own settings. */
 export interface Kitchen {
   name: string;
@@ -43,5 +61,7 @@ export interface Kitchen {
   mixer: MixerSetting;
   /** Batter for one fairy-cake case, g: surplus is told in these. */
   fairyCaseG: number;
+  /** Left out: a conventional oven with a dial in °C, no core, no bands. */
+  oven?: OvenSetting;
   tins: Tin[];
 }

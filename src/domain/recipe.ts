@@ -38,6 +38,16 @@ export const MIXING_METHODS: readonly MixingMethod[] = [
   'angel',
 ];
 
+/** How a cake takes the heat, when its method does not say it well enough. */
+export type BakeClass = 'sponge' | 'very light' | 'dense butter' | 'dense chocolate' | 'rich fruit';
+export const BAKE_CLASSES: readonly BakeClass[] = [
+  'sponge',
+  'very light',
+  'dense butter',
+  'dense chocolate',
+  'rich fruit',
+];
+
 /** Base formula, method and proven bakes. */
 export interface Recipe {
   id: string;
@@ -63,4 +73,6 @@ export interface Recipe {
   /** Layers the finished cake is usually cut into. */
   layers: number;
   suits?: string;
+  /** Left out: the class that the method usually belongs to. */
+  bakeClass?: BakeClass;
 }

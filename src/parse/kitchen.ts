@@ -1,7 +1,14 @@
 /** kitchen.yaml: who bakes, with which eggs, scale, mixer and tins. */
 import type { EggSize } from '../domain/egg.ts';
 import { tableShelledG } from '../domain/egg.ts';
-import type { EggSetting, Kitchen, MixerSetting, ScaleSetting } from '../domain/kitchen.ts';
+import {
+  type EggSetting,
+  type Kitchen,
+  type MixerSetting,
+  type OvenSetting,
+  PLAIN_OVEN,
+  type ScaleSetting,
+} from '../domain/kitchen.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Tin } from '../domain/tin.ts';
 import { type KitchenExtras, readExtras } from './kitchen-extras.ts';
@@ -87,6 +94,17 @@ function readMixer(reader: YamlReader): MixerSetting | null {
   return bowlMl === undefined ? null : { bowlMl, maxFill, minFill };
 }
 
+function readOven(reader: YamlReader): OvenSetting | undefined {
+  if (!reader.has('oven')) return undefined;
+  return {
+    ...present({ name: reader.text('oven', 'name') }),
+    fan: reader.word(['fan'] as const, 'oven', 'heat') === 'fan',
+    dial: reader.word(['C', 'F', 'gas'] as const, 'oven', 'dial') ?? PLAIN_OVEN.dial,
+    core: reader.word(['none', 'hollow', 'solid'] as const, 'oven', 'core') ?? PLAIN_OVEN.core,
+    band: reader.truth('oven', 'band') ?? PLAIN_OVEN.band,
+  };
+}
+
 function readTins(reader: YamlReader, drawings: Drawings): { tins: Tin[]; broken: string[] } {
   const tins: Tin[] = [];
   const broken: string[] = [];
@@ -137,6 +155,7 @@ export function parseKitchenYaml(text: string, file: string, drawings: Drawings 
   const optional = present({
     baker: reader.text('baker'),
     siteUrl: reader.parsed(parseSiteUrl, 'site_url'),
+    oven: readOven(reader),
   });
   const kitchen = whole !== null && isSound(reader.problems) ? { ...whole, ...optional } : null;
   return { kitchen, tins, brokenTins: broken, egg, extras, problems: reader.problems };

@@ -3,7 +3,7 @@ import type { EggSize } from '../domain/egg.ts';
 import { tableShelledG } from '../domain/egg.ts';
 import type { EggSetting } from '../domain/kitchen.ts';
 import type { Problem } from '../domain/problem.ts';
-import { type FormulaLine, MIXING_METHODS, type Recipe } from '../domain/recipe.ts';
+import { BAKE_CLASSES, type FormulaLine, MIXING_METHODS, type Recipe } from '../domain/recipe.ts';
 import { checkClaim } from './claims.ts';
 import { type CountedEgg, formulaLine, type Shelf, shelfItem } from './formula.ts';
 import { RAW_DENSITY_G_PER_ML } from './method-density.ts';
@@ -110,7 +110,7 @@ function read(reader: YamlReader, id: string, body: string, context: RecipeConte
   checkMethod(reader, body);
   checkClaim(reader, 'name');
   checkClaim(reader, 'summary');
-  const whole = complete<Omit<Recipe, 'suits'>>({
+  const whole = complete<Omit<Recipe, 'suits' | 'bakeClass'>>({
     id,
     name: reader.text('name'),
     summary: reader.text('summary'),
@@ -127,7 +127,10 @@ function read(reader: YamlReader, id: string, body: string, context: RecipeConte
     layers: reader.number('layers') ?? DEFAULT_LAYERS,
   });
   if (whole === null || !isSound(reader.problems)) return null;
-  const optional = present({ suits: reader.text('suits') });
+  const optional = present({
+    suits: reader.text('suits'),
+    bakeClass: reader.word(BAKE_CLASSES, 'bake_class'),
+  });
   return { ...whole, ...optional };
 }
 

@@ -10,6 +10,7 @@ import { error, sortProblems, warning } from '../parse/problems.ts';
 import { quote } from '../parse/quote.ts';
 import { parseRecipeMarkdown, type RecipeContext } from '../parse/recipe.ts';
 import { isSound } from '../parse/yaml/yaml-reader.ts';
+import { readBakeLog } from './bake-log.ts';
 import { namesOf, readFinishes, readFlavours } from './flavours-and-finishes.ts';
 import { unexpectedFiles } from './folder-listing.ts';
 import { readHouseStyle, readHouseStyles } from './house-styles.ts';
@@ -93,6 +94,12 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     brokenRecipes: namesOf(recipes).broken ?? [],
   });
   const finishes = await readFinishes(folder, context.shelf);
+  const bakeLog = await readBakeLog(folder, {
+    spec: context.spec,
+    recipes: namesOf(recipes),
+    flavours: namesOf(flavours),
+    found: recipes.items,
+  });
   const pages = await readPages(folder);
   const printables = kitchen.extras?.printables({
     recipes: namesOf(recipes),
@@ -100,7 +107,7 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     finishes: namesOf(finishes),
     tins: { ids: kitchen.tins.map(({ id }) => id), broken: kitchen.brokenTins },
   });
-  const parts = [outlines, kitchen, shelf, style, styles, recipes, flavours, finishes, pages];
+  const parts = [outlines, kitchen, shelf, style, styles, recipes, flavours, finishes, bakeLog, pages];
   const unused = kitchen.kitchen === null ? [] : unsizedProblems(outlines, kitchen.kitchen.tins);
   const loose = [...(await unexpectedFiles(folder)), ...unused];
   const problems = sortProblems([...loose, ...parts.flatMap((part) => part.problems)]);
@@ -121,6 +128,7 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     printables: printables ?? null,
     booklet,
     pages: pages.items,
+    bakeLog: bakeLog.rows,
   };
   return { content, problems };
 }

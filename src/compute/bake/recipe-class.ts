@@ -4,9 +4,9 @@
  * practice says 2–2½, 3–3½, 4–5 and 5½–7 h for 6, 8, 10 and 12 in (common practice, no source), which is the
  * series × (across ÷ 8 in) to the power of about 1; the power too stays uncertain until bakes are logged.
  */
-import type { MixingMethod } from '../../domain/recipe.ts';
+import type { BakeClass, MixingMethod } from '../../domain/recipe.ts';
 
-export type ClassId = 'sponge' | 'very light' | 'dense butter' | 'dense chocolate' | 'rich fruit';
+export type ClassId = BakeClass;
 
 export interface RecipeClass {
   id: ClassId;

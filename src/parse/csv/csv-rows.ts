@@ -7,6 +7,8 @@ import type { Place } from '../../domain/problem.ts';
 export interface CsvField {
   text: string;
   place: Place;
+  /** The field opens a quote that nothing closes; it then ends with its line, so that the rows below still count. */
+  unclosed?: true;
 }
 
 export interface CsvRow {
@@ -30,7 +32,9 @@ function step(cursor: Cursor): string {
   return sign;
 }
 
-function quoted(cursor: Cursor): string {
+/** The text in quotes; null, with the cursor back where it was, when they are never closed. */
+function quoted(cursor: Cursor): string | null {
+  const start = { ...cursor };
   let value = '';
   step(cursor);
   while (cursor.at < cursor.text.length) {
@@ -39,14 +43,17 @@ function quoted(cursor: Cursor): string {
     else if (cursor.text[cursor.at] === '"') value += step(cursor);
     else return value;
   }
-  return value;
+  Object.assign(cursor, start);
+  return null;
 }
 
 function nextField(cursor: Cursor, file: string): CsvField {
   const place = { file, line: cursor.line, column: cursor.at - cursor.lineStart + 1 };
-  let text = cursor.text[cursor.at] === '"' ? quoted(cursor) : '';
-  while (cursor.at < cursor.text.length && !/[,\n]/.test(cursor.text[cursor.at] ?? '')) text += step(cursor);
-  return { text: text.trim(), place };
+  const inQuotes = cursor.text[cursor.at] === '"' ? quoted(cursor) : '';
+  const end = inQuotes === null ? /\n/ : /[,\n]/;
+  let text = inQuotes ?? '';
+  while (cursor.at < cursor.text.length && !end.test(cursor.text[cursor.at] ?? '')) text += step(cursor);
+  return { text: text.trim(), place, ...(inQuotes === null ? { unclosed: true } : {}) };
 }
 
 /** Every row that is not blank; `text` has plain line ends. */

@@ -24,6 +24,20 @@ const mixer = keys({
   min_fill: share('Smallest share that the whisk still reaches', '12 %').optional(),
 });
 
+const oven = keys({
+  name: line('What it is called at home', 'The left-hand oven').optional(),
+  heat: z.enum(['conventional', 'fan']).optional().meta({
+    description: 'Whether the fan runs while cakes bake',
+    default: 'conventional',
+  }),
+  dial: z.enum(['C', 'F', 'gas']).optional().meta({ description: 'What its dial says', default: 'C' }),
+  core: z.enum(['none', 'hollow', 'solid']).optional().meta({
+    description: 'The heating core in the drawer; a hollow one is open to the oven at both ends',
+    default: 'none',
+  }),
+  band: z.boolean().optional().meta({ description: 'Whether there are insulated bands', default: false }),
+});
+
 const finishing = keys({
   cake_height: length('Sponge height of a finished tier', '4in', '100 mm').optional(),
   layers: z.int().min(1).max(12).optional().meta({ description: 'Layers of sponge in a tier', default: 3 }),
@@ -55,6 +69,7 @@ export const kitchenSchema = keys({
   mixer,
   fairy_case: mass('Batter for one fairy-cake case', '25 g').optional(),
   altitude: altitude('Height above the sea; from 900 m up the recipes are adjusted', '1600 m').optional(),
+  oven: oven.optional(),
   finishing: finishing.optional(),
   house_styles: z
     .array(line('A file below house-styles, without .yaml', 'slate-and-apricot'))

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { MIXING_METHODS } from '../../domain/recipe.ts';
+import { BAKE_CLASSES, MIXING_METHODS } from '../../domain/recipe.ts';
 import { day, density, keys, length, line, mass, spec, temperature } from './keys.ts';
 
 const provenBake = keys({
@@ -25,6 +25,9 @@ export const recipeSchema = keys({
   finished_height: length('Height of the baked cake', '65 mm'),
   allowed_rise: length('How far it may stand above the rim', '5 mm').optional(),
   raw_density: density('Your own weighing of the raw batter', '0.85 g/ml').optional(),
+  bake_class: z.enum(BAKE_CLASSES).optional().meta({
+    description: 'How it takes the heat, where the method does not tell: a dense butter cake is creamed too',
+  }),
   oven: temperature('Oven temperature', '160C', '140C fan', '350F', 'gas 4'),
   layers: z.int().min(1).max(12).optional().meta({ description: 'Layers it is cut into', default: 2 }),
   suits: line('What it is good for', 'Stacking and carving').optional(),
