@@ -67,6 +67,7 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
         (await import('./site/build-site.ts')).buildSite({
           content,
           charts,
+          finishing,
           contentDir,
           stagingDir: dir,
           outputDir,

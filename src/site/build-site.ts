@@ -4,7 +4,7 @@ import { Eleventy } from '@11ty/eleventy';
 import { builtFiles } from './built-files.ts';
 import { pagesFolder, prepareSite, type SiteSource, wireSite } from './wire-site.ts';
 
-export interface SiteRequest extends Pick<SiteSource, 'content' | 'charts' | 'contentDir'> {
+export interface SiteRequest extends Pick<SiteSource, 'content' | 'charts' | 'finishing' | 'contentDir'> {
   /** The site is written here, in `site`. Parts made in this build lie beside it, the others in the output folder. */
   stagingDir: string;
   outputDir: string;
@@ -13,10 +13,10 @@ export interface SiteRequest extends Pick<SiteSource, 'content' | 'charts' | 'co
 
 /** Writes `site` in the staging folder and returns how many pages were made. Throws when a template is broken. */
 export async function buildSite(request: SiteRequest): Promise<{ pages: number }> {
-  const { content, charts, contentDir, stagingDir, outputDir, parts } = request;
+  const { content, charts, finishing, contentDir, stagingDir, outputDir, parts } = request;
   const folderOf = (part: string): string => join(parts.includes(part) ? stagingDir : outputDir, part);
   const files = [...builtFiles('print', folderOf('print')), ...builtFiles('data', folderOf('data'))];
-  const source = { content, charts, contentDir, files };
+  const source = { content, charts, contentDir, files, ...(finishing === undefined ? {} : { finishing }) };
   const eleventy = new Eleventy(pagesFolder(), join(stagingDir, 'site'), {
     configPath: false,
     quietMode: true,

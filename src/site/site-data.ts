@@ -11,7 +11,11 @@ import {
   downloadLink,
   downloadsView,
   filesOfChart,
+  filesOfFinishing,
 } from '../views/downloads.ts';
+import { finishingCharts } from '../views/finishing-chart.ts';
+import type { FinishingChartView } from '../views/finishing-chart.types.ts';
+import { flavourViews } from '../views/flavour.ts';
 import { chartPath, type PageLink, SECTION_LINKS, type SectionLink } from '../views/nav.ts';
 import { type RecipeView, recipeView } from '../views/recipe.ts';
 import type { TinChartView } from '../views/tin-chart.types.ts';
@@ -19,6 +23,8 @@ import { tinsView } from '../views/tins.ts';
 import { formatDate } from '../wording/date.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { type ChartPage, chartPage, type WorkingPage, workingPage } from './chart-page.ts';
+import { type FinishingPage, type FinishPage, finishingPage, finishPage } from './finishing-pages.ts';
+import { type FlavourPage, type FlavoursPage, flavourPage, flavoursPage } from './flavour-pages.ts';
 import { inlineLogo } from './logo.ts';
 import { markdownHtml } from './markdown.ts';
 import {
@@ -40,6 +46,8 @@ export interface SiteInput {
   charts: readonly ChartViews[];
   /** Files of the build that the site offers for download. */
   files: readonly BuiltFile[];
+  /** The finishing charts; worked out from the content when left out. */
+  finishing?: readonly FinishingChartView[];
   /** Text of the logo's SVG file, null when the house style has none. */
   logoSvg: string | null;
 }
@@ -65,6 +73,10 @@ export interface SiteData {
   charts: ListPage[];
   chartPages: ChartPage[];
   workingPages: WorkingPage[];
+  flavours: FlavoursPage[];
+  flavourPages: FlavourPage[];
+  finishing: FinishingPage[];
+  finishPages: FinishPage[];
   freePages: FreePageView[];
   downloads: DownloadsView[];
   missing: ListPage[];
@@ -78,9 +90,19 @@ function flavouredCharts(recipeId: string, charts: readonly TinChartView[]): Pag
     .map((chart) => ({ path: chartPath(chart.id), text: chart.flavours.map(({ name }) => name).join(', ') }));
 }
 
+/** The sections that have something in them. */
+function sectionsOf({ flavours, finishes }: Content): readonly SectionLink[] {
+  return SECTION_LINKS.filter(
+    ({ section }) =>
+      (section !== 'flavours' || flavours.length > 0) && (section !== 'finishing' || finishes.length > 0),
+  );
+}
+
 /** The data of a whole site. */
 export function siteData(input: SiteInput): SiteData {
   const { content, files } = input;
+  const flavours = flavourViews(content);
+  const finishing = input.finishing ?? finishingCharts(content);
   const charts = input.charts.map(({ chart }) => chart);
   const { kitchen, houseStyle } = content;
   const words = wordsFor(kitchen.locale);
@@ -100,7 +122,7 @@ export function siteData(input: SiteInput): SiteData {
     themeColour: { light: houseStyle.colours.light.paper, dark: houseStyle.colours.dark.paper },
     logo: inlineLogo(input.logoSvg, houseStyle),
     icon: input.logoSvg === null ? null : ICON_PATH,
-    nav: SECTION_LINKS,
+    nav: sectionsOf(content),
     footerLinks: inOrder(content.pages).map(freePageLink),
     home: [homePage(content, recipes, tins)],
     tins: [tinList],
@@ -114,6 +136,12 @@ export function siteData(input: SiteInput): SiteData {
     charts: [chartsPage(chartPages)],
     chartPages,
     workingPages: input.charts.map(({ chart, working }) => workingPage(working, chart)),
+    flavours: flavours.length === 0 ? [] : [flavoursPage(flavours)],
+    flavourPages: flavours.map(flavourPage),
+    finishing: finishing.map((view) =>
+      finishingPage(view, filesOfFinishing(view.id, files).map(downloadLink)),
+    ),
+    finishPages: finishing.flatMap((view) => view.finishes.map((finish) => finishPage(finish, view))),
     freePages: freePages(content),
     downloads: [
       downloadsView(

@@ -4,6 +4,7 @@ import { join, relative } from 'node:path';
 import type { EleventyConfig } from '@11ty/eleventy';
 import type { Content } from '../domain/content.ts';
 import type { ChartViews } from '../views/chart-views.ts';
+import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import type { FileWithBytes } from './built-files.ts';
 import { type Asset, siteAssets, TEMPLATES, writeAssets } from './site-assets.ts';
 import { type SiteData, siteData } from './site-data.ts';
@@ -12,6 +13,8 @@ import { type SiteData, siteData } from './site-data.ts';
 export interface SiteSource {
   content: Content;
   charts: readonly ChartViews[];
+  /** The finishing charts; worked out from the content when left out. */
+  finishing?: readonly FinishingChartView[];
   contentDir: string;
   /** Prints and data files that the site offers for download. */
   files: readonly FileWithBytes[];
@@ -26,11 +29,17 @@ const copied = ({ path, bytes }: FileWithBytes): Asset => ({ path: `files/${path
 
 /** Everything that the templates and the site's folder need, worked out from the content. */
 export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
-  const { content, charts, contentDir, files } = source;
+  const { content, charts, finishing, contentDir, files } = source;
   const { logo } = content.houseStyle;
   const logoSvg = logo === undefined ? null : await readFile(join(contentDir, logo), 'utf8');
   const sizes = files.map(({ path, byteCount }) => ({ path, byteCount }));
-  const data = siteData({ content, charts, files: sizes, logoSvg });
+  const data = siteData({
+    content,
+    charts,
+    files: sizes,
+    logoSvg,
+    ...(finishing === undefined ? {} : { finishing }),
+  });
   const assets = await siteAssets(content.houseStyle, contentDir, logoSvg, JSON.stringify(data));
   return { data, assets: [...assets, ...files.map(copied)] };
 }

@@ -76,6 +76,12 @@ export function filesOfChart(chartId: string, files: readonly BuiltFile[]): Buil
   return files.filter((file) => own.test(file.path)).sort(inOrder);
 }
 
+/** The sheets and the figures of a finishing chart, prints first. */
+export function filesOfFinishing(id: string, files: readonly BuiltFile[]): BuiltFile[] {
+  const own = new RegExp(`^(print|data)/finishing/${id}([-.](a4|letter))?\\.[a-z]+$`, 'i');
+  return files.filter((file) => own.test(file.path)).sort(inOrder);
+}
+
 function chartGroup(charts: readonly Named[], files: readonly BuiltFile[]): DownloadGroup {
   return {
     title: 'Tin charts',
@@ -89,6 +95,7 @@ function chartGroup(charts: readonly Named[], files: readonly BuiltFile[]): Down
 const FOLDERS: Readonly<Record<string, string>> = {
   'tin-charts': 'Tin charts',
   'egg-ladders': 'Egg ladders',
+  finishing: 'Fillings and coatings',
   'recipe-cards': 'Recipe cards',
   booklet: 'Booklet',
   wall: 'Wall references',

@@ -52,14 +52,15 @@ function finishSummary(
   words: Words,
   finishingWords: FinishingWords,
 ): FinishSummary {
-  const parts = finish.parts.map((part) => `${formatNumber(part.parts, 2)} ${part.name.toLowerCase()}`);
+  const parts = finish.parts.map((part) => `${part.name.toLowerCase()} ${formatNumber(part.parts, 2)}`);
   const ids = finish.parts.map(({ ingredientId }) => ingredientId);
   return {
     id: finish.id,
     name: finish.name,
     kind: finish.kind,
     kindText: finishingWords.kinds[finish.kind],
-    partsText: finishingWords.parts(listInWords(parts, words.and)),
+    partsText:
+      parts.length === 1 ? finishingWords.onePart : finishingWords.parts(listInWords(parts, words.and)),
     keepsText: finishingWords.keeps(finish.keepsDays, finish.chilled),
     density: { value: finish.densityGPerMl, unit: 'g/mL', text: formatNumber(finish.densityGPerMl, 2) },
     loss: shareFigure(finish.lossShare),

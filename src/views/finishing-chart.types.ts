@@ -68,7 +68,7 @@ export interface FinishingRow {
 export interface FinishSummary extends Named {
   kind: FinishKind;
   kindText: string;
-  /** 'By weight: 1 part butter, 2 parts icing sugar.' */
+  /** 'Parts by weight: butter 1 and icing sugar 2.' */
   partsText: string;
   keepsText: string;
   density: Figure;

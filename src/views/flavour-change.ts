@@ -26,7 +26,7 @@ const gramsFigure = (grams: number): Figure => ({
 
 function changeFigure(grams: number): Figure {
   const figure = gramsFigure(grams);
-  return figure.value > 0 ? { ...figure, text: `+${figure.text}` } : figure;
+  return figure.value > 0 && figure.text !== '0' ? { ...figure, text: `+${figure.text}` } : figure;
 }
 
 const gramsOf = (formula: Formula, id: string): number | null =>

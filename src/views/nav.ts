@@ -2,7 +2,15 @@
  * Where a page lives and what stands around it: its flat address, the way back to the root, its title, the
  * crumbs above it. All links on a page are relative, so that the site opens from disk and below any path.
  */
-export type Section = 'home' | 'charts' | 'recipes' | 'tins' | 'pages' | 'downloads';
+export type Section =
+  | 'home'
+  | 'charts'
+  | 'recipes'
+  | 'flavours'
+  | 'finishing'
+  | 'tins'
+  | 'pages'
+  | 'downloads';
 
 export interface PageLink {
   /** From the site's root: 'tins/round-6.html'. */
@@ -32,6 +40,8 @@ export interface PageHead {
 export const SECTION_LINKS: readonly SectionLink[] = [
   { section: 'charts', path: 'charts.html', text: 'Tin charts' },
   { section: 'recipes', path: 'recipes.html', text: 'Recipes' },
+  { section: 'flavours', path: 'flavours.html', text: 'Flavours' },
+  { section: 'finishing', path: 'finishing.html', text: 'Finishing' },
   { section: 'tins', path: 'tins.html', text: 'Tins' },
   { section: 'downloads', path: 'downloads.html', text: 'To print' },
 ];
@@ -60,4 +70,6 @@ export const tinPath = (tinId: string): string => `tins/${tinId}.html`;
 export const recipePath = (recipeId: string): string => `recipes/${recipeId}.html`;
 export const chartPath = (chartId: string): string => `charts/${chartId}.html`;
 export const workingPath = (chartId: string): string => `working/${chartId}.html`;
+export const flavourPath = (flavourId: string): string => `flavours/${flavourId}.html`;
+export const finishPath = (finishId: string): string => `finishing/${finishId}.html`;
 export const freePagePath = (pageId: string): string => `pages/${pageId}.html`;

@@ -6,18 +6,21 @@
 import type { Finish } from '../../domain/finish.ts';
 import type { Warning } from '../../domain/problem.ts';
 
+const orList = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names[names.length - 1] ?? ''}`;
+
 /** Named warnings for finishes used together, whatever their order. `cream-under-sheet` must not be made. */
 export function finishClashes(finishes: readonly Finish[]): Warning[] {
-  const sheets = finishes.filter(({ use }) => use.rolled !== undefined);
-  return sheets.flatMap((sheet) =>
-    finishes.flatMap((inside): Warning[] => {
-      if (inside.kind === 'cream') {
-        const message = `${inside.name} never goes under ${sheet.name}: the cake would have to be chilled, where the sheet weeps, or kept warm, where the cream spoils. Use buttercream or ganache.`;
-        return [{ code: 'cream-under-sheet', message }];
-      }
-      if (!inside.chilled || inside === sheet) return [];
-      const message = `${inside.name} needs the fridge, where ${sheet.name} turns sticky: keep it dry in a closed box and serve it on the day.`;
-      return [{ code: 'chilled-under-sheet', message }];
-    }),
-  );
+  const sheets = orList(finishes.filter(({ use }) => use.rolled !== undefined).map(({ name }) => name));
+  if (sheets === '') return [];
+  return finishes.flatMap((inside): Warning[] => {
+    if (inside.kind === 'cream') {
+      const message = `${inside.name} never goes under ${sheets}: the cake would have to be chilled, where the sheet weeps, or kept warm, where the cream spoils. Use buttercream or ganache.`;
+      return [{ code: 'cream-under-sheet', message }];
+    }
+    // Syrup keeps in the fridge but does not need it once it is in the cake.
+    if (!inside.chilled || inside.kind === 'syrup' || inside.use.rolled !== undefined) return [];
+    const message = `${inside.name} needs the fridge, where ${sheets} turns sticky: keep the cake dry in a closed box and serve it on the day.`;
+    return [{ code: 'chilled-under-sheet', message }];
+  });
 }

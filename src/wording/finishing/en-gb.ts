@@ -29,7 +29,8 @@ export const enGbFinishing: FinishingWords = {
   sheetOblong: (across, other) => `${across} × ${other}`,
   strip: (length, height) => `${length} × ${height}`,
   fromEggs: (count, part) => `from ${count} ${part}`,
-  parts: (list) => `By weight: ${list}.`,
+  parts: (list) => `Parts by weight: ${list}.`,
+  onePart: 'Bought ready made.',
   keeps: (days, chilled) =>
     `Keeps ${days === 1 ? 'one day' : `${days} days`}${chilled ? ' in the fridge' : ' in a cool place'}.`,
   settings: {

@@ -19,6 +19,8 @@ export interface FinishingWords {
   /** 'from 6 whites' */
   fromEggs: (count: number, part: string) => string;
   parts: (list: string) => string;
+  /** A finish of one ingredient, bought as it is used. */
+  onePart: string;
   keeps: (days: number, chilled: boolean) => string;
   settings: {
     height: string;
