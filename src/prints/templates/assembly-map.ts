@@ -14,7 +14,9 @@ export interface AssemblyMap {
 
 const LEAST_MM = 6;
 /** Names need this much of a part. */
-const LEAST_CELL_MM = 6.5;
+const LEAST_CELL_MM = 5.6;
+/** A map may grow this far beyond its field for the sake of names; then it goes without. */
+const MOST_GROWTH = 2;
 
 type Place = (spot: Spot) => Spot;
 
@@ -43,8 +45,12 @@ export function assemblyMap(
   const [acrossMm, downMm] = lies ? [piece.heightMm, piece.widthMm] : [piece.widthMm, piece.heightMm];
   const [cellsAcross, cellsDown] = lies ? [rows, columns] : [columns, rows];
   const scale = Math.min(field.widthMm / acrossMm, field.heightMm / downMm);
-  const widthMm = Math.max(acrossMm * scale, columns * rows > 1 ? cellsAcross * LEAST_CELL_MM : LEAST_MM);
-  const heightMm = Math.max(downMm * scale, columns * rows > 1 ? cellsDown * LEAST_MM : LEAST_MM / 2);
+  const named =
+    columns * rows > 1 &&
+    cellsAcross * LEAST_CELL_MM <= field.widthMm * MOST_GROWTH &&
+    cellsDown * LEAST_MM <= field.heightMm * MOST_GROWTH;
+  const widthMm = Math.max(acrossMm * scale, named ? cellsAcross * LEAST_CELL_MM : LEAST_MM);
+  const heightMm = Math.max(downMm * scale, named ? cellsDown * LEAST_MM : LEAST_MM / 2);
   const place: Place = (spot) => {
     const { x, y } = natural(spot);
     return { x: (x / acrossMm + 0.5) * widthMm, y: (y / downMm + 0.5) * heightMm };
@@ -60,7 +66,7 @@ export function assemblyMap(
       const stroke = context.inks.ink;
       surface.path(at(outline), { stroke, ...templateLines.mapHere });
       if (lines.length > 0) surface.path(at(lines), { stroke, ...templateLines.map });
-      for (const part of laid.parts) {
+      for (const part of named ? laid.parts : []) {
         const spot = place(middle(part.window));
         const { font, sizePt } = part === here ? templateType.mapHere : templateType.map;
         const width = context.metrics.widthMm(part.name, font, sizePt);

@@ -8,6 +8,8 @@ import { templateType } from './template-type.ts';
 
 /** Less than this of a line is not worth naming. */
 const SHORTEST_MM = 10;
+/** A name stands this near its line, middle to middle. */
+const ASIDE_MM = 6;
 /** From a mark's end to its name. */
 const MARK_GAP_MM = 1.5;
 
@@ -52,7 +54,9 @@ function labelOf(
   const upright = !closed && Math.abs(down) > Math.abs(across);
   const { font, sizePt } = templateType.guide;
   const near = nearFor(kind, curves, upright, context.metrics.widthMm(text, font, sizePt));
-  return setLabel(text, templateType.guide, upright ? 270 : 0, near, 0.5, places, context) ?? [];
+  const level = Math.min(Math.abs(across), Math.abs(down)) < 1e-6 && curves.every((curve) => curve.straight);
+  const asideMm = level && kind !== 'baked' ? ASIDE_MM : undefined;
+  return setLabel(text, templateType.guide, upright ? 270 : 0, near, 0.5, places, context, asideMm) ?? [];
 }
 
 type Labelled = (

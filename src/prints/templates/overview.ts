@@ -32,6 +32,10 @@ function mapDrawing(laid: LaidPiece, labels: TemplateLabels, context: SheetConte
   return { ...map, alt: labels.figure(laid.piece.name, '', [...new Set(names)]) };
 }
 
+/** Names of many parts need a wider field. */
+const fieldMm = (maps: readonly Drawing[]): number =>
+  Math.max(MAP_FIELD.widthMm, ...maps.map(({ widthMm }) => widthMm));
+
 const column = (heading: string, narrowestMm: number, widestMm: number): Column => ({
   heading: [paragraph(heading, typeScale.columnHead)],
   align: 'left',
@@ -46,15 +50,18 @@ function piecesTable(
   context: SheetContext,
 ): TableSpec {
   const quiet: TypeStyle = typeScale.rowDetail;
+  const maps = layout.pieces.map((laid) => mapDrawing(laid, labels, context));
+  const drawingMm = fieldMm(maps);
   return {
     key: 'pieces',
     paddingMm: 1.5,
     columns: [
-      { ...column(labels.piece, 76, 86), drawingMm: MAP_FIELD.widthMm },
+      { ...column(labels.piece, drawingMm + 36, drawingMm + 50), drawingMm },
       column(labels.size, 50, 78),
       column(labels.sheets, 16, 24),
     ],
-    rows: layout.pieces.map((laid) => {
+    rows: layout.pieces.map((laid, index) => {
+      const drawing = maps[index];
       const sheets = sheetsOf(laid, layout, firstSheet);
       const first = sheets[0] ?? firstSheet;
       const { name, cutText, sizeText } = laid.piece;
@@ -62,7 +69,7 @@ function piecesTable(
         cells: [
           {
             heading: true,
-            drawing: mapDrawing(laid, labels, context),
+            ...(drawing ? { drawing } : {}),
             paragraphs: [paragraph(name, typeScale.rowName), paragraph(cutText, quiet)],
           },
           { paragraphs: [paragraph(sizeText, typeScale.ingredient)] },

@@ -10,9 +10,9 @@ export interface Label {
   draw(surface: Surface, dx: number, dy: number): void;
 }
 
-const FARTHEST_MM = 60;
+const FARTHEST_MM = 90;
 
-/** Null when there is no room within 60 mm of where it belongs. `turnDeg` is 0 or 270 (reads downwards). */
+/** Null when there is no room within 90 mm of where it belongs. `turnDeg` is 0 or 270 (reads downwards). */
 export function setLabel(
   text: string,
   type: TypeStyle,
@@ -21,6 +21,8 @@ export function setLabel(
   clearMm: number,
   places: FreePlaces,
   context: SheetContext,
+  /** How far aside of its line a name may stand before it seems to belong to another. */
+  asideMm = Number.POSITIVE_INFINITY,
 ): Label | null {
   const { metrics, inks } = context;
   const { font, sizePt, colour } = type;
@@ -28,7 +30,9 @@ export function setLabel(
   const ascentMm = metrics.capHeightMm(font, sizePt) + 0.5;
   const highMm = ascentMm + metrics.descentMm(font, sizePt);
   const [widthMm, heightMm] = turnDeg === 0 ? [lengthMm, highMm] : [highMm, lengthMm];
-  const box = places.take({ widthMm, heightMm, near, clearMm, farthestMm: FARTHEST_MM });
+  const aside = ({ x, y }: Spot) => Math.abs(turnDeg === 0 ? y - near.y : x - near.x);
+  const dislikeMm = (middle: Spot) => (aside(middle) > asideMm ? FARTHEST_MM : 0);
+  const box = places.take({ widthMm, heightMm, near, clearMm, dislikeMm, farthestMm: FARTHEST_MM });
   if (box === null) return null;
   const xMm = turnDeg === 0 ? box.xMm : box.xMm + highMm - ascentMm;
   const yMm = turnDeg === 0 ? box.yMm + ascentMm : box.yMm;

@@ -37,7 +37,7 @@ export const enGbTemplates: TemplateWords = {
     followed: 'The base follows the tin’s own outline; try it in the tin before you cut a stack.',
     strip: (lap, collar) =>
       `Strips stand ${collar} mm above the rim, and their ends lap by ${lap} mm: wrap the strip to the broken line.`,
-    sector: 'The side paper is curved because the wall slopes: the longer edge goes up.',
+    sector: 'Curved papers fit a wall that slopes: the edge marked ‘foot’ goes down.',
     panel: 'The side papers are wider at the head because the wall slopes: the narrow edge goes down.',
     trace: (clearance) =>
       `There is no pattern for the base: parts of it are too narrow to be drawn ${clearance} mm smaller. Stand the tin on baking paper, draw round it, and cut just inside the line.`,
