@@ -68,6 +68,7 @@ function chartRow(row: TinChartRow, order: number, chart: TinChartView, shown: R
     eggExactText: row.eggs ? `${row.eggs.exact.text} exact` : '',
     batterValue: row.batter.value,
     batterText: row.batter.text,
+    pourText: `${row.receives.text} g in ${row.count > 1 ? 'each' : 'the tin'}`,
     amounts: labelled(row.amounts, chart.columns),
     fillValue: row.rawFillShare.value,
     fillText: `${row.rawFill.text} mm`,

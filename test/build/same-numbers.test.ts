@@ -71,6 +71,9 @@ const rowName = ({ count, name }: Tin): string => (count === 1 ? name : `${count
 /** What the JSON says beside what another place says; equal for the same numbers. */
 type Pair = [unknown, unknown];
 
+const poured = ({ count, shown }: Tin): string =>
+  `${shown.receives_g_each} g in ${count > 1 ? 'each' : 'the tin'}`;
+
 function pagePairs(tin: Tin, row: PageRow): Pair[] {
   const cell = (label: string) => row.cells.get(label) ?? { value: null, parts: [] };
   const valued = (label: string, value: number, ...parts: (string | undefined)[]): Pair[] => [
@@ -88,7 +91,7 @@ function pagePairs(tin: Tin, row: PageRow): Pair[] {
           // Yolks and whites are told beside the count; so many plain eggs are not said twice.
           /^\S+ eggs?$/.test(tin.eggs.text) ? undefined : tin.eggs.text,
         )),
-    ...valued('Batter', tin.batter_g, tin.shown.batter_g),
+    ...valued('Batter', tin.batter_g, tin.shown.batter_g, poured(tin)),
     ...tin.ingredients.flatMap(({ name, grams, shown, spoons }) =>
       valued(name, grams, shown, spoons ?? undefined),
     ),
@@ -153,7 +156,7 @@ function printSays(tin: Tin): { inOrder: string[]; anywhere: string[] } {
   const { shown } = tin;
   const filling = [`${shown.raw_fill_mm} mm`, shown.raw_fill_share ?? '', tin.surplus];
   const eggs = tin.eggs === null ? [] : [shown.eggs_whole ?? '', shown.eggs_exact ?? ''];
-  const each = [`${shown.receives_g_each} g in`];
+  const each = [poured(tin)];
   return {
     inOrder: [tin.size, tin.other_size, shown.batter_g ?? '', ...amounts, ...filling],
     anywhere: [...eggs, ...each, shown.volume_ml ?? '', ...tin.warnings.map(({ message }) => message)],
