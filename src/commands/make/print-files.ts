@@ -3,12 +3,12 @@ import type { Content } from '../../domain/content.ts';
 import { instantOf } from '../../domain/edition.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
 import { renderPdf } from '../../pdf/render-pdf.ts';
-import type { Print } from '../../prints/sheet/surface.ts';
-import { tinChartPrint } from '../../prints/tin-chart.ts';
+import { printsOf } from '../../prints/catalogue.ts';
 import type { ChartViews } from '../../views/chart-views.ts';
 import { programVersion } from '../version.ts';
 import { houseFonts } from './house-fonts.ts';
 import type { MadeFile } from './made-file.ts';
+import { templatePrints } from './template-prints.ts';
 
 /** Problems are the house style's: a font that cannot be read, or that lacks a sign which a print needs. */
 export function printFiles(
@@ -24,7 +24,8 @@ export function printFiles(
     author: kitchen.name,
     producer: `Tinwright ${programVersion()}`,
   };
-  const files = printsOf(content, charts, fonts.value.metrics).map((print) => {
+  const source = { content, charts, style: houseStyle, metrics: fonts.value.metrics };
+  const files = printsOf(source).map((print) => {
     const pdf = renderPdf(print, fonts.value, info);
     return pdf.ok ? succeed({ path: `${print.path}.pdf`, bytes: pdf.value }) : pdf;
   });
@@ -32,15 +33,4 @@ export function printFiles(
   return problems.length > 0
     ? fail(...problems)
     : succeed(files.flatMap((file) => (file.ok ? [file.value] : [])));
-}
-
-function printsOf(
-  { kitchen, houseStyle }: Content,
-  charts: readonly ChartViews[],
-  metrics: Parameters<typeof tinChartPrint>[2],
-): Print[] {
-  const options = kitchen.siteUrl === undefined ? {} : { siteUrl: kitchen.siteUrl };
-  return charts.flatMap(({ chart }) =>
-    kitchen.paper.map((paper) => tinChartPrint(chart, houseStyle, metrics, paper, kitchen.locale, options)),
-  );
 }
