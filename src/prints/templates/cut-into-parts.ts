@@ -87,7 +87,7 @@ function tightWindow(piece: TemplatePiece, window: Window, region: Region): Wind
   const corners = [minX, maxX].flatMap((x) => [minY, maxY].map((y) => ({ x, y })));
   const lines = clippedCurves(curvesOf(piece.cut), window);
   const spots = [
-    ...lines.flatMap((curve) => [curve.from, ...spotsAlong(curve, 0.5)]),
+    ...lines.flatMap((curve) => [curve.from, ...(curve.straight ? [curve.to] : spotsAlong(curve, 1))]),
     ...corners.filter((corner) => region.has(corner)),
   ];
   if (spots.length === 0) return null;

@@ -67,13 +67,15 @@ function sumAt({ columns, sums }: Cells, column: number, row: number): number {
   return sums[row * (columns + 1) + column] ?? 0;
 }
 
-// No closures here: this is asked thousands of times for every sheet.
-function isFree(cells: Cells, box: WordBox, clearMm: number, { minX, minY }: Window): boolean {
+const cellOf = (mm: number, most: number): number => bounded(Math.floor(mm / CELL_MM), most);
+
+// Neither closures nor new objects here: this is asked many thousands of times for every sheet.
+function isFree(cells: Cells, xMm: number, yMm: number, { widthMm, heightMm, clearMm }: Wish): boolean {
   const { columns, rows } = cells;
-  const left = bounded(Math.floor((box.xMm - clearMm - minX) / CELL_MM), columns);
-  const right = bounded(Math.floor((box.xMm + box.widthMm + clearMm - minX) / CELL_MM) + 1, columns);
-  const top = bounded(Math.floor((box.yMm - clearMm - minY) / CELL_MM), rows);
-  const bottom = bounded(Math.floor((box.yMm + box.heightMm + clearMm - minY) / CELL_MM) + 1, rows);
+  const left = cellOf(xMm - clearMm, columns);
+  const right = bounded(cellOf(xMm + widthMm + clearMm, columns) + 1, columns);
+  const top = cellOf(yMm - clearMm, rows);
+  const bottom = bounded(cellOf(yMm + heightMm + clearMm, rows) + 1, rows);
   const above = sumAt(cells, right, top) - sumAt(cells, left, top);
   return sumAt(cells, right, bottom) - sumAt(cells, left, bottom) - above === 0;
 }
@@ -93,7 +95,7 @@ function isApart(box: WordBox, taken: readonly WordBox[]): boolean {
 }
 
 function nearestFree(cells: Cells, window: Window, taken: readonly WordBox[], wish: Wish): WordBox | null {
-  const { widthMm, heightMm, near, clearMm, dislikeMm, farthestMm = Number.POSITIVE_INFINITY } = wish;
+  const { widthMm, heightMm, near, dislikeMm, farthestMm = Number.POSITIVE_INFINITY } = wish;
   let best: WordBox | null = null;
   let bestMm = farthestMm;
   const { minX, minY, maxX, maxY } = window;
@@ -110,8 +112,9 @@ function nearestFree(cells: Cells, window: Window, taken: readonly WordBox[], wi
       if (away >= bestMm) break;
       const xMm = ideal.x + across;
       if (xMm < minX || xMm + widthMm > maxX) continue;
+      if (!isFree(cells, xMm - minX, yMm - minY, wish)) continue;
       const box = { xMm, yMm, widthMm, heightMm };
-      if (!isFree(cells, box, clearMm, window) || !isApart(box, taken)) continue;
+      if (!isApart(box, taken)) continue;
       const score = away + (dislikeMm?.({ x: xMm + widthMm / 2, y: yMm + heightMm / 2 }) ?? 0);
       if (score >= bestMm) continue;
       best = box;

@@ -50,6 +50,7 @@ function cost({ parts }: LaidPiece, frame: TemplateFrame): number {
 
 function laidPiece(piece: TemplatePiece, frame: TemplateFrame, firstLetter: number): LaidPiece {
   const asIs = cutIntoParts(piece, false, frame, firstLetter);
+  if (asIs.parts.length === 1) return asIs;
   const turned = cutIntoParts(piece, true, frame, firstLetter);
   return cost(turned, frame) < cost(asIs, frame) ? turned : asIs;
 }
