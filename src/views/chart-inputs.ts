@@ -7,10 +7,11 @@ import type { Content } from '../domain/content.ts';
 import type { Flavour } from '../domain/flavour.ts';
 import type { Recipe } from '../domain/recipe.ts';
 import type { ChartInput } from './chart-mixes.ts';
+import { type RecipeBakes, recipeBakes } from './recipe-bakes.ts';
 
 /** What charts are made from; flavours, altitude and printables may be left out for a plain kitchen. */
 export type ChartContent = Pick<Content, 'kitchen' | 'ingredients' | 'recipes'> &
-  Partial<Pick<Content, 'flavours' | 'altitudeM' | 'printables'>>;
+  Partial<Pick<Content, 'flavours' | 'altitudeM' | 'printables' | 'bakeLog'>>;
 
 export interface Combination {
   recipe: Recipe;
@@ -22,8 +23,9 @@ export function chartInput(
   { kitchen, ingredients, altitudeM = null }: ChartContent,
   recipe: Recipe,
   flavours: readonly Flavour[],
+  bakes?: RecipeBakes,
 ): ChartInput {
-  const base = { kitchen, recipe, ingredients };
+  const base = { kitchen, recipe, ingredients, ...(bakes === undefined ? {} : { bakes }) };
   const applied = formulaInKitchen(recipe, flavours, { altitudeM, ingredients });
   if (flavours.length === 0 && applied.warnings.every(({ code }) => code !== 'altitude-adjusted'))
     return base;
@@ -52,7 +54,16 @@ export function chartCombinations(content: ChartContent): Combination[] {
   });
 }
 
+/** What the log taught, by the id of the recipe. */
+export const bakesOfRecipes = (content: ChartContent): Map<string, RecipeBakes> =>
+  new Map(content.recipes.map((recipe) => [recipe.id, recipeBakes(recipe, content)]));
+
 /** The inputs of every chart, in the order of the combinations. */
-export function chartInputs(content: ChartContent): ChartInput[] {
-  return chartCombinations(content).map(({ recipe, flavours }) => chartInput(content, recipe, flavours));
+export function chartInputs(
+  content: ChartContent,
+  bakes: ReadonlyMap<string, RecipeBakes> = bakesOfRecipes(content),
+): ChartInput[] {
+  return chartCombinations(content).map(({ recipe, flavours }) =>
+    chartInput(content, recipe, flavours, bakes.get(recipe.id)),
+  );
 }

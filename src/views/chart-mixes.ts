@@ -6,6 +6,7 @@ import type { Kitchen } from '../domain/kitchen.ts';
 import type { Formula, Recipe } from '../domain/recipe.ts';
 import type { Tin } from '../domain/tin.ts';
 import type { Named } from './figure.ts';
+import type { RecipeBakes } from './recipe-bakes.ts';
 
 /** What a chart is made from. */
 export interface ChartInput {
@@ -14,6 +15,8 @@ export interface ChartInput {
   ingredients: readonly Ingredient[];
   /** Flavours with the formula they make; the plain recipe when left out. */
   flavours?: AppliedFlavours & { named: Named[]; formula: Formula };
+  /** What the log taught about the recipe; no bake times when left out. */
+  bakes?: RecipeBakes;
 }
 
 export interface ChartMix {

@@ -5,6 +5,7 @@ import { quantiseRatio } from '../domain/quantise.ts';
 import { surplusInWords } from '../wording/surplus.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
+import { bakeFigures } from './bake-figures.ts';
 import { chartAmounts } from './chart-columns.ts';
 import type { ChartInput, ChartMix } from './chart-mixes.ts';
 import { eggFigures } from './egg-figures.ts';
@@ -19,7 +20,7 @@ const surplusText = (surplusG: number, kitchen: Kitchen, words: Words): string =
 export function chartRow(
   { id, tin, count, mix }: ChartMix,
   columns: ChartColumn[],
-  { kitchen, ingredients }: ChartInput,
+  { kitchen, ingredients, bakes }: ChartInput,
   words: Words,
 ): TinChartRow[] {
   const [filled] = mix.tins;
@@ -46,6 +47,7 @@ export function chartRow(
       surplus: totalFigure(mix.surplusG),
       surplusText: surplusText(mix.surplusG, kitchen, words),
       warnings: rowWarnings(mix.warnings, tin.name),
+      bake: bakes ? bakeFigures(bakes, tin, filled.finishedHeightMm, kitchen.locale) : null,
     },
   ];
 }

@@ -1,5 +1,5 @@
 /** Every chart of the kitchen with its working: each recipe plain, then with its flavours. */
-import { type ChartContent, chartInputs } from './chart-inputs.ts';
+import { bakesOfRecipes, type ChartContent, chartInputs } from './chart-inputs.ts';
 import { chartMixes } from './chart-mixes.ts';
 import { tinChartView } from './tin-chart.ts';
 import type { TinChartView } from './tin-chart.types.ts';
@@ -12,8 +12,8 @@ export interface ChartViews {
 }
 
 /** Charts of all recipes as they are written and in every flavour made for them. */
-export function chartViews(content: ChartContent): ChartViews[] {
-  return chartInputs(content).map((input) => {
+export function chartViews(content: ChartContent, bakes = bakesOfRecipes(content)): ChartViews[] {
+  return chartInputs(content, bakes).map((input) => {
     const mixes = chartMixes(input);
     return { chart: tinChartView(input, mixes), working: workingView(input, mixes) };
   });

@@ -72,4 +72,5 @@ export const chartPath = (chartId: string): string => `charts/${chartId}.html`;
 export const workingPath = (chartId: string): string => `working/${chartId}.html`;
 export const flavourPath = (flavourId: string): string => `flavours/${flavourId}.html`;
 export const finishPath = (finishId: string): string => `finishing/${finishId}.html`;
+export const bakePath = (recipeId: string): string => `bakes/${recipeId}.html`;
 export const freePagePath = (pageId: string): string => `pages/${pageId}.html`;

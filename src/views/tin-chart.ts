@@ -5,6 +5,7 @@
 import type { Warning } from '../domain/problem.ts';
 import { formatBothLengths } from '../wording/length.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { bakeCautions, chartBake } from './bake-figures.ts';
 import { chartCautions, madeWithoutCautions } from './chart-cautions.ts';
 import { chartColumns } from './chart-columns.ts';
 import { type ChartInput, type ChartMix, chartFormula, chartMixes } from './chart-mixes.ts';
@@ -67,7 +68,12 @@ export function tinChartView(
     cautions: [
       ...madeWithoutCautions(recipe.formula, formula, input.ingredients, words),
       ...chartCautions(formula, input.ingredients, words),
+      ...bakeCautions(
+        rows.map(({ bake }) => bake ?? null),
+        kitchen.locale,
+      ),
     ],
     warnings: sharedWarnings(mixes, input),
+    bake: input.bakes ? chartBake(input.bakes, kitchen.locale) : null,
   };
 }

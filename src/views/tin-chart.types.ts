@@ -1,5 +1,6 @@
 /** The tin chart of one recipe (and flavours): every tin owned × every ingredient, and the egg ladder. */
 import type { Warning } from '../domain/problem.ts';
+import type { BakeFigures, ChartBake } from './bake-figures.types.ts';
 import type { Caution, Figure, Named } from './figure.ts';
 import type { TinPicture } from './tin-picture.ts';
 
@@ -57,6 +58,8 @@ export interface TinChartRow {
   /** '140 g over: 5 fairy cakes and 15 g', '8 g short', 'nothing over'. */
   surplusText: string;
   warnings: Warning[];
+  /** Left out or null where bake times are not worked out. */
+  bake?: BakeFigures | null;
 }
 
 export interface LadderRung {
@@ -92,6 +95,8 @@ export interface TinChartView {
   rows: TinChartRow[];
   /** Null for a recipe without eggs. */
   ladder: EggLadder | null;
+  /** Left out or null where bake times are not worked out. */
+  bake?: ChartBake | null;
   /** How to read the chart, a sentence each. */
   notes: string[];
   cautions: Caution[];

@@ -4,6 +4,7 @@
  * logged bakes stand behind each.
  */
 import type { CoreKind } from '../../domain/bake-log.ts';
+import type { OvenSetting } from '../../domain/kitchen.ts';
 import { quantiseMin, quantiseMm, quantiseRatio } from '../../domain/quantise.ts';
 import { type Result, succeed } from '../../domain/result.ts';
 import type { TinForm, TinMaterial } from '../../domain/tin.ts';
@@ -12,6 +13,7 @@ import type { BakeConstants } from './constants.ts';
 import { edgeDose, gentlestDialC, MOST_DOSE_K_MIN } from './edge-dose.ts';
 import { coreIsWorthIt } from './heating-core.ts';
 import type { BakeGroup, LogFit } from './log-fit.ts';
+import { settableC } from './oven-scales.ts';
 import { bakeSolid } from './solid.ts';
 import { type BakeWindow, bakeWindow } from './window.ts';
 
@@ -23,6 +25,8 @@ export interface GuidanceAsk {
   /** Core that the kitchen owns. */
   core: Exclude<CoreKind, 'none'>;
   band: boolean;
+  /** Settings that the dial can be turned to; any when left out. */
+  dial?: OvenSetting['dial'];
 }
 
 /** One way to bake it. */
@@ -69,7 +73,8 @@ function advice(
 ): Result<BakeAdvice> {
   const solid = bakeSolid(ask.tin, ask.heightMm);
   const gentle = gentlestDialC(solid, core, constants);
-  const dialC = gentle === null ? ask.recipeOvenC : Math.min(ask.recipeOvenC, quantiseRatio(gentle));
+  const heatC = gentle === null ? ask.recipeOvenC : Math.min(ask.recipeOvenC, quantiseRatio(gentle));
+  const dialC = ask.dial === undefined ? heatC : settableC(heatC, ask.dial);
   const bake = neutralBake(
     { tin: ask.tin, heightMm: ask.heightMm, ovenC: dialC, core, band: ask.band },
     constants,

@@ -22,6 +22,7 @@ export {
   gasMarkC,
   gasMarkF,
   nearestGasMark,
+  settableC,
 } from './oven-scales.ts';
 export { type ClassId, classOfMethod, RECIPE_CLASSES, type RecipeClass } from './recipe-class.ts';
 export { seriesMinutes } from './series-minutes.ts';

@@ -3,6 +3,8 @@
  * above 1; below it each halving is 25 °F less (¼ is 225, ½ is 250). Common practice: no standard exists, and
  * printed dials differ by 5 °C and more.
  */
+import type { OvenSetting } from '../../domain/kitchen.ts';
+import { quantiseRatio } from '../../domain/quantise.ts';
 import { celsiusFromFahrenheit, fahrenheitFromCelsius } from '../../domain/units.ts';
 
 const FAN_DROP_C = 20;
@@ -27,6 +29,20 @@ export function gasMarkF(mark: number): number | null {
 export function gasMarkC(mark: number): number | null {
   const fahrenheit = gasMarkF(mark);
   return fahrenheit === null ? null : celsiusFromFahrenheit(fahrenheit);
+}
+
+const DIAL_STEP = 5;
+const toStep = (value: number): number => Math.round(value / DIAL_STEP) * DIAL_STEP;
+
+/**
+ * The setting nearest to a conventional one in °C that a dial can be turned to: 5 °C, 5 °F or a gas mark.
+ * Conventional °C again; a heat beyond the gas marks stays as it is.
+ */
+export function settableC(ovenC: number, dial: OvenSetting['dial']): number {
+  if (dial === 'C') return toStep(ovenC);
+  if (dial === 'F') return quantiseRatio(celsiusFromFahrenheit(toStep(fahrenheitFromCelsius(ovenC))));
+  const mark = nearestGasMark(ovenC);
+  return quantiseRatio(mark === null ? ovenC : (gasMarkC(mark) ?? ovenC));
 }
 
 /** The nearest gas mark to a conventional setting in °C; null when it is beyond the dial by a step or more. */

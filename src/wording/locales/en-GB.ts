@@ -85,7 +85,7 @@ export const enGB: Words = {
     'made-without': (names) =>
       `Made without ingredients that contain ${names}, in a kitchen that uses them: traces travel by flour dust, sieves, cloths and hands. Not suitable for someone with that allergy unless everything is kept apart from start to finish.`,
     ready:
-      'The chart says how much, not how long: a cake is ready when it springs back, a skewer comes out clean and the edge draws away from the tin.',
+      'A cake is ready when it springs back, a skewer comes out clean and the edge draws away from the tin, whatever the clock says. If it is not, give it five minutes more and look again.',
   },
   allergens: {
     gluten: 'gluten',
