@@ -6,6 +6,7 @@ import type { Content } from '../domain/content.ts';
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
+import { templatePrints } from './template-prints.ts';
 import { tinChartPrint } from './tin-chart.ts';
 
 /** What prints are made from. */
@@ -32,7 +33,12 @@ const tinCharts: Printable = {
   },
 };
 
-export const PRINTABLES: readonly Printable[] = [tinCharts];
+const liningTemplates: Printable = {
+  kind: 'lining-template',
+  prints: ({ content, metrics, style }) => templatePrints({ ...content, houseStyle: style }, metrics),
+};
+
+export const PRINTABLES: readonly Printable[] = [tinCharts, liningTemplates];
 
 /** All prints of a kitchen in one house style, in the order of the catalogue. */
 export function printsOf(source: PrintSource): Print[] {

@@ -8,7 +8,6 @@ import type { ChartViews } from '../../views/chart-views.ts';
 import { programVersion } from '../version.ts';
 import { houseFonts } from './house-fonts.ts';
 import type { MadeFile } from './made-file.ts';
-import { templatePrints } from './template-prints.ts';
 
 /** Problems are the house style's: a font that cannot be read, or that lacks a sign which a print needs. */
 export function printFiles(

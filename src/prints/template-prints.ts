@@ -1,9 +1,9 @@
 /** The lining templates that a kitchen wants: every owned tin on every paper, or what its printables list says. */
-import type { Content } from '../../domain/content.ts';
-import type { PaperName } from '../../domain/kitchen.ts';
-import { liningTemplatePrint } from '../../prints/lining-template.ts';
-import type { Metrics, Print } from '../../prints/sheet/surface.ts';
-import { liningTemplates } from '../../views/lining-template.ts';
+import type { Content } from '../domain/content.ts';
+import type { PaperName } from '../domain/kitchen.ts';
+import { liningTemplates } from '../views/lining-template.ts';
+import { liningTemplatePrint } from './lining-template.ts';
+import type { Metrics, Print } from './sheet/surface.ts';
 
 /** Whether some entry of the list asks for this tin on this paper; without a list everything is asked for. */
 function isWanted({ kitchen, printables }: Content, tinId: string, paper: PaperName): boolean {
