@@ -2,6 +2,7 @@
  * The tin chart as a table for a spreadsheet: a record per tin, units in the header, what holds for the whole
  * chart repeated in the last columns so that charts can be stacked under one another and filtered.
  */
+import type { BakeFigures } from '../views/bake-figures.types.ts';
 import type { ChartColumn, EggFigures, TinChartRow, TinChartView } from '../views/tin-chart.types.ts';
 import { type Cell, csvText } from './csv.ts';
 
@@ -17,6 +18,7 @@ export function tinChartCsv(view: TinChartView): string {
     ...(view.rows.some((row) => row.eggs !== null) ? eggColumns() : []),
     ...view.columns.flatMap(ingredientColumns),
     ...fillColumns(),
+    ...bakeColumns(),
     ...chartColumns(view),
   ];
   return csvText(
@@ -89,6 +91,26 @@ function fillColumns(): Column[] {
   ];
 }
 
+function bakeColumns(): Column[] {
+  const of = (pick: (bake: BakeFigures) => Cell) => (row: TinChartRow) => (row.bake ? pick(row.bake) : null);
+  return [
+    { header: 'dial (C conventional)', cell: of(({ dial }) => dial.value) },
+    { header: 'dial', cell: of(({ dial }) => dial.text) },
+    { header: 'dial elsewhere', cell: of(({ dialOthers }) => dialOthers) },
+    { header: 'first look (min)', cell: of(({ firstLook }) => firstLook.value) },
+    { header: 'first look shown', cell: of(({ firstLook }) => firstLook.text) },
+    { header: 'most likely (min)', cell: of(({ likely }) => likely.value) },
+    { header: 'most likely shown', cell: of(({ likely }) => likely.text) },
+    { header: 'done by (min)', cell: of(({ expectedBy }) => expectedBy.value) },
+    { header: 'done by shown', cell: of(({ expectedBy }) => expectedBy.text) },
+    { header: 'heating core', cell: of(({ core }) => String(core)) },
+    { header: 'insulated band', cell: of(({ band }) => String(band)) },
+    { header: 'core and band', cell: of(({ advice }) => advice) },
+    { header: 'logged bakes (count)', cell: of(({ bakes }) => bakes.value) },
+    { header: 'logged bakes', cell: of(({ bakes }) => bakes.text) },
+  ];
+}
+
 function chartColumns(view: TinChartView): Column[] {
   const whole: [string, Cell][] = [
     ['chart', view.id],
@@ -103,6 +125,7 @@ function chartColumns(view: TinChartView): Column[] {
     ['chart height', view.finishedHeightText],
     ['egg size', view.eggSizeText],
     ['basis', view.basisText],
+    ['bake basis', view.bake?.basisText ?? null],
     ['cautions', listed(view.cautions.map(({ code, text }) => `[${code}] ${text}`))],
     ['chart warnings', listed(view.warnings.map(({ code, message }) => `[${code}] ${message}`))],
   ];

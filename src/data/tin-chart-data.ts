@@ -24,6 +24,7 @@ export function tinChartData(view: TinChartView): Json {
     basis: view.basisText,
     cautions: view.cautions.map(({ code, text }) => ({ code, text })),
     warnings: view.warnings.map(({ code, message }) => ({ code, message })),
+    bake_basis: view.bake?.basisText ?? null,
     tins: view.rows.map((row) => rowData(row, view)),
   };
 }
@@ -49,7 +50,31 @@ function rowData(row: TinChartRow, view: TinChartView): Json {
     surplus_g: row.surplus.value,
     surplus: row.surplusText,
     warnings: row.warnings.map(({ code, message }) => ({ code, message })),
+    bake: bakeData(row),
     shown: shownOf(row),
+  };
+}
+
+/** Null where bake times are not worked out. */
+function bakeData({ bake }: TinChartRow): Json {
+  if (!bake) return null;
+  return {
+    dial_c: bake.dial.value,
+    dial: bake.dial.text,
+    dial_elsewhere: bake.dialOthers,
+    first_look_min: bake.firstLook.value,
+    likely_min: bake.likely.value,
+    done_by_min: bake.expectedBy.value,
+    core: bake.core,
+    band: bake.band,
+    advice: bake.advice,
+    logged_bakes: bake.bakes.value,
+    shown: {
+      first_look: bake.firstLook.text,
+      likely: bake.likely.text,
+      done_by: bake.expectedBy.text,
+      logged_bakes: bake.bakes.text,
+    },
   };
 }
 

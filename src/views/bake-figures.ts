@@ -60,7 +60,8 @@ function adviceText(guidance: BakeGuidance, { oven, recipe }: RecipeBakes, words
         ];
   const wanted = guidance.coreIsWorthIt && guidance.withCore !== null;
   const core = plain === null ? [wanted ? words.coreWouldHelp : words.noCore] : [words.coreIn, ...without];
-  const band = guidance.edgeNeedsCare ? [oven.band ? words.bandOn : words.bandWouldHelp] : [];
+  const band =
+    guidance.edgeNeedsCare && plain === null ? [oven.band ? words.bandOn : words.bandWouldHelp] : [];
   const lowered = way.dialC < recipe.ovenC - 4 ? [words.lowered] : [];
   return [...core, ...band, ...lowered].join(' ');
 }
@@ -84,7 +85,7 @@ export function bakeFigures(
     likely: minutesFigure(way.window.likelyMin),
     expectedBy: minutesFigure(way.window.expectedByMin),
     core: plain !== null,
-    band: guidance.edgeNeedsCare && bakes.oven.band,
+    band: guidance.edgeNeedsCare && plain === null && bakes.oven.band,
     advice: adviceText(guidance, bakes, words),
     bakes: { value: way.bakes, unit: 'count', text: words.behind(way.bakes) },
   };

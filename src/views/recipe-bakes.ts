@@ -66,7 +66,8 @@ export function recipeBakes(recipe: Recipe, content: BakeContent): RecipeBakes {
     };
     const plain = bakeGuidance(ask, fit, constants);
     if (!plain.ok) return null;
-    if (!oven.band || !plain.value.edgeNeedsCare) return plain.value;
+    const cored = oven.core !== 'none' && plain.value.coreIsWorthIt && plain.value.withCore !== null;
+    if (!oven.band || cored || !plain.value.edgeNeedsCare) return plain.value;
     const banded = bakeGuidance({ ...ask, band: true }, fit, constants);
     return banded.ok ? banded.value : plain.value;
   };

@@ -3,6 +3,8 @@ import { eggLadderCsv, eggLadderJson } from '../../src/data/egg-ladder-data.ts';
 import { tinChartCsv } from '../../src/data/tin-chart-csv.ts';
 import { tinChartJson } from '../../src/data/tin-chart-json.ts';
 import { readContent } from '../../src/read/content.ts';
+import { chartInput } from '../../src/views/chart-inputs.ts';
+import { recipeBakes } from '../../src/views/recipe-bakes.ts';
 import { tinChartView } from '../../src/views/tin-chart.ts';
 import type { TinChartView } from '../../src/views/tin-chart.types.ts';
 import { eggLadderCell, tinChartCell } from './support/chart-in-csv.ts';
@@ -15,7 +17,7 @@ beforeAll(async () => {
   const { content } = await readContent('content');
   if (content === null) throw new Error('the demo content is wrong');
   charts = content.recipes.map((recipe) =>
-    tinChartView({ kitchen: content.kitchen, ingredients: content.ingredients, recipe }),
+    tinChartView(chartInput(content, recipe, [], recipeBakes(recipe, content))),
   );
 });
 

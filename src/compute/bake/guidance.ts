@@ -14,7 +14,7 @@ import { edgeDose, gentlestDialC, MOST_DOSE_K_MIN } from './edge-dose.ts';
 import { coreIsWorthIt } from './heating-core.ts';
 import type { BakeGroup, LogFit } from './log-fit.ts';
 import { settableC } from './oven-scales.ts';
-import { bakeSolid } from './solid.ts';
+import { type BakeSolid, bakeSolid } from './solid.ts';
 import { type BakeWindow, bakeWindow } from './window.ts';
 
 export interface GuidanceAsk {
@@ -72,8 +72,7 @@ function advice(
   constants: BakeConstants,
 ): Result<BakeAdvice> {
   const solid = bakeSolid(ask.tin, ask.heightMm);
-  const gentle = gentlestDialC(solid, core, constants);
-  const heatC = gentle === null ? ask.recipeOvenC : Math.min(ask.recipeOvenC, quantiseRatio(gentle));
+  const heatC = gentleHeatC(solid, ask.recipeOvenC, core, constants);
   const dialC = ask.dial === undefined ? heatC : settableC(heatC, ask.dial);
   const bake = neutralBake(
     { tin: ask.tin, heightMm: ask.heightMm, ovenC: dialC, core, band: ask.band },
@@ -87,6 +86,14 @@ function advice(
     neutral: quantised(bake.value),
     edgeDoseKMin: quantiseRatio(edgeDose(solid, dialC, core, constants) ?? 0),
   });
+}
+
+/** The recipe's heat where the edge can take it (the dose only grows with heat), else the most that it can. */
+function gentleHeatC(solid: BakeSolid, recipeC: number, core: CoreKind, constants: BakeConstants): number {
+  const dose = edgeDose(solid, recipeC, core, constants);
+  if (dose !== null && quantiseRatio(dose) <= MOST_DOSE_K_MIN) return recipeC;
+  const gentle = gentlestDialC(solid, core, constants);
+  return gentle === null ? recipeC : Math.min(recipeC, quantiseRatio(gentle));
 }
 
 function quantised(bake: NeutralBake): NeutralBake {

@@ -28,7 +28,7 @@ export const enGbBake: BakeWords = {
   basis: (plain, cored) =>
     cored === 0
       ? `Times rest on ${bakes(plain)} of this recipe. Nine in ten should fall inside the window.`
-      : `Times rest on ${bakes(plain)} of this recipe without a heating core and ${cored} with one. Nine in ten should fall inside the window.`,
+      : `Times rest on ${bakes(plain)} of this recipe without a heating core, and on ${countOf(cored, 'with it', 'with it')}. Nine in ten should fall inside the window.`,
   basisNone: (kind) =>
     `Nothing is logged for this recipe yet, so times are those of ${kind} in general and the windows are wide. Three logged bakes narrow them most.`,
   classes: {
