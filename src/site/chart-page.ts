@@ -13,6 +13,7 @@ import type {
 import type { WorkingStep, WorkingView } from '../views/working.types.ts';
 import { eggsInWords } from '../wording/eggs.ts';
 import type { Words } from '../wording/words.ts';
+import { type BakeTable, bakeTable } from './bake-table.ts';
 import { rowDrawing } from './tin-drawing.ts';
 
 interface LabelledAmount {
@@ -30,6 +31,7 @@ export interface ChartPage {
   workingPath: string;
   print: DownloadLink | null;
   files: DownloadLink[];
+  bake: BakeTable | null;
   rows: unknown[];
   rungs: unknown[];
 }
@@ -114,6 +116,7 @@ export function chartPage(chart: TinChartView, files: readonly DownloadLink[], w
     workingPath: workingPath(chart.id),
     print,
     files: files.filter((file) => file !== print),
+    bake: bakeTable(chart, words.locale),
     rows: chart.rows.map((row, index) =>
       chartRow(row, index, chart, { words, pxPerMm: THUMBNAIL_PX / widestMm }),
     ),

@@ -24,6 +24,7 @@ export interface BakeWords {
   /** The edge would like one and the kitchen owns none. */
   bandWouldHelp: string;
   lowered: string;
+  likely: (minutes: string) => string;
   behind: (bakes: number) => string;
   basis: (bakes: number, cored: number) => string;
   basisNone: (kind: string) => string;

@@ -24,6 +24,7 @@ export const enGbBake: BakeWords = {
   bandOn: 'Band round the tin.',
   bandWouldHelp: 'A band would spare the edge.',
   lowered: 'Cooler than the recipe says, for the sake of the edge.',
+  likely: (minutes) => `most likely ${minutes}`,
   behind: (count) => (count === 0 ? 'nothing logged yet' : bakes(count)),
   basis: (plain, cored) =>
     cored === 0

@@ -1,0 +1,56 @@
+/** The oven's part of a chart page: one row per tin, whatever the number of tins of that kind in the mix. */
+import type { Locale } from '../domain/kitchen.ts';
+import { tinPath } from '../views/nav.ts';
+import type { TinChartRow, TinChartView } from '../views/tin-chart.types.ts';
+import { type BakeWords, bakeWordsFor } from '../wording/bake/index.ts';
+
+interface BakeRow {
+  tinPath: string;
+  tinName: string;
+  sizeText: string;
+  dialText: string;
+  othersText: string;
+  firstLookText: string;
+  expectedByText: string;
+  likelyText: string;
+  advice: string;
+  behindText: string;
+}
+
+export interface BakeTable {
+  words: Pick<BakeWords, 'section' | 'lead' | 'doneTests' | 'columns'>;
+  basisText: string;
+  path: string;
+  rows: BakeRow[];
+}
+
+function bakeRow({ tinId, tinName, sizeText, bake }: TinChartRow, words: BakeWords): BakeRow[] {
+  if (!bake) return [];
+  return [
+    {
+      tinPath: tinPath(tinId),
+      tinName,
+      sizeText,
+      dialText: bake.dial.text,
+      othersText: bake.dialOthers,
+      firstLookText: bake.firstLook.text,
+      expectedByText: bake.expectedBy.text,
+      likelyText: words.likely(bake.likely.text),
+      advice: bake.advice,
+      behindText: bake.bakes.text,
+    },
+  ];
+}
+
+/** The rows that bake alike stand once; null for a chart without bake times. */
+export function bakeTable({ bake, rows }: TinChartView, locale: Locale): BakeTable | null {
+  if (!bake) return null;
+  const words = bakeWordsFor(locale);
+  const { section, lead, doneTests, columns } = words;
+  const each = rows.filter((row, at) => rows.findIndex(({ tinId }) => tinId === row.tinId) === at);
+  return {
+    words: { section, lead, doneTests, columns },
+    ...bake,
+    rows: each.flatMap((row) => bakeRow(row, words)),
+  };
+}
