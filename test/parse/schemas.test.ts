@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
@@ -16,7 +16,7 @@ describe('the JSON Schemas for editors', () => {
     for (const [name, wanted] of Object.entries(files)) expect(text(`schemas/${name}`)).toBe(wanted);
   });
 
-  it.each(['content', 'test/kitchens/good/minimal', 'test/kitchens/good/us'])(
+  it.each(['content', 'test/kitchens/good/minimal', 'test/kitchens/good/us', 'test/kitchens/good/high'])(
     'accept every file of %s',
     (folder) => {
       const accepted = (name: string, data: unknown): void => {
@@ -28,6 +28,15 @@ describe('the JSON Schemas for editors', () => {
         accepted(name, parse(text(`${folder}/${name}.yaml`)));
       for (const file of readdirSync(`${folder}/recipes`))
         accepted('recipe', frontMatter(`${folder}/recipes/${file}`));
+      for (const [name, below] of [
+        ['flavour', 'flavours'],
+        ['finish', 'finishes'],
+        ['house-style', 'house-styles'],
+      ] as const) {
+        if (!existsSync(`${folder}/${below}`)) continue;
+        for (const file of readdirSync(`${folder}/${below}`))
+          accepted(name, parse(text(`${folder}/${below}/${file}`)));
+      }
     },
   );
 

@@ -16,8 +16,19 @@ function whole(rings: Point[][]): Paths64 {
   );
 }
 
+/** One plan is grown by the same thickness for many finishes: the library is asked once. */
+const grown = new WeakMap<Point[][], Map<number, Paths64>>();
+
 /** Polygons grown by `tMm`, in thousandths of mm; even-odd rings in, outer rings and holes out. */
 export function grownPaths(rings: Point[][], tMm: number): Paths64 {
+  const known = grown.get(rings) ?? new Map<number, Paths64>();
+  grown.set(rings, known);
+  const paths = known.get(tMm) ?? inflated(rings, tMm);
+  known.set(tMm, paths);
+  return paths;
+}
+
+function inflated(rings: Point[][], tMm: number): Paths64 {
   const oriented = union(whole(rings), FillRule.EvenOdd);
   return inflatePaths(oriented, tMm * PER_MM, JoinType.Round, EndType.Polygon, MITRE_LIMIT, ARC_TOLERANCE);
 }
