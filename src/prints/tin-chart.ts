@@ -24,6 +24,7 @@ import type { ChartContext } from './tin-chart/chart-context.ts';
 import { chartTable } from './tin-chart/chart-table.ts';
 import { fillsTable, ladderTable, turnedLadderTables } from './tin-chart/ladder-table.ts';
 import { factRow } from './tin-chart/masthead.ts';
+import { ovenSection } from './tin-chart/oven-table.ts';
 import { tinEntry } from './tin-chart/tin-entry.ts';
 
 const MOST_COLUMNS = 8;
@@ -153,6 +154,7 @@ export function tinChartPrint(
   const { widthMm } = frameOf(size, sheet);
   const sections = [
     chartSection(context, form),
+    ...ovenSection(view, lang),
     notesSection(context, widthMm),
     ...ladderSection(context, widthMm),
   ];

@@ -25,6 +25,7 @@ export interface BakeWords {
   bandWouldHelp: string;
   lowered: string;
   likely: (minutes: string) => string;
+  restsOn: (behind: string) => string;
   behind: (bakes: number) => string;
   basis: (bakes: number, cored: number) => string;
   basisNone: (kind: string) => string;

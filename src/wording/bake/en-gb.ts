@@ -25,6 +25,7 @@ export const enGbBake: BakeWords = {
   bandWouldHelp: 'A band would spare the edge.',
   lowered: 'Cooler than the recipe says, for the sake of the edge.',
   likely: (minutes) => `most likely ${minutes}`,
+  restsOn: (behind) => `Rests on: ${behind}.`,
   behind: (count) => (count === 0 ? 'nothing logged yet' : bakes(count)),
   basis: (plain, cored) =>
     cored === 0
