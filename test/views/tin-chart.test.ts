@@ -3,6 +3,7 @@ import { planMix } from '../../src/compute/mixes/plan-mix.ts';
 import type { Ingredient } from '../../src/domain/ingredient.ts';
 import { chartViews } from '../../src/views/chart-views.ts';
 import { mixJson } from '../../src/views/mix-json.ts';
+import { recipeBakes } from '../../src/views/recipe-bakes.ts';
 import { tinChartView } from '../../src/views/tin-chart.ts';
 import { equalWeights, kitchen, line, round, tin } from '../compute/mixes/sample.ts';
 
@@ -144,7 +145,7 @@ describe('a tin chart', () => {
     expect(JSON.parse(JSON.stringify(chart))).toEqual(chart);
     const [pair] = chartViews({ kitchen, ingredients, recipes: [recipe] });
     expect(JSON.parse(JSON.stringify(pair))).toEqual(pair);
-    expect(pair?.chart).toEqual(chart);
+    expect(pair?.chart).toEqual(tinChartView({ ...input, bakes: recipeBakes(recipe, { kitchen }) }));
     expect(pair?.working.chartId).toBe(chart.id);
   });
 });
