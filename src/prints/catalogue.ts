@@ -5,11 +5,12 @@
 import type { Content } from '../domain/content.ts';
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { ChartViews } from '../views/chart-views.ts';
+import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { templatePrints } from './template-prints.ts';
 import { tinChartPrint } from './tin-chart.ts';
 
-/** What prints are made from. */
+/** What all prints of a kitchen are made from. */
 export interface PrintSource {
   content: Content;
   charts: readonly ChartViews[];
@@ -17,16 +18,19 @@ export interface PrintSource {
   metrics: Metrics;
 }
 
+/** What one kind of print is made from: only what `printables` asks of it. */
+export type WantedSource = Pick<PrintSource, 'style' | 'metrics'> & WantedPrints;
+
 export interface Printable {
   /** As `printables:` in kitchen.yaml names it; its prints lie in the folder of the same name, in the plural. */
   kind: string;
-  prints(source: PrintSource): Print[];
+  prints(source: WantedSource): Print[];
 }
 
 const tinCharts: Printable = {
   kind: 'tin-chart',
-  prints({ content: { kitchen }, charts, style, metrics }) {
-    const options = kitchen.siteUrl === undefined ? {} : { siteUrl: kitchen.siteUrl };
+  prints({ content: { kitchen }, charts, style, metrics, mass }) {
+    const options = { mass, ...(kitchen.siteUrl === undefined ? {} : { siteUrl: kitchen.siteUrl }) };
     return charts.flatMap(({ chart }) =>
       kitchen.paper.map((paper) => tinChartPrint(chart, style, metrics, paper, kitchen.locale, options)),
     );
@@ -40,7 +44,16 @@ const liningTemplates: Printable = {
 
 export const PRINTABLES: readonly Printable[] = [tinCharts, liningTemplates];
 
-/** All prints of a kitchen in one house style, in the order of the catalogue. */
-export function printsOf(source: PrintSource): Print[] {
-  return PRINTABLES.flatMap((printable) => printable.prints(source));
+/** The prints of an entry with a name lie in a folder of that name: 'tin-charts/my-four/…'. */
+function inFolder(print: Print, name: string | null): Print {
+  return name === null ? print : { ...print, path: print.path.replace('/', `/${name}/`) };
+}
+
+/** All prints of a kitchen in one house style, in the order of the catalogue; what `printables` leaves out is not made. */
+export function printsOf({ content, charts, style, metrics }: PrintSource): Print[] {
+  return PRINTABLES.flatMap((printable) =>
+    wantedPrints(content, charts, printable.kind).flatMap((wanted) =>
+      printable.prints({ style, metrics, ...wanted }).map((print) => inFolder(print, wanted.name)),
+    ),
+  );
 }

@@ -8,6 +8,7 @@ import { workingPath } from '../views/nav.ts';
 import type { EggLadder, TinChartView } from '../views/tin-chart.types.ts';
 import { formatDate } from '../wording/date.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { labelsInOunces } from './labels/in-ounces.ts';
 import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
@@ -36,6 +37,8 @@ const drawingFields = { beside: { widthMm: 31, heightMm: 15 }, below: { widthMm:
 export interface TinChartOptions {
   /** Address of the site's root, with or without a slash at its end; rows then link to their working. */
   siteUrl?: string;
+  /** The unit that the view's weights are shown in; grams when left out. */
+  mass?: 'g' | 'oz';
 }
 
 interface Layout {
@@ -143,7 +146,7 @@ export function tinChartPrint(
   options: TinChartOptions = {},
 ): Print {
   const sheet = sheetContext(style, metrics);
-  const labels = labelsFor(lang);
+  const labels = options.mass === 'oz' ? labelsInOunces(labelsFor(lang)) : labelsFor(lang);
   const site = options.siteUrl?.replace(/\/*$/, '');
   const workingUrl = (rowId: string) => (site ? `${site}/${workingPath(view.id)}#${rowId}` : null);
   const { size, form, context } = layoutFor(

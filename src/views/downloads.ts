@@ -108,7 +108,8 @@ const FOLDERS: Readonly<Record<string, string>> = {
 function folderTitle(path: string): string {
   const parts = folderOf(path).split('/').slice(1);
   const style = parts[0]?.startsWith('in-') ? parts.shift()?.slice('in-'.length) : undefined;
-  const title = FOLDERS[parts[0] ?? ''] ?? parts.join(', ');
+  const [kind = '', ...named] = parts;
+  const title = [FOLDERS[kind] ?? kind, ...named].join(', ');
   return style === undefined ? title : `${title}, in the style ‘${style}’`;
 }
 

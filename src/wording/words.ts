@@ -50,6 +50,7 @@ export interface ChartWords {
     eggs: (tolerance: string) => string;
     eggsWeighed: (tolerance: string) => string;
     grams: (step: string, fineStep: string) => string;
+    ounces: string;
     surplus: (caseG: string) => string;
     fill: string;
     heights: string;

@@ -20,6 +20,8 @@ export const enGBChart: ChartWords = {
       `Eggs go to the nearest whole one while that is within ${tolerance} of the exact count; otherwise beat the eggs and weigh them.`,
     grams: (step, fineStep) =>
       `Weights are to ${step} g, raising agents, salt and spices to ${fineStep} g, and finer for small amounts, so that rounding moves nothing by more than 2 %.`,
+    ounces:
+      'Weights are in ounces, to a tenth, and finer for small amounts, so that rounding moves nothing by more than 2 %.',
     surplus: (caseG) =>
       `What is over is told in fairy cakes of ${caseG} g. What is short is shared between the tins by volume.`,
     fill: 'Raw fill is how deep the batter stands before baking, measured from the base with the top levelled.',

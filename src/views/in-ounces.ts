@@ -1,0 +1,35 @@
+/** A tin chart for those who weigh in ounces: the same values, shown in ounces wherever grams are shown. */
+import type { Kitchen } from '../domain/kitchen.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import { formatGrams } from '../wording/mass.ts';
+import { formatOunces, ouncesInSentence } from '../wording/ounces.ts';
+import type { Figure } from './figure.ts';
+import type { TinChartView } from './tin-chart.types.ts';
+
+const isFigure = (value: object): value is Figure =>
+  'unit' in value && 'value' in value && 'text' in value && typeof value.text === 'string';
+
+/** Names and ids are kept: they are the baker's own. */
+const KEPT: ReadonlySet<string> = new Set(['id', 'tinId', 'name', 'tinName', 'picture', 'code']);
+
+/** From the grams as shown, so that a sentence and a cell that show the same weight still agree. */
+const ouncesOfText = (grams: string): string =>
+  formatOunces(Number(grams.replaceAll(',', '').replace('−', '-')));
+
+function shown(value: unknown): unknown {
+  if (typeof value === 'string') return ouncesInSentence(value);
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(shown);
+  if (isFigure(value)) return value.unit === 'g' ? { ...value, text: ouncesOfText(value.text) } : value;
+  return Object.fromEntries(
+    Object.entries(value).map(([key, inner]) => [key, KEPT.has(key) ? inner : shown(inner)]),
+  );
+}
+
+/** The chart with every weight in ounces, to 2 % or better. */
+export function chartInOunces(view: TinChartView, { locale, scale }: Kitchen): TinChartView {
+  const { notes } = wordsFor(locale).chart;
+  const steps = notes.grams(formatGrams(scale.stepG), formatGrams(scale.fineStepG));
+  const plain = { ...view, notes: view.notes.map((note) => (note === steps ? notes.ounces : note)) };
+  return shown(plain) as TinChartView;
+}

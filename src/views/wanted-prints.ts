@@ -1,0 +1,84 @@
+/**
+ * What the kitchen wants printed of one kind: everything, or what `printables` lists, each entry as a content of
+ * its own that holds only the recipes, tins, finishes and papers asked for.
+ */
+import type { Content } from '../domain/content.ts';
+import { type CardSize, PRINT_KINDS, type Printable } from '../domain/printable.ts';
+import { bakesOfRecipes, chartInput } from './chart-inputs.ts';
+import type { ChartViews } from './chart-views.ts';
+import { chartInOunces } from './in-ounces.ts';
+import { tinChartView } from './tin-chart.ts';
+import type { TinChartView } from './tin-chart.types.ts';
+
+export interface WantedPrints {
+  /** Sets the files apart; null for the usual ones. */
+  name: string | null;
+  content: Content;
+  /** Charts of the recipes and flavours asked for, with the tins asked for, in the unit asked for. */
+  charts: { chart: TinChartView }[];
+  mass: 'g' | 'oz';
+  /** Null for the sizes that are usual. */
+  cardSizes: CardSize[] | null;
+}
+
+function only<T extends { id: string }>(all: T[], ids: readonly string[] | undefined): T[] {
+  return ids === undefined ? all : all.filter(({ id }) => ids.includes(id));
+}
+
+function narrowed(content: Content, { recipeIds, tinIds, finishIds, papers }: Printable): Content {
+  const { kitchen } = content;
+  return {
+    ...content,
+    kitchen: { ...kitchen, tins: only(kitchen.tins, tinIds), paper: papers ?? kitchen.paper },
+    recipes: only(content.recipes, recipeIds),
+    finishes: only(content.finishes, finishIds),
+  };
+}
+
+const flavoursOf = ({ flavours }: TinChartView): string => flavours.map(({ id }) => id).join(' ');
+
+function chosenCharts(content: Content, entry: Printable, charts: readonly ChartViews[]): TinChartView[] {
+  const recipes = content.recipes.map(({ id }) => id);
+  const asked = entry.flavourIds?.join(' ');
+  return charts
+    .map(({ chart }) => chart)
+    .filter(({ recipe }) => recipes.includes(recipe.id))
+    .filter((chart) => asked === undefined || flavoursOf(chart) === asked);
+}
+
+/** The same chart for fewer tins: its rows and its egg ladder know no others. */
+function forTins(chart: TinChartView, content: Content): TinChartView {
+  const recipe = content.recipes.find(({ id }) => id === chart.recipe.id);
+  if (recipe === undefined) throw new Error(`no recipe ${chart.recipe.id}`);
+  const flavours = chart.flavours.flatMap(({ id }) => content.flavours.find((one) => one.id === id) ?? []);
+  const bakes = bakesOfRecipes(content).get(recipe.id);
+  return tinChartView(chartInput(content, recipe, flavours, bakes));
+}
+
+function wanted(content: Content, entry: Printable, charts: readonly ChartViews[]): WantedPrints {
+  const own = narrowed(content, entry);
+  const chosen = chosenCharts(own, entry, charts);
+  const tinned = entry.tinIds === undefined ? chosen : chosen.map((chart) => forTins(chart, own));
+  const weighed = entry.mass === 'oz' ? tinned.map((chart) => chartInOunces(chart, own.kitchen)) : tinned;
+  return {
+    name: entry.name ?? null,
+    content: own,
+    charts: weighed.map((chart) => ({ chart })),
+    mass: entry.mass,
+    cardSizes: entry.cardSizes ?? null,
+  };
+}
+
+/**
+ * The prints of a kind: one for everything while the kitchen has no `printables`, otherwise one an entry, and
+ * none when no entry names the kind. `charts` are those of the whole content.
+ */
+export function wantedPrints(content: Content, charts: readonly ChartViews[], kind: string): WantedPrints[] {
+  const known = PRINT_KINDS.find((print) => print === kind);
+  if (content.printables === null || known === undefined) {
+    return [{ name: null, content, charts: [...charts], mass: 'g', cardSizes: null }];
+  }
+  return content.printables
+    .filter(({ print }) => print === known)
+    .map((entry) => wanted(content, entry, charts));
+}
