@@ -89,19 +89,56 @@ function drawEnd(
   surface.text({ text, xMm: rightMm - width, yMm, font, sizePt, colour: context.inks[colour] });
 }
 
+const GAP_MM = 5;
+
+/** The first wording that leaves room for what stands opposite; the last one is cut with an ellipsis. */
+function fitting(
+  wordings: readonly string[],
+  type: TypeStyle,
+  roomMm: number,
+  { metrics }: SheetContext,
+): string {
+  const fits = (text: string) => metrics.widthMm(text, type.font, type.sizePt) <= roomMm;
+  const whole = wordings.find(fits);
+  if (whole !== undefined) return whole;
+  let letters = Array.from(wordings.at(-1) ?? '');
+  while (letters.length > 0 && !fits(`${letters.join('')}…`)) letters = letters.slice(0, -1);
+  return `${letters.join('')}…`;
+}
+
 function drawHead(surface: Surface, context: SheetContext, size: SheetSize, words: SheetWords): void {
   const { view, labels, sheet, sheets } = words;
+  const { metrics } = context;
   const right = size.widthMm - TEMPLATE_MARGIN_MM;
+  const roomMm = right - TEMPLATE_MARGIN_MM - GAP_MM;
+  const widthMm = (text: string, type: TypeStyle) => metrics.widthMm(text, type.font, type.sizePt);
   const [first, second] = [TEMPLATE_MARGIN_MM + 3.6, TEMPLATE_MARGIN_MM + 8];
   const start = (text: string, type: TypeStyle, yMm: number) => {
     const { font, sizePt, colour } = type;
     surface.text({ text, xMm: TEMPLATE_MARGIN_MM, yMm, font, sizePt, colour: context.inks[colour] });
   };
-  start(view.title, { ...typeScale.bodyStrong, colour: 'ink' }, first);
-  start(`${view.sizeText} ${view.otherSizeText}`, typeScale.furniture, second);
-  drawEnd(surface, context, labels.sheet(sheet, sheets), typeScale.bodyStrong, right, first);
-  const edition = `${view.kitchenName}, ${labels.edition(view.edition)}`;
-  drawEnd(surface, context, edition, typeScale.furniture, right, second);
+  const strong: TypeStyle = { ...typeScale.bodyStrong, colour: 'ink' };
+  const quiet = typeScale.furniture;
+  const number = labels.sheet(sheet, sheets);
+  drawEnd(surface, context, number, strong, right, first);
+  start(
+    fitting([view.title, view.tinName], strong, roomMm - widthMm(number, strong), context),
+    strong,
+    first,
+  );
+  const dated = labels.edition(view.edition);
+  const sizes = [`${view.sizeText} ${view.otherSizeText}`, view.sizeText];
+  const sizeText = fitting(sizes, quiet, roomMm - widthMm(dated, quiet), context);
+  const editions = [`${view.kitchenName}, ${dated}`, dated];
+  start(sizeText, quiet, second);
+  drawEnd(
+    surface,
+    context,
+    fitting(editions, quiet, roomMm - widthMm(sizeText, quiet), context),
+    quiet,
+    right,
+    second,
+  );
 }
 
 function drawFoot(surface: Surface, context: SheetContext, size: SheetSize, labels: TemplateLabels): void {

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { liningTemplatePrint } from '../../../src/prints/lining-template.ts';
+import { liningTemplateView } from '../../../src/views/lining-template.ts';
 import { pageContents, rawObjects } from '../../reading-back/raw-objects.ts';
 import { readPdf } from '../../reading-back/read-pdf.ts';
 import { printed } from '../../samples/printed.ts';
@@ -29,7 +31,7 @@ function struckThrough({ words, strokes }: RecordedSheet): string[] {
 }
 
 describe('sheets of patterns', async () => {
-  const { cases, fonts } = await demoTemplates();
+  const { cases, content, fonts } = await demoTemplates();
 
   describe.each(cases)('$name', ({ print, layout, view, wordPages }) => {
     const sheets = print.pages.map((page) => recordSheet(page, fonts.metrics));
@@ -108,6 +110,20 @@ describe('sheets of patterns', async () => {
       expect(pageContents(rawObjects(bytes)).flatMap(unmarkedPainting)).toEqual([]);
       expect(printed(print, fonts)).toEqual(bytes);
     });
+  });
+
+  it('keeps long names of tin and kitchen apart in the head, shortened where they must be', () => {
+    const { kitchen } = content;
+    const long =
+      'The Very Long Name Of A Tin Or A Kitchen That Somebody Once Wrote Down In Full And Never Shortened';
+    const [tin] = kitchen.tins;
+    if (tin === undefined) throw new Error('no tins');
+    const view = liningTemplateView(
+      { ...tin, name: long },
+      { ...content, kitchen: { ...kitchen, name: long } },
+    );
+    const print = liningTemplatePrint(view, content.houseStyle, fonts.metrics, 'A4', 'en-GB');
+    for (const page of print.pages) expect(overlaps(recordSheet(page, fonts.metrics))).toEqual([]);
   });
 
   it('reads back with title, language and one heading', async () => {
