@@ -41,9 +41,11 @@ export interface BakeWords {
   guide: {
     title: (recipe: string) => string;
     tinTime: string;
-    tinTimeText: (dial: string, height: string) => string;
+    tinTimeText: (height: string) => string;
+    tinTimeEnds: (least: number, leastSpan: string, most: number, mostSpan: string) => string;
     across: (unit: string) => string;
     minutes: string;
+    hours: string;
     temperature: string;
     likely: string;
     window: string;
@@ -54,8 +56,11 @@ export interface BakeWords {
     middle: string;
     edge: string;
     middleCore: string;
+    between: string;
     curves: (tin: string) => string;
+    curvesText: (tin: string, dial: string) => string;
     edgeAgainstMiddle: (tin: string) => string;
+    edgeText: (tin: string, dial: string) => string;
     done: (celsius: string) => string;
     log: string;
     logEmpty: string;
@@ -72,8 +77,10 @@ export interface BakeWords {
     waterNone: (share: string, sd: string) => string;
     ovenText: (offset: string, sd: string, bakes: number) => string;
     ovenNone: string;
-    factorText: (share: string, low: string, high: string) => string;
+    offset: (degrees: string, above: boolean) => string;
+    factorText: (share: string, low: string, high: string, kind: string) => string;
     conduction: string;
+    band: string;
     date: string;
     tin: string;
     dial: string;

@@ -54,9 +54,13 @@ export const enGbBake: BakeWords = {
   guide: {
     title: (recipe) => `Baking times: ${recipe}`,
     tinTime: 'How long in which tin',
-    tinTimeText: (dial, height) => `Round tins at ${dial}, ${height} high when baked.`,
+    tinTimeText: (height) =>
+      `Round tins, ${height} high when baked, each at the dial that suits its size. Logged bakes are brought to this height and heat, so that all can stand in one picture.`,
+    tinTimeEnds: (least, leastSpan, most, mostSpan) =>
+      `Without a core, from ${leastSpan} at ${least} in across to ${mostSpan} at ${most} in.`,
     across: (unit) => `Tin across, ${unit}`,
     minutes: 'Minutes',
+    hours: 'Hours',
     temperature: 'Temperature, °C',
     likely: 'Most likely',
     window: 'First look to done by',
@@ -67,8 +71,13 @@ export const enGbBake: BakeWords = {
     middle: 'Middle',
     edge: 'Edge, 5 mm in from the wall',
     middleCore: 'Middle, with a heating core',
+    between: 'What the edge endures while the middle catches up',
     curves: (tin) => `How the middle warms: ${tin}`,
+    curvesText: (tin, dial) =>
+      `The middle of ‘${tin}’ from the moment the door shuts, at ${dial}. It rises slowly at first, fastest about halfway, and creeps up to done.`,
     edgeAgainstMiddle: (tin) => `The edge against the middle: ${tin}`,
+    edgeText: (tin, dial) =>
+      `‘${tin}’ at ${dial}, without a core. The edge is done long before the middle; the wider the room between the two, the drier the edge.`,
     done: (celsius) => `Done at ${celsius} °C`,
     log: 'The bakes behind it',
     logEmpty:
@@ -93,10 +102,12 @@ export const enGbBake: BakeWords = {
       `Probe readings of ${bakes(count)} put the oven ${offset} its dial, give or take ${sd} °C.`,
     ovenNone:
       'Whether the oven runs hot or cool cannot be told yet: that takes four bakes with a probe, at settings at least 15 °C apart.',
-    factorText: (share, low, high) =>
-      `In this oven the recipe takes ${share} of a plain sponge’s time in an eight-inch tin (between ${low} and ${high}).`,
+    offset: (degrees, above) => `${degrees} °C ${above ? 'above' : 'below'}`,
+    factorText: (share, low, high, kind) =>
+      `Treated as ${kind}. In an eight-inch tin it takes ${share} of a plain sponge’s time, and nine times in ten between ${low} and ${high}.`,
     conduction:
       'Worked out from heat soaking in from all sides, on this recipe’s own clock. A real middle lags a little at first and then catches up; the crust, which gets hotter, is left out.',
+    band: 'band',
     date: 'Date',
     tin: 'Tin',
     dial: 'Dial',

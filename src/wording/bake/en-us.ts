@@ -16,10 +16,11 @@ export const enUsBake: BakeWords = {
   guide: {
     ...enGbBake.guide,
     tinTime: 'How long in which pan',
-    tinTimeText: (dial, height) => `Round pans at ${dial}, ${height} high when baked.`,
+    tinTimeText: (height) =>
+      `Round pans, ${height} high when baked, each at the dial that suits its size. Logged bakes are brought to this height and heat, so that all can stand in one picture.`,
     across: (unit) => `Pan across, ${unit}`,
     tin: 'Pan',
-    factorText: (share, low, high) =>
-      `In this oven the recipe takes ${share} of a plain sponge’s time in an eight-inch pan (between ${low} and ${high}).`,
+    factorText: (share, low, high, kind) =>
+      `Treated as ${kind}. In an eight-inch pan it takes ${share} of a plain sponge’s time, and nine times in ten between ${low} and ${high}.`,
   },
 };

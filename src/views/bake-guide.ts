@@ -1,0 +1,162 @@
+/** The page and print of one recipe in the oven, in a colleague's words. */
+import {
+  bakesToAskFor,
+  bakeWindow,
+  type CandidateBake,
+  caseOfRow,
+  neutralBake,
+  ovenOffset,
+  waterLoss,
+  yieldFromLog,
+} from '../compute/bake/index.ts';
+import { yieldDensity } from '../compute/batter/yield-density.ts';
+import type { BakeLogRow } from '../domain/bake-log.ts';
+import type { Kitchen } from '../domain/kitchen.ts';
+import { quantiseRatio } from '../domain/quantise.ts';
+import {
+  type BakeWords,
+  bakeWordsFor,
+  formatBakeMinutes,
+  formatLoggedMinutes,
+} from '../wording/bake/index.ts';
+import { formatDate } from '../wording/date.ts';
+import { formatWholeGrams } from '../wording/mass.ts';
+import { formatFixed, formatNumber, formatShare } from '../wording/number.ts';
+import { bakeCautions, bakeFigures, chartBake, dialTextsOf } from './bake-figures.ts';
+import type { BakeGuideView, LoggedBakeText } from './bake-guide.types.ts';
+import { sizePlot } from './bake-size-plot.ts';
+import { chosenTin, warmingPlots } from './bake-warming-plots.ts';
+import { chartPath } from './nav.ts';
+import { heightInTinMm, type RecipeBakes } from './recipe-bakes.ts';
+
+/** From so many bakes on, the log need not ask for more. */
+const ENOUGH_BAKES = 4;
+const NINETY_PERCENT = 1.645;
+
+function expectedOf(row: BakeLogRow, { fit, recipe, constants }: RecipeBakes): string {
+  const bake = neutralBake(caseOfRow(row, recipe.finishedHeightMm, constants), constants);
+  if (!bake.ok) return '–';
+  const { belief } = row.core === 'none' ? fit.plain : fit.withCore;
+  return formatBakeMinutes(bakeWindow(belief, bake.value, constants).likelyMin);
+}
+
+function howOf({ core, band, doneBy, probeC }: BakeLogRow, words: BakeWords): string {
+  const parts = [
+    ...(core === 'none' ? [] : [words.cores[core]]),
+    ...(band ? [words.guide.band] : []),
+    ...(doneBy === undefined ? [] : [words.tests[doneBy]]),
+    ...(probeC === undefined ? [] : [words.probe(`${formatNumber(probeC, 0)} °C`)]),
+  ];
+  return parts.join(', ');
+}
+
+function loggedText(row: BakeLogRow, bakes: RecipeBakes, words: BakeWords): LoggedBakeText {
+  return {
+    date: formatDate(row.date),
+    tin: row.count > 1 ? `${row.count} × ${row.tin.name}` : row.tin.name,
+    dial: dialTextsOf(row.ovenC, bakes.oven).set,
+    how: howOf(row, words),
+    took: formatLoggedMinutes(row.minutes),
+    expected: expectedOf(row, bakes),
+    batter: `${formatWholeGrams(row.batterG)} g`,
+    notes: row.notes ?? '',
+  };
+}
+
+function oddTexts({ fit }: RecipeBakes, words: BakeWords): string[] {
+  return fit.odd.map(({ row, lateByMin, expectedMin, weight }) => {
+    const by =
+      lateByMin > 0
+        ? words.late(formatLoggedMinutes(lateByMin))
+        : words.early(formatLoggedMinutes(-lateByMin));
+    const bake = `${formatDate(row.date)}, ${row.tin.name}`;
+    return `${words.odd(bake, by, formatBakeMinutes(expectedMin))} ${words.heeded(formatShare(weight))}`;
+  });
+}
+
+function askFor(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords): BakeGuideView['ask'] {
+  const { fit, constants, recipe, oven } = bakes;
+  if (fit.plain.bakes >= ENOUGH_BAKES) return null;
+  const tins = kitchen.tins.filter(({ owned }) => owned > 0);
+  const candidates = tins.flatMap((tin): CandidateBake[] => {
+    const guidance = bakes.guidance(tin, heightInTinMm(recipe, tin));
+    return guidance === null ? [] : [{ id: tin.id, bake: guidance.plain.neutral }];
+  });
+  const { ids, narrowedTo } = bakesToAskFor(fit.plain.belief, candidates, constants);
+  const entries = ids.flatMap((id) => {
+    const tin = tins.find((one) => one.id === id);
+    const guidance = tin && bakes.guidance(tin, heightInTinMm(recipe, tin));
+    return tin && guidance
+      ? [words.guide.askEntry(tin.name, dialTextsOf(guidance.plain.dialC, oven).set)]
+      : [];
+  });
+  if (entries.length === 0) return null;
+  return {
+    lead: words.guide.askLead,
+    bakes: entries,
+    promise: words.guide.askPromise(formatShare(narrowedTo)),
+  };
+}
+
+function yieldText({ recipe, rows }: RecipeBakes, { guide }: BakeWords): string {
+  const log = yieldFromLog(rows);
+  const proven = yieldDensity(recipe);
+  if (log === null || proven === null) return guide.yieldNone;
+  const apart = quantiseRatio(log.gPerMl / proven.gPerMl - 1);
+  const difference = apart > 0 ? `+${formatShare(apart, 1)}` : formatShare(apart, 1);
+  return guide.yieldText(formatFixed(log.gPerMl, 3), log.bakes, formatFixed(proven.gPerMl, 3), difference);
+}
+
+function waterText({ rows, recipeClass }: RecipeBakes, { guide }: BakeWords): string {
+  const { share, sd, bakes } = waterLoss(rows, recipeClass.id);
+  const [text, give] = [formatShare(share, 1), formatShare(sd, 1)];
+  return bakes === 0 ? guide.waterNone(text, give) : guide.waterText(text, give, bakes);
+}
+
+function ovenText({ rows, recipeClass, recipe, constants }: RecipeBakes, { guide }: BakeWords): string {
+  const offset = ovenOffset(rows, { recipeClass, heightMm: recipe.finishedHeightMm }, constants);
+  if (offset === null) return guide.ovenNone;
+  const degrees = formatNumber(Math.abs(offset.offsetC), 0);
+  return guide.ovenText(guide.offset(degrees, offset.offsetC > 0), formatNumber(offset.sdC, 0), offset.bakes);
+}
+
+function factorText({ fit, recipeClass }: RecipeBakes, { guide, classes }: BakeWords): string {
+  const { timeFactor, logSd } = fit.plain;
+  const at = (sds: number): string => formatShare(quantiseRatio(timeFactor * Math.exp(sds * logSd)));
+  const [low, high] = [at(-NINETY_PERCENT), at(NINETY_PERCENT)];
+  return guide.factorText(at(0), low, high, classes[recipeClass.id]);
+}
+
+/** The guide of one recipe. */
+export function bakeGuideView(bakes: RecipeBakes, kitchen: Kitchen, altitudeM: number | null): BakeGuideView {
+  const { recipe, rows } = bakes;
+  const words = bakeWordsFor(kitchen.locale);
+  const tin = chosenTin(kitchen, bakes);
+  const size = sizePlot(bakes, kitchen, words);
+  const figures = kitchen.tins.map((one) =>
+    bakeFigures(bakes, one, heightInTinMm(recipe, one), kitchen.locale),
+  );
+  return {
+    id: recipe.id,
+    title: words.guide.title(recipe.name),
+    kitchenName: kitchen.name,
+    edition: kitchen.edition,
+    recipe: { id: recipe.id, name: recipe.name },
+    chartPath: chartPath(recipe.id),
+    basisText: chartBake(bakes, kitchen.locale).basisText,
+    factorText: factorText(bakes, words),
+    lead: words.lead,
+    doneTests: words.doneTests,
+    plots: [
+      ...(size === null ? [] : [size]),
+      ...(tin === null ? [] : warmingPlots(bakes, tin, altitudeM ?? 0, words)),
+    ],
+    pictureNote: words.guide.conduction,
+    log: rows.map((row) => loggedText(row, bakes, words)),
+    logEmpty: words.guide.logEmpty,
+    odd: oddTexts(bakes, words),
+    ask: askFor(bakes, kitchen, words),
+    fromLog: [yieldText(bakes, words), waterText(bakes, words), ovenText(bakes, words)],
+    cautions: bakeCautions(figures, kitchen.locale),
+  };
+}

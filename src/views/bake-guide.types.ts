@@ -1,0 +1,42 @@
+/** One recipe in the oven: how long in which tin, what the log holds, and what it still lacks. */
+import type { Caution, Named } from './figure.ts';
+import type { Plot } from './plot/plot.types.ts';
+
+export interface LoggedBakeText {
+  date: string;
+  tin: string;
+  dial: string;
+  /** 'hollow core', 'insulated band', 'skewer': whatever was noted of how. */
+  how: string;
+  took: string;
+  expected: string;
+  batter: string;
+  notes: string;
+}
+
+export interface BakeGuideView {
+  /** The recipe's id. */
+  id: string;
+  title: string;
+  kitchenName: string;
+  edition: string;
+  recipe: Named;
+  chartPath: string;
+  basisText: string;
+  factorText: string;
+  lead: string;
+  doneTests: string;
+  plots: Plot[];
+  /** Beneath the pictures: what they leave out. */
+  pictureNote: string;
+  log: LoggedBakeText[];
+  /** Stands in for the log while there is none. */
+  logEmpty: string;
+  /** A sentence for each bake that disagrees with the rest. */
+  odd: string[];
+  /** Bakes that would teach most; null once the log knows enough. */
+  ask: { lead: string; bakes: string[]; promise: string } | null;
+  /** Yield, water and oven as the log has them. */
+  fromLog: string[];
+  cautions: Caution[];
+}
