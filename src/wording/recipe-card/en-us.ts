@@ -1,0 +1,7 @@
+import { enGbCards } from './en-gb.ts';
+import type { RecipeCardWords } from './recipe-card-words.ts';
+
+export const enUsCards: RecipeCardWords = {
+  ...enGbCards,
+  subject: (recipe) => `${recipe}: weights for a few pans, method, oven, and how to tell that it is done.`,
+};
