@@ -12,6 +12,7 @@ import {
   downloadsView,
   filesOfChart,
   filesOfFinishing,
+  filesOfGuide,
 } from '../views/downloads.ts';
 import { finishingCharts } from '../views/finishing-chart.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
@@ -20,8 +21,10 @@ import { chartPath, type PageLink, SECTION_LINKS, type SectionLink } from '../vi
 import { type RecipeView, recipeView } from '../views/recipe.ts';
 import type { TinChartView } from '../views/tin-chart.types.ts';
 import { tinsView } from '../views/tins.ts';
+import { bakeWordsFor } from '../wording/bake/index.ts';
 import { formatDate } from '../wording/date.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { type BakePage, type BakesPage, bakePage, bakesPage } from './bake-pages.ts';
 import { type ChartPage, chartPage, type WorkingPage, workingPage } from './chart-page.ts';
 import { type FinishingPage, type FinishPage, finishingPage, finishPage } from './finishing-pages.ts';
 import { type FlavourPage, type FlavoursPage, flavourPage, flavoursPage } from './flavour-pages.ts';
@@ -73,6 +76,8 @@ export interface SiteData {
   charts: ListPage[];
   chartPages: ChartPage[];
   workingPages: WorkingPage[];
+  bakes: BakesPage[];
+  bakePages: BakePage[];
   flavours: FlavoursPage[];
   flavourPages: FlavourPage[];
   finishing: FinishingPage[];
@@ -104,6 +109,7 @@ export function siteData(input: SiteInput): SiteData {
   const flavours = flavourViews(content);
   const finishing = input.finishing ?? finishingCharts(content);
   const charts = input.charts.map(({ chart }) => chart);
+  const guides = input.charts.flatMap(({ guide }) => guide ?? []);
   const { kitchen, houseStyle } = content;
   const words = wordsFor(kitchen.locale);
   const recipes = content.recipes.map((recipe) => recipeView(recipe, content));
@@ -136,6 +142,10 @@ export function siteData(input: SiteInput): SiteData {
     charts: [chartsPage(chartPages)],
     chartPages,
     workingPages: input.charts.map(({ chart, working }) => workingPage(working, chart)),
+    bakes: guides.length === 0 ? [] : [bakesPage(guides)],
+    bakePages: guides.map((guide) =>
+      bakePage(guide, filesOfGuide(guide.id, files).map(downloadLink), bakeWordsFor(kitchen.locale)),
+    ),
     flavours: flavours.length === 0 ? [] : [flavoursPage(flavours)],
     flavourPages: flavours.map(flavourPage),
     finishing: finishing.map((view) =>

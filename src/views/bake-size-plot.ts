@@ -4,6 +4,7 @@ import type { BakeLogRow } from '../domain/bake-log.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import { quantiseMin, quantiseMm } from '../domain/quantise.ts';
 import type { Tin, TinMaterial } from '../domain/tin.ts';
+import type { LengthUnit } from '../domain/units.ts';
 import { type BakeWords, formatBakeMinutes } from '../wording/bake/index.ts';
 import { formatLength } from '../wording/length.ts';
 import { dialTextsOf } from './bake-figures.ts';
@@ -11,15 +12,24 @@ import { layOutPlot } from './plot/lay-out-plot.ts';
 import type { Plot } from './plot/plot.types.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 
-const IN_MM = 25.4;
-const SIZES_IN = [4, 5, 6, 7, 8, 9, 10, 11, 12];
+/** Sizes along the axis, in the unit that most of the kitchen's tins were measured in. */
+const SIZES: Record<'in' | 'cm', readonly number[]> = {
+  in: [4, 5, 6, 7, 8, 9, 10, 11, 12],
+  cm: [10, 12, 15, 18, 20, 23, 25, 28, 30],
+};
 /** From here on an axis reads better in hours. */
 const HOURS_FROM_MIN = 150;
 
 interface Sized {
-  inches: number;
+  acrossMm: number;
   guidance: BakeGuidance;
 }
+
+const MM_PER = { in: 25.4, cm: 10 };
+
+/** Inches where most tins were measured in inches, else centimetres. */
+const axisUnit = ({ tins }: Kitchen): 'in' | 'cm' =>
+  tins.filter(({ unit }) => unit === 'in').length * 2 > tins.length ? 'in' : 'cm';
 
 /** The material that most of the kitchen's tins have. */
 function usualMaterial({ tins }: Kitchen): TinMaterial | undefined {
@@ -30,14 +40,13 @@ function usualMaterial({ tins }: Kitchen): TinMaterial | undefined {
     .reduce((best, one) => (count(one) > count(best) ? one : best), tins[0]?.material);
 }
 
-function roundTin(inches: number, depthMm: number, kitchen: Kitchen): Tin {
-  const acrossMm = quantiseMm(inches * IN_MM);
+function roundTin(acrossMm: number, depthMm: number, kitchen: Kitchen): Tin {
   const material = usualMaterial(kitchen);
   const tin: Tin = {
     id: `round-${acrossMm}-mm`,
-    name: formatLength(acrossMm, 'in'),
+    name: formatLength(acrossMm, axisUnit(kitchen)),
     owned: 0,
-    unit: 'in',
+    unit: axisUnit(kitchen),
     shape: { kind: 'round', acrossMm },
     depthMm,
   };
@@ -49,8 +58,8 @@ function brought(row: BakeLogRow, bakes: RecipeBakes, kitchen: Kitchen): { x: nu
   const { recipe, constants } = bakes;
   const own = neutralBake(caseOfRow(row, recipe.finishedHeightMm, constants), constants);
   if (!own.ok) return null;
-  const inches = own.value.solid.acrossMm / IN_MM;
-  const tin = roundTin(inches, recipe.finishedHeightMm, kitchen);
+  const acrossMm = quantiseMm(own.value.solid.acrossMm);
+  const tin = roundTin(acrossMm, recipe.finishedHeightMm, kitchen);
   const advice = bakes.guidance(tin, recipe.finishedHeightMm);
   const ovenC = row.core === 'none' ? advice?.plain.dialC : advice?.withCore?.dialC;
   if (ovenC === undefined) return null;
@@ -61,7 +70,7 @@ function brought(row: BakeLogRow, bakes: RecipeBakes, kitchen: Kitchen): { x: nu
   if (!here.ok) return null;
   const minutes =
     constants.lagMin + ((row.minutes - constants.lagMin) * here.value.neutralMin) / own.value.neutralMin;
-  return { x: quantiseMm(inches), y: quantiseMin(minutes) };
+  return { x: quantiseMm(acrossMm / MM_PER[axisUnit(kitchen)]), y: quantiseMin(minutes) };
 }
 
 function tableOf(
@@ -86,8 +95,8 @@ function tableOf(
       ...head,
       ...(cored ? head.map((text) => `${text}, ${guide.withCore.toLowerCase()}`) : []),
     ],
-    rows: sizes.map(({ inches, guidance }) => [
-      formatLength(inches * IN_MM, 'in'),
+    rows: sizes.map(({ acrossMm, guidance }) => [
+      formatLength(acrossMm, unit),
       ...times(guidance.plain),
       ...(cored ? times(guidance.withCore) : []),
     ]),
@@ -98,9 +107,11 @@ function tableOf(
 export function sizePlot(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords): Plot | null {
   const { recipe, oven } = bakes;
   const heightMm = recipe.finishedHeightMm;
-  const sizes = SIZES_IN.flatMap((inches) => {
-    const guidance = bakes.guidance(roundTin(inches, heightMm, kitchen), heightMm);
-    return guidance === null ? [] : [{ inches, guidance }];
+  const across = axisUnit(kitchen);
+  const sizes = SIZES[across].flatMap((size) => {
+    const acrossMm = quantiseMm(size * MM_PER[across]);
+    const guidance = bakes.guidance(roundTin(acrossMm, heightMm, kitchen), heightMm);
+    return guidance === null ? [] : [{ acrossMm, guidance }];
   });
   const last = sizes.at(-1);
   if (last === undefined) return null;
@@ -110,12 +121,12 @@ export function sizePlot(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords)
   const unit = inHours ? 60 : 1;
   const { guide } = words;
   const of = (pick: (guidance: BakeGuidance) => BakeGuidance['withCore']) =>
-    sizes.flatMap(({ inches, guidance }) => {
+    sizes.flatMap(({ acrossMm, guidance }) => {
       const window = pick(guidance)?.window;
       if (window === undefined) return [];
       return [
         {
-          x: inches,
+          x: quantiseMm(acrossMm / MM_PER[across]),
           low: window.firstLookMin / unit,
           y: window.likelyMin / unit,
           high: window.expectedByMin / unit,
@@ -132,12 +143,19 @@ export function sizePlot(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords)
   const span = ({ guidance }: Sized): string =>
     `${formatBakeMinutes(guidance.plain.window.firstLookMin)} – ${formatBakeMinutes(guidance.plain.window.expectedByMin)}`;
   const ends =
-    first === undefined ? '' : guide.tinTimeEnds(first.inches, span(first), last.inches, span(last));
+    first === undefined
+      ? ''
+      : guide.tinTimeEnds(
+          formatLength(first.acrossMm, across),
+          span(first),
+          formatLength(last.acrossMm, across),
+          span(last),
+        );
   return layOutPlot({
     id: 'size',
     title: guide.tinTime,
     description: `${guide.tinTimeText(formatLength(heightMm, 'mm'))} ${ends}`,
-    xLabel: guide.across('in'),
+    xLabel: guide.across(across),
     yLabel: inHours ? guide.hours : guide.minutes,
     yAtLeast: [0, 0],
     bands: [
@@ -157,6 +175,6 @@ export function sizePlot(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords)
       { text: guide.yourBakesCore, shape: 'triangle' as const, points: cored ? marksOf(true) : [] },
     ].filter(({ points }) => points.length > 0),
     levels: [],
-    table: tableOf(sizes, bakes, words, cored),
+    table: tableOf(sizes, bakes, words, cored, across),
   });
 }

@@ -82,6 +82,12 @@ export function filesOfFinishing(id: string, files: readonly BuiltFile[]): Built
   return files.filter((file) => own.test(file.path)).sort(inOrder);
 }
 
+/** The sheets about one recipe in the oven. */
+export function filesOfGuide(recipeId: string, files: readonly BuiltFile[]): BuiltFile[] {
+  const own = new RegExp(`^print/bake-guides/${recipeId}([-.](a4|letter))?\\.[a-z]+$`, 'i');
+  return files.filter((file) => own.test(file.path)).sort(inOrder);
+}
+
 function chartGroup(charts: readonly Named[], files: readonly BuiltFile[]): DownloadGroup {
   return {
     title: 'Tin charts',
@@ -96,6 +102,7 @@ const FOLDERS: Readonly<Record<string, string>> = {
   'tin-charts': 'Tin charts',
   'egg-ladders': 'Egg ladders',
   finishing: 'Fillings and coatings',
+  'bake-guides': 'Baking times',
   'recipe-cards': 'Recipe cards',
   booklet: 'Booklet',
   wall: 'Wall references',

@@ -8,6 +8,7 @@ export type Section =
   | 'recipes'
   | 'flavours'
   | 'finishing'
+  | 'bakes'
   | 'tins'
   | 'pages'
   | 'downloads';
@@ -42,6 +43,7 @@ export const SECTION_LINKS: readonly SectionLink[] = [
   { section: 'recipes', path: 'recipes.html', text: 'Recipes' },
   { section: 'flavours', path: 'flavours.html', text: 'Flavours' },
   { section: 'finishing', path: 'finishing.html', text: 'Finishing' },
+  { section: 'bakes', path: 'bakes.html', text: 'Bake times' },
   { section: 'tins', path: 'tins.html', text: 'Tins' },
   { section: 'downloads', path: 'downloads.html', text: 'To print' },
 ];

@@ -42,7 +42,7 @@ export interface BakeWords {
     title: (recipe: string) => string;
     tinTime: string;
     tinTimeText: (height: string) => string;
-    tinTimeEnds: (least: number, leastSpan: string, most: number, mostSpan: string) => string;
+    tinTimeEnds: (least: string, leastSpan: string, most: string, mostSpan: string) => string;
     across: (unit: string) => string;
     minutes: string;
     hours: string;

@@ -57,13 +57,13 @@ export const enGbBake: BakeWords = {
     tinTimeText: (height) =>
       `Round tins, ${height} high when baked, each at the dial that suits its size. Logged bakes are brought to this height and heat, so that all can stand in one picture.`,
     tinTimeEnds: (least, leastSpan, most, mostSpan) =>
-      `Without a core, from ${leastSpan} at ${least} in across to ${mostSpan} at ${most} in.`,
+      `Without a core: ${leastSpan} at ${least} across, ${mostSpan} at ${most}.`,
     across: (unit) => `Tin across, ${unit}`,
     minutes: 'Minutes',
     hours: 'Hours',
     temperature: 'Temperature, °C',
-    likely: 'Most likely',
-    window: 'First look to done by',
+    likely: 'most likely',
+    window: 'first look to done by',
     withCore: 'With a heating core',
     withoutCore: 'Without a core',
     yourBakes: 'Logged bakes',
@@ -71,10 +71,10 @@ export const enGbBake: BakeWords = {
     middle: 'Middle',
     edge: 'Edge, 5 mm in from the wall',
     middleCore: 'Middle, with a heating core',
-    between: 'What the edge endures while the middle catches up',
+    between: 'Between the two',
     curves: (tin) => `How the middle warms: ${tin}`,
     curvesText: (tin, dial) =>
-      `The middle of ‘${tin}’ from the moment the door shuts, at ${dial}. It rises slowly at first, fastest about halfway, and creeps up to done.`,
+      `The middle of ‘${tin}’ from the moment the door shuts, at ${dial}. It hardly moves for the first few minutes, then climbs steadily; while there is water in it, crumb stays at or below boiling.`,
     edgeAgainstMiddle: (tin) => `The edge against the middle: ${tin}`,
     edgeText: (tin, dial) =>
       `‘${tin}’ at ${dial}, without a core. The edge is done long before the middle; the wider the room between the two, the drier the edge.`,
