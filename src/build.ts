@@ -57,7 +57,11 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
     }
     if (has('print')) {
       const files = await stages.run('print', async () =>
-        (await import('./commands/make/print-files.ts')).printFiles(content, charts, contentDir),
+        (await import('./commands/make/print-files.ts')).printFiles(
+          content,
+          { charts, finishing },
+          contentDir,
+        ),
       );
       if (!files.ok) return { outcome: 'content', problems: files.problems };
       for (const file of files.value) write(join(dir, 'print', file.path), file.bytes);

@@ -49,8 +49,9 @@ function problemText(problems: readonly Problem[]): string {
 }
 
 function builtInMemory(content: Content, charts: readonly ChartViews[]): FileWithBytes[] {
-  const prints = soundValue(printFiles(content, charts, CONTENT));
-  return [...filesOf('print', prints), ...filesOf('data', dataFiles(charts, finishingCharts(content)))];
+  const finishing = finishingCharts(content);
+  const prints = soundValue(printFiles(content, { charts, finishing }, CONTENT));
+  return [...filesOf('print', prints), ...filesOf('data', dataFiles(charts, finishing))];
 }
 
 /** In the order of a folder's listing, which is how the build finds them. */

@@ -5,7 +5,9 @@
 import type { Content } from '../domain/content.ts';
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { ChartViews } from '../views/chart-views.ts';
+import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
+import { finishingChartPrint } from './finishing-chart.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { templatePrints } from './template-prints.ts';
 import { tinChartPrint } from './tin-chart.ts';
@@ -14,12 +16,13 @@ import { tinChartPrint } from './tin-chart.ts';
 export interface PrintSource {
   content: Content;
   charts: readonly ChartViews[];
+  finishing: readonly FinishingChartView[];
   style: HouseStyle;
   metrics: Metrics;
 }
 
 /** What one kind of print is made from: only what `printables` asks of it. */
-export type WantedSource = Pick<PrintSource, 'style' | 'metrics'> & WantedPrints;
+export type WantedSource = Pick<PrintSource, 'finishing' | 'style' | 'metrics'> & WantedPrints;
 
 export interface Printable {
   /** As `printables:` in kitchen.yaml names it; its prints lie in the folder of the same name, in the plural. */
@@ -42,7 +45,15 @@ const liningTemplates: Printable = {
   prints: ({ content, metrics, style }) => templatePrints({ ...content, houseStyle: style }, metrics),
 };
 
-export const PRINTABLES: readonly Printable[] = [tinCharts, liningTemplates];
+const finishingCharts: Printable = {
+  kind: 'finishing-chart',
+  prints: ({ content: { kitchen }, finishing, style, metrics }) =>
+    finishing.flatMap((view) =>
+      kitchen.paper.map((paper) => finishingChartPrint(view, style, metrics, paper, kitchen.locale)),
+    ),
+};
+
+export const PRINTABLES: readonly Printable[] = [tinCharts, finishingCharts, liningTemplates];
 
 /** The prints of an entry with a name lie in a folder of that name: 'tin-charts/my-four/…'. */
 function inFolder(print: Print, name: string | null): Print {
@@ -50,10 +61,10 @@ function inFolder(print: Print, name: string | null): Print {
 }
 
 /** All prints of a kitchen in one house style, in the order of the catalogue; what `printables` leaves out is not made. */
-export function printsOf({ content, charts, style, metrics }: PrintSource): Print[] {
+export function printsOf({ content, charts, finishing, style, metrics }: PrintSource): Print[] {
   return PRINTABLES.flatMap((printable) =>
     wantedPrints(content, charts, printable.kind).flatMap((wanted) =>
-      printable.prints({ style, metrics, ...wanted }).map((print) => inFolder(print, wanted.name)),
+      printable.prints({ finishing, style, metrics, ...wanted }).map((print) => inFolder(print, wanted.name)),
     ),
   );
 }

@@ -100,7 +100,7 @@ function ladderBlocks(ladder: EggLadder, context: ChartContext, widthMm: number)
   const across = ladderTable(ladder, context);
   if (ladder.columns.length <= MOST_COLUMNS && tableFits(across, widthMm, context.sheet))
     return [table(across)];
-  return [...turnedLadderTables(ladder, context), fillsTable(ladder, context)].map(table);
+  return [...turnedLadderTables(ladder, context, widthMm), fillsTable(ladder, context)].map(table);
 }
 
 function ladderSection(context: ChartContext, widthMm: number): Section[] {

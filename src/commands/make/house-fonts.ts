@@ -8,19 +8,18 @@ import { type FontFile, type LoadedFonts, loadFonts } from '../../pdf/fonts.ts';
 
 const ROLES: readonly FontRole[] = ['text', 'textBold', 'textItalic', 'heading'];
 
-/** Parsed once, for all documents of a run; problems name the font. */
-export function houseFonts(style: HouseStyle, contentDir: string): Result<LoadedFonts> {
+/** Parsed once, for all documents of a run; problems name the font and the style's file. */
+export function houseFonts(style: HouseStyle, contentDir: string, stylePath: string): Result<LoadedFonts> {
   const read = ROLES.map((role): [FontRole, Result<FontFile>] => [
     role,
     fontFile(style.fonts[role], contentDir),
   ]);
   const problems = read.flatMap(([, file]) => (file.ok ? [] : file.problems));
-  if (problems.length > 0)
-    return fail(...problems.map((problem) => ({ ...problem, file: 'house-style.yaml' })));
+  if (problems.length > 0) return fail(...problems.map((problem) => ({ ...problem, file: stylePath })));
   const files = read.flatMap(([role, file]) => (file.ok ? [[role, file.value] as const] : []));
   const loaded = loadFonts(Object.fromEntries(files) as Record<FontRole, FontFile>);
   if (loaded.ok) return loaded;
-  return fail(...loaded.problems.map((problem) => ({ ...problem, file: 'house-style.yaml' })));
+  return fail(...loaded.problems.map((problem) => ({ ...problem, file: stylePath })));
 }
 
 function fontFile(name: string, contentDir: string): Result<FontFile> {

@@ -1,6 +1,7 @@
 /** The egg ladder: from a number of eggs to everything else and the tins it fills. */
 import type { ChartColumn, EggLadder, LadderRung } from '../../views/tin-chart.types.ts';
 import { paragraph } from '../sheet/lines.ts';
+import { tableFits } from '../sheet/table/table.ts';
 import type { Cell, Column, TableSpec } from '../sheet/table/types.ts';
 import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
 import type { ChartContext } from './chart-context.ts';
@@ -39,20 +40,21 @@ export function ladderTable(ladder: EggLadder, context: ChartContext): TableSpec
   };
 }
 
-const RUNGS_ACROSS = 6;
+const MOST_RUNGS_ACROSS = 6;
 
-function runged<Item>(items: Item[]): Item[][] {
-  const tables = Math.ceil(items.length / RUNGS_ACROSS);
-  return Array.from({ length: tables }, (_, index) =>
-    items.slice(index * RUNGS_ACROSS, (index + 1) * RUNGS_ACROSS),
-  );
+function runged<Item>(items: Item[], across: number): Item[][] {
+  const tables = Math.ceil(items.length / across);
+  return Array.from({ length: tables }, (_, index) => items.slice(index * across, (index + 1) * across));
 }
 
 /** For many ingredients: one row each and a column per number of eggs, a few at a time. */
-export function turnedLadderTables(ladder: EggLadder, context: ChartContext): TableSpec[] {
-  return runged(ladder.rungs).map((rungs, index) =>
-    turnedTable(`ladder-${index}`, rungs, ladder.columns, context),
-  );
+export function turnedLadderTables(ladder: EggLadder, context: ChartContext, widthMm: number): TableSpec[] {
+  for (let across = MOST_RUNGS_ACROSS; ; across -= 1) {
+    const tables = runged(ladder.rungs, across).map((rungs, index) =>
+      turnedTable(`ladder-${index}`, rungs, ladder.columns, context),
+    );
+    if (across === 1 || tables.every((spec) => tableFits(spec, widthMm, context.sheet))) return tables;
+  }
 }
 
 function turnedTable(

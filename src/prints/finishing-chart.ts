@@ -1,0 +1,168 @@
+/**
+ * Fillings and coatings on paper: a table by use, tins down and finishes across, then what each finish is made
+ * of, how to read it, and the cautions.
+ */
+import type { HouseStyle } from '../domain/house-style.ts';
+import type { Locale, PaperName } from '../domain/kitchen.ts';
+import type { FinishingChartView } from '../views/finishing-chart.types.ts';
+import {
+  type FinishingTable,
+  type FinishingTableCell,
+  type FinishingTableRow,
+  finishingTables,
+} from '../views/finishing-tables.ts';
+import { formatDate } from '../wording/date.ts';
+import { labelsFor } from './labels/labels.ts';
+import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
+import type { Section } from './sheet/flow.ts';
+import { type Paragraph, paragraph } from './sheet/lines.ts';
+import { landscapeSheet } from './sheet/paper.ts';
+import { frameOf, sheetPages } from './sheet/sheet.ts';
+import { sheetContext } from './sheet/sheet-context.ts';
+import type { Metrics, Print } from './sheet/surface.ts';
+import { table, tableFits } from './sheet/table/table.ts';
+import type { Cell, Column, TableSpec } from './sheet/table/types.ts';
+import { typeScale } from './sheet/type-scale.ts';
+
+const MADE_OF = 'What they are made of';
+
+/** The weight to make is what one works from. */
+const STRONG = { ...typeScale.key, sizePt: 14, leadingPt: 17 };
+
+function figureCell({ main, small }: FinishingTableCell): Cell {
+  return {
+    number: { text: main, type: STRONG },
+    paragraphs: small.map((text) => paragraph(text, typeScale.figureNote)),
+  };
+}
+
+/** Sizes such as '46 × 46 cm' are words, not figures to line up. */
+function wordsCell({ main, small }: FinishingTableCell): Cell {
+  return {
+    paragraphs: [
+      paragraph(main, typeScale.figure),
+      ...small.map((text) => paragraph(text, typeScale.figureNote)),
+    ],
+  };
+}
+
+function tinCell({ tinName, sizeText }: FinishingTableRow): Cell {
+  return {
+    heading: true,
+    paragraphs: [paragraph(tinName, typeScale.rowName), paragraph(sizeText, typeScale.rowDetail)],
+  };
+}
+
+function columnHeading(name: string, small: string): Paragraph[] {
+  return [
+    paragraph(name, typeScale.columnHead),
+    ...(small === '' ? [] : [paragraph(small, typeScale.columnUnit)]),
+  ];
+}
+
+/** Some columns of a table, so that a wide one can go on several pages. */
+function spec(source: FinishingTable, tinLabel: string, from: number, to: number): TableSpec {
+  const ofFinishes = source.columns.some(({ finishId }) => finishId !== null);
+  const columns = source.columns.slice(from, to).map(
+    ({ name, small }): Column => ({
+      heading: columnHeading(name, small),
+      align: ofFinishes ? 'right' : 'left',
+      ...(ofFinishes ? {} : { narrowestMm: 30, widestMm: 45 }),
+    }),
+  );
+  const cell = ofFinishes ? figureCell : wordsCell;
+  return {
+    key: `${source.id}-${from}`,
+    zebra: true,
+    paddingMm: 1.2,
+    columns: [
+      { heading: columnHeading(tinLabel, ''), align: 'left', narrowestMm: 44, widestMm: 58 },
+      ...columns,
+    ],
+    rows: source.rows.map((row) => ({ cells: [tinCell(row), ...row.cells.slice(from, to).map(cell)] })),
+  };
+}
+
+/** As many columns as fit at a time, all of the same number or one fewer. */
+function specs(source: FinishingTable, tinLabel: string, fits: (table: TableSpec) => boolean): TableSpec[] {
+  const all = source.columns.length;
+  for (let parts = 1; parts <= all; parts += 1) {
+    const each = Math.ceil(all / parts);
+    const cut = Array.from({ length: Math.ceil(all / each) }, (_, part) =>
+      spec(source, tinLabel, part * each, Math.min(all, (part + 1) * each)),
+    );
+    if (cut.every(fits)) return cut;
+  }
+  throw new Error(`table '${source.id}' does not fit the sheet`);
+}
+
+/** Draws nothing yet: gives the pages for a renderer. */
+export function finishingChartPrint(
+  view: FinishingChartView,
+  style: HouseStyle,
+  metrics: Metrics,
+  paper: PaperName,
+  lang: Locale,
+): Print {
+  const sheet = sheetContext(style, metrics);
+  const labels = labelsFor(lang);
+  const size = landscapeSheet(paper);
+  const { widthMm } = frameOf(size, sheet);
+  const fits = (table: TableSpec): boolean => tableFits(table, widthMm, sheet);
+  const cautions = view.cautions.map(({ text }) => caution(labels.caution, text));
+  const uses = finishingTables(view).map(
+    (source, index): Section => ({
+      key: source.id,
+      startsPage: index > 0,
+      blocks: [
+        ...(index === 0
+          ? [
+              heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
+              textParagraph('summary', paragraph(view.summary, typeScale.lead)),
+              textParagraph(
+                'settings',
+                paragraph(
+                  view.settings.map(({ label, text }) => `${label}: ${text}`).join('. '),
+                  typeScale.body,
+                ),
+              ),
+              ...view.warnings.map(({ message }) => caution(labels.check, message)),
+            ]
+          : []),
+        heading(source.title, {
+          level: 2,
+          type: typeScale.section,
+          bookmark: source.title,
+          anchor: source.id,
+        }),
+        textParagraph('about', paragraph(source.about, typeScale.body), 1),
+        ...specs(source, labels.tin, fits).map(table),
+      ],
+    }),
+  );
+  const last: Section = {
+    key: 'notes',
+    startsPage: true,
+    blocks: [
+      heading(labels.notes, { level: 2, type: typeScale.section, bookmark: labels.notes, anchor: 'notes' }),
+      beside([list('notes', [...view.notes, ...view.leftOut.map(({ text }) => text)])], cautions),
+      heading(MADE_OF, { level: 2, type: typeScale.section, bookmark: MADE_OF }),
+      list(
+        'made-of',
+        view.finishes.map(({ name, partsText, keepsText }) => `${name}. ${partsText} ${keepsText}`),
+      ),
+    ],
+  };
+  return {
+    path: `finishing/${view.id}-${paper.toLowerCase()}`,
+    title: `${view.title} – ${view.kitchenName}`,
+    lang,
+    subject: view.summary,
+    pages: sheetPages([...uses, last], size, sheet, {
+      kitchenName: view.kitchenName,
+      title: view.title,
+      edition: labels.edition(formatDate(view.edition)),
+      pageText: labels.page,
+    }),
+  };
+}
