@@ -78,6 +78,7 @@ function tableOf(
   bakes: RecipeBakes,
   words: BakeWords,
   cored: boolean,
+  unit: LengthUnit,
 ): Plot['table'] {
   const { columns, guide } = words;
   const times = (advice: BakeGuidance['plain'] | null): string[] =>
