@@ -1,0 +1,106 @@
+/** How one recipe bakes, on paper: how long in which tin, how it warms, and the bakes that say so. */
+import type { HouseStyle } from '../domain/house-style.ts';
+import type { Locale, PaperName } from '../domain/kitchen.ts';
+import type { BakeGuideView } from '../views/bake-guide.types.ts';
+import type { Plot } from '../views/plot/plot.types.ts';
+import { type BakeWords, bakeWordsFor } from '../wording/bake/index.ts';
+import { formatDate } from '../wording/date.ts';
+import { logTable, plotTable } from './bake-guide/guide-tables.ts';
+import { plotBlock } from './bake-guide/plot-block.ts';
+import { labelsFor } from './labels/labels.ts';
+import { caution, heading, list, textParagraph } from './sheet/blocks.ts';
+import type { Section } from './sheet/flow.ts';
+import { paragraph } from './sheet/lines.ts';
+import { portraitSheet } from './sheet/paper.ts';
+import { sheetPages } from './sheet/sheet.ts';
+import { sheetContext } from './sheet/sheet-context.ts';
+import type { Block } from './sheet/strip.ts';
+import type { Metrics, Print } from './sheet/surface.ts';
+import { table } from './sheet/table/table.ts';
+import { typeScale } from './sheet/type-scale.ts';
+
+const body = (key: string, text: string): Block => textParagraph(key, paragraph(text, typeScale.body), 2.5);
+
+const headed = (text: string, anchor: string): Block =>
+  heading(text, { level: 2, type: typeScale.section, bookmark: text, anchor });
+
+function opening(view: BakeGuideView, words: BakeWords, cautionWord: string): Section {
+  const { ask } = view;
+  return {
+    key: 'opening',
+    blocks: [
+      heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title, anchor: 'guide' }),
+      textParagraph('basis', paragraph(view.basisText, typeScale.lead)),
+      body('factor', view.factorText),
+      body('lead', `${view.lead} ${view.doneTests}`),
+      ...view.cautions.map(({ text }) => caution(cautionWord, text)),
+      ...(ask === null
+        ? []
+        : [
+            headed(words.guide.ask, 'ask'),
+            body('ask-lead', ask.lead),
+            list('ask', ask.bakes),
+            body('promise', ask.promise),
+          ]),
+    ],
+  };
+}
+
+const pictured = (plot: Plot): Section => ({
+  key: `plot-${plot.id}`,
+  blocks: [
+    headed(plot.title, plot.id),
+    plotBlock(plot),
+    body(`about-${plot.id}`, plot.description),
+    table(plotTable(plot)),
+  ],
+});
+
+function logSection(view: BakeGuideView, words: BakeWords): Section {
+  const { guide } = words;
+  const logged = [
+    table(logTable(view, words)),
+    heading(guide.odd, { level: 3, type: typeScale.entry }),
+    view.odd.length === 0 ? body('odd', guide.noOdd) : list('odd', view.odd),
+  ];
+  return {
+    key: 'log',
+    blocks: [
+      body('pictures', view.pictureNote),
+      headed(guide.log, 'log'),
+      ...(view.log.length === 0 ? [body('empty', view.logEmpty)] : logged),
+      headed(guide.fromLog, 'from-log'),
+      list('from-log', view.fromLog),
+    ],
+  };
+}
+
+/** Draws nothing yet: gives the pages for a renderer. */
+export function bakeGuidePrint(
+  view: BakeGuideView,
+  style: HouseStyle,
+  metrics: Metrics,
+  paper: PaperName,
+  lang: Locale,
+): Print {
+  const sheet = sheetContext(style, metrics);
+  const labels = labelsFor(lang);
+  const words = bakeWordsFor(lang);
+  const sections = [
+    opening(view, words, labels.caution),
+    ...view.plots.map(pictured),
+    logSection(view, words),
+  ];
+  return {
+    path: `bake-guides/${view.id}-${paper.toLowerCase()}`,
+    title: `${view.title} – ${view.kitchenName}`,
+    lang,
+    subject: view.basisText,
+    pages: sheetPages(sections, portraitSheet(paper), sheet, {
+      kitchenName: view.kitchenName,
+      title: view.title,
+      edition: labels.edition(formatDate(view.edition)),
+      pageText: labels.page,
+    }),
+  };
+}
