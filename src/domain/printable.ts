@@ -4,6 +4,7 @@ import type { PaperName } from './kitchen.ts';
 export type PrintKind =
   | 'tin-chart'
   | 'finishing-chart'
+  | 'bake-guide'
   | 'recipe-card'
   | 'booklet'
   | 'wall-reference'
@@ -11,6 +12,7 @@ export type PrintKind =
 export const PRINT_KINDS: readonly PrintKind[] = [
   'tin-chart',
   'finishing-chart',
+  'bake-guide',
   'recipe-card',
   'booklet',
   'wall-reference',

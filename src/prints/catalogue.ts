@@ -7,6 +7,7 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
+import { bakeGuidePrint } from './bake-guide.ts';
 import { finishingChartPrint } from './finishing-chart.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { templatePrints } from './template-prints.ts';
@@ -53,7 +54,15 @@ const finishingCharts: Printable = {
     ),
 };
 
-export const PRINTABLES: readonly Printable[] = [tinCharts, finishingCharts, liningTemplates];
+const bakeGuides: Printable = {
+  kind: 'bake-guide',
+  prints: ({ content: { kitchen }, guides, style, metrics }) =>
+    guides.flatMap((guide) =>
+      kitchen.paper.map((paper) => bakeGuidePrint(guide, style, metrics, paper, kitchen.locale)),
+    ),
+};
+
+export const PRINTABLES: readonly Printable[] = [tinCharts, bakeGuides, finishingCharts, liningTemplates];
 
 /** The prints of an entry with a name lie in a folder of that name: 'tin-charts/my-four/…'. */
 function inFolder(print: Print, name: string | null): Print {

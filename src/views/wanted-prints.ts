@@ -4,6 +4,7 @@
  */
 import type { Content } from '../domain/content.ts';
 import { type CardSize, PRINT_KINDS, type Printable } from '../domain/printable.ts';
+import type { BakeGuideView } from './bake-guide.types.ts';
 import { bakesOfRecipes, chartInput } from './chart-inputs.ts';
 import type { ChartViews } from './chart-views.ts';
 import { chartInOunces } from './in-ounces.ts';
@@ -16,6 +17,8 @@ export interface WantedPrints {
   content: Content;
   /** Charts of the recipes and flavours asked for, with the tins asked for, in the unit asked for. */
   charts: { chart: TinChartView }[];
+  /** How the recipes asked for bake. */
+  guides: BakeGuideView[];
   mass: 'g' | 'oz';
   /** Null for the sizes that are usual. */
   cardSizes: CardSize[] | null;
@@ -46,6 +49,9 @@ function chosenCharts(content: Content, entry: Printable, charts: readonly Chart
     .filter((chart) => asked === undefined || flavoursOf(chart) === asked);
 }
 
+const guidesOf = ({ recipes }: Content, charts: readonly ChartViews[]): BakeGuideView[] =>
+  charts.flatMap(({ guide }) => (guide && recipes.some(({ id }) => id === guide.id) ? [guide] : []));
+
 /** The same chart for fewer tins: its rows and its egg ladder know no others. */
 function forTins(chart: TinChartView, content: Content): TinChartView {
   const recipe = content.recipes.find(({ id }) => id === chart.recipe.id);
@@ -64,6 +70,7 @@ function wanted(content: Content, entry: Printable, charts: readonly ChartViews[
     name: entry.name ?? null,
     content: own,
     charts: weighed.map((chart) => ({ chart })),
+    guides: guidesOf(own, charts),
     mass: entry.mass,
     cardSizes: entry.cardSizes ?? null,
   };
@@ -76,7 +83,8 @@ function wanted(content: Content, entry: Printable, charts: readonly ChartViews[
 export function wantedPrints(content: Content, charts: readonly ChartViews[], kind: string): WantedPrints[] {
   const known = PRINT_KINDS.find((print) => print === kind);
   if (content.printables === null || known === undefined) {
-    return [{ name: null, content, charts: [...charts], mass: 'g', cardSizes: null }];
+    const guides = guidesOf(content, charts);
+    return [{ name: null, content, charts: [...charts], guides, mass: 'g', cardSizes: null }];
   }
   return content.printables
     .filter(({ print }) => print === known)

@@ -22,6 +22,7 @@ const lists = {
 const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'tin-chart': ['recipes', 'flavours', 'tins'],
   'finishing-chart': ['tins', 'finishes'],
+  'bake-guide': ['recipes'],
   'recipe-card': ['recipes', 'flavours', 'tins'],
   booklet: ['recipes', 'tins', 'finishes'],
   'wall-reference': ['tins', 'finishes'],
