@@ -2,8 +2,9 @@
  * A Chromium for the tests. Looked for in this order: the program that TINWRIGHT_CHROMIUM names, one installed
  * on the system, the one inside the @sparticuz/chromium package (x64 Linux). Without any, the tests fail.
  */
-import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { delimiter, join, resolve } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { type Browser, chromium } from 'playwright-core';
 
 const PROGRAMS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
@@ -29,17 +30,52 @@ export function systemChromium(path = process.env.PATH ?? ''): string | null {
   return [...places, ...ELSEWHERE].find(canRun) ?? null;
 }
 
+interface Program {
+  executablePath: string;
+  args: string[];
+  env?: Record<string, string>;
+}
+
+/** The package's own settings look for fonts elsewhere, and without any font text has no width. */
+function fontSettings(): Record<string, string> {
+  const file = join(CACHE, 'fonts.conf');
+  const dirs = `<dir>${join(CACHE, 'fonts')}</dir><cachedir>${join(CACHE, 'fonts-cache')}</cachedir>`;
+  writeFileSync(file, `<?xml version="1.0"?><fontconfig>${dirs}</fontconfig>\n`);
+  const own = Object.entries(process.env).filter(
+    (entry): entry is [string, string] => entry[1] !== undefined,
+  );
+  return { ...Object.fromEntries(own), FONTCONFIG_FILE: file };
+}
+
+/** One test file at a time: the others would start a program that is half unpacked. */
+async function alone<T>(work: () => Promise<T>): Promise<T> {
+  const lock = `${CACHE}.lock`;
+  for (let tries = 0; tries < 300; tries += 1) {
+    try {
+      mkdirSync(lock);
+      break;
+    } catch {
+      await pause(100);
+    }
+  }
+  try {
+    return await work();
+  } finally {
+    rmSync(lock, { recursive: true, force: true });
+  }
+}
+
 /** Unpacks the package's program with the libraries it brings, into the project's own cache. */
-async function packagedChromium(): Promise<{ executablePath: string; args: string[] }> {
+async function packagedChromium(): Promise<Program> {
   mkdirSync(CACHE, { recursive: true });
   const before = { TMPDIR: process.env.TMPDIR, AWS_EXECUTION_ENV: process.env.AWS_EXECUTION_ENV };
   process.env.TMPDIR = CACHE;
   process.env.AWS_EXECUTION_ENV = 'AWS_Lambda_nodejs20.x';
   try {
     const { default: packaged } = await import('@sparticuz/chromium');
-    const executablePath = await packaged.executablePath();
+    const executablePath = await alone(() => packaged.executablePath());
     const args = packaged.args.filter((arg) => arg !== '--single-process' && !arg.startsWith('--headless'));
-    return { executablePath, args: [...args, ...ARGS] };
+    return { executablePath, args: [...args, '--no-sandbox'], env: fontSettings() };
   } finally {
     for (const [name, value] of Object.entries(before)) {
       if (value === undefined) delete process.env[name];
@@ -48,7 +84,7 @@ async function packagedChromium(): Promise<{ executablePath: string; args: strin
   }
 }
 
-async function chosenChromium(): Promise<{ executablePath: string; args: string[] }> {
+async function chosenChromium(): Promise<Program> {
   const named = process.env.TINWRIGHT_CHROMIUM;
   if (named) {
     if (!existsSync(named)) throw new Error(`TINWRIGHT_CHROMIUM names '${named}', which is not there.`);
@@ -60,6 +96,5 @@ async function chosenChromium(): Promise<{ executablePath: string; args: string[
 
 /** Starts the browser; set TINWRIGHT_CHROMIUM to '' to leave the system's out. Throws when there is none. */
 export async function launchBrowser(): Promise<Browser> {
-  const { executablePath, args } = await chosenChromium();
-  return chromium.launch({ executablePath, args, headless: true });
+  return chromium.launch({ ...(await chosenChromium()), headless: true });
 }
