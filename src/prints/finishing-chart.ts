@@ -16,7 +16,7 @@ import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { type Paragraph, paragraph } from './sheet/lines.ts';
-import { landscapeSheet } from './sheet/paper.ts';
+import { portraitSheet } from './sheet/paper.ts';
 import { frameOf, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
@@ -27,7 +27,9 @@ import { typeScale } from './sheet/type-scale.ts';
 const MADE_OF = 'What they are made of';
 
 /** The weight to make is what one works from. */
-const STRONG = { ...typeScale.key, sizePt: 14, leadingPt: 17 };
+const STRONG = { ...typeScale.key, sizePt: 14, leadingPt: 16 };
+/** Nineteen tins and their heading stay on one sheet. */
+const ROW_PADDING_MM = 0.35;
 
 function figureCell({ main, small }: FinishingTableCell): Cell {
   return {
@@ -74,7 +76,8 @@ function spec(source: FinishingTable, tinLabel: string, from: number, to: number
   return {
     key: `${source.id}-${from}`,
     zebra: true,
-    paddingMm: 1.2,
+    paddingMm: ROW_PADDING_MM,
+    whole: true,
     columns: [
       { heading: columnHeading(tinLabel, ''), align: 'left', narrowestMm: 44, widestMm: 58 },
       ...columns,
@@ -106,29 +109,37 @@ export function finishingChartPrint(
 ): Print {
   const sheet = sheetContext(style, metrics);
   const labels = labelsFor(lang);
-  const size = landscapeSheet(paper);
+  const size = portraitSheet(paper);
   const { widthMm } = frameOf(size, sheet);
   const fits = (table: TableSpec): boolean => tableFits(table, widthMm, sheet);
   const cautions = view.cautions.map(({ text }) => caution(labels.caution, text));
+  const first: Section = {
+    key: 'notes',
+    blocks: [
+      heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
+      textParagraph('summary', paragraph(view.summary, typeScale.lead)),
+      textParagraph(
+        'settings',
+        paragraph(
+          `${view.settings.map(({ label, text }) => `${label}: ${text}`).join('. ')}.`,
+          typeScale.body,
+        ),
+      ),
+      ...view.warnings.map(({ message }) => caution(labels.check, message)),
+      heading(labels.notes, { level: 2, type: typeScale.section, bookmark: labels.notes, anchor: 'notes' }),
+      beside([list('how-to-read', [...view.notes, ...view.leftOut.map(({ text }) => text)])], cautions),
+      heading(MADE_OF, { level: 2, type: typeScale.section, bookmark: MADE_OF }),
+      list(
+        'made-of',
+        view.finishes.map(({ name, partsText, keepsText }) => `${name}. ${partsText} ${keepsText}`),
+      ),
+    ],
+  };
   const uses = finishingTables(view).map(
-    (source, index): Section => ({
+    (source): Section => ({
       key: source.id,
-      startsPage: index > 0,
+      startsPage: true,
       blocks: [
-        ...(index === 0
-          ? [
-              heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
-              textParagraph('summary', paragraph(view.summary, typeScale.lead)),
-              textParagraph(
-                'settings',
-                paragraph(
-                  view.settings.map(({ label, text }) => `${label}: ${text}`).join('. '),
-                  typeScale.body,
-                ),
-              ),
-              ...view.warnings.map(({ message }) => caution(labels.check, message)),
-            ]
-          : []),
         heading(source.title, {
           level: 2,
           type: typeScale.section,
@@ -140,25 +151,12 @@ export function finishingChartPrint(
       ],
     }),
   );
-  const last: Section = {
-    key: 'notes',
-    startsPage: true,
-    blocks: [
-      heading(labels.notes, { level: 2, type: typeScale.section, bookmark: labels.notes, anchor: 'notes' }),
-      beside([list('notes', [...view.notes, ...view.leftOut.map(({ text }) => text)])], cautions),
-      heading(MADE_OF, { level: 2, type: typeScale.section, bookmark: MADE_OF }),
-      list(
-        'made-of',
-        view.finishes.map(({ name, partsText, keepsText }) => `${name}. ${partsText} ${keepsText}`),
-      ),
-    ],
-  };
   return {
     path: `finishing/${view.id}-${paper.toLowerCase()}`,
     title: `${view.title} – ${view.kitchenName}`,
     lang,
     subject: view.summary,
-    pages: sheetPages([...uses, last], size, sheet, {
+    pages: sheetPages([first, ...uses], size, sheet, {
       kitchenName: view.kitchenName,
       title: view.title,
       edition: labels.edition(formatDate(view.edition)),

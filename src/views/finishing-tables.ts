@@ -43,9 +43,9 @@ const USES: readonly Use[] = [
   },
   {
     id: 'dams',
-    title: 'The dam',
-    about: 'Grams to make for the bead piped round every joint.',
-    uses: ['dam'],
+    title: 'The dam, and syrup',
+    about: 'Grams to make for the bead piped round every joint, and for syrup on one face of every layer.',
+    uses: ['dam', 'brushed'],
   },
   {
     id: 'around',
@@ -59,12 +59,6 @@ const USES: readonly Use[] = [
     about: 'Grams to roll out, the size to roll to, and what to buy.',
     uses: ['rolled'],
   },
-  {
-    id: 'brushed',
-    title: 'Brushed on',
-    about: 'Grams to make for every layer, brushed on one face.',
-    uses: ['brushed'],
-  },
 ];
 
 /** What one cell shows: the weight to make, and in small type what is on the cake or how far to roll. */
@@ -72,7 +66,7 @@ export function finishingCell(cell: FinishingCell | null | undefined): Finishing
   if (!cell) return { main: '–', small: [] };
   if (cell.sheet !== null) {
     const buy = cell.buy === null ? [] : [`buy ${cell.buy.text}`];
-    return { main: cell.make.text, small: [cell.sheet.text, ...buy] };
+    return { main: cell.make.text, small: [[cell.sheet.text, ...buy].join(', ')] };
   }
   return { main: cell.make.text, small: [cell.needed.text] };
 }
