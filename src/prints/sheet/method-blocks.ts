@@ -122,19 +122,20 @@ function itemBlock(key: string, item: MethodItem, look: MethodLook): Block {
   };
 }
 
+function pieceBlock(own: string, piece: MethodPiece, look: MethodLook): Block {
+  switch (piece.kind) {
+    case 'heading':
+      return heading(piece.text, { level: look.level, type: look.heading, spaceMm: look.headingGapMm });
+    case 'paragraph':
+      return paragraphBlock(own, piece.spans, piece.caution, look);
+    case 'item':
+      return itemBlock(own, piece, look);
+  }
+}
+
 /** Blocks of a method; `key` keeps its elements apart from others in the same section. */
 export function methodBlocks(key: string, pieces: readonly MethodPiece[], look: MethodLook): Block[] {
-  return pieces.map((piece, index) => {
-    const own = `${key} ${index}`;
-    switch (piece.kind) {
-      case 'heading':
-        return heading(piece.text, { level: look.level, type: look.heading, spaceMm: look.headingGapMm });
-      case 'paragraph':
-        return paragraphBlock(own, piece.spans, piece.caution, look);
-      case 'item':
-        return itemBlock(own, piece, look);
-    }
-  });
+  return pieces.map((piece, index) => pieceBlock(`${key} ${index}`, piece, look));
 }
 
 /** A caution in the method's own look. */
