@@ -9,6 +9,7 @@ import type { Words } from '../wording/words.ts';
 import { type ChartInput, type ChartMix, chartFormula, chartMixes } from './chart-mixes.ts';
 import { chartId } from './tin-chart.ts';
 import type { WorkingRow, WorkingView } from './working.types.ts';
+import { bakeSteps, sharedBakeSteps } from './working-bake.ts';
 import { loadSteps } from './working-load.ts';
 import { type StepParts, workingStep } from './working-numbers.ts';
 import { sharedSteps } from './working-shared.ts';
@@ -41,7 +42,10 @@ function workingRow(row: ChartMix, input: ChartInput, words: Words): WorkingRow[
     ...fillSteps(input.recipe, filled),
   ];
   const title = words.working.rowTitle(words.chart.countOfTin(count, tin.name), tinSize(tin, words));
-  return [{ anchor: id, title, steps: steps.map((step) => workingStep(words.working, step)) }];
+  const worked = steps.map((step) => workingStep(words.working, step));
+  const { bakes, kitchen } = input;
+  const baked = bakes ? bakeSteps(bakes, tin, filled.finishedHeightMm, kitchen.locale) : [];
+  return [{ anchor: id, title, steps: [...worked, ...baked] }];
 }
 
 /** The working behind a recipe's tin chart; anchors are the chart's row ids. */
@@ -53,7 +57,10 @@ export function workingView(input: ChartInput, mixes: readonly ChartMix[] = char
   return {
     chartId: chartId(input),
     title: words.working.title(words.chart.title(input.recipe.name, named)),
-    shared: shared.map((step) => workingStep(words.working, step)),
+    shared: [
+      ...shared.map((step) => workingStep(words.working, step)),
+      ...(input.bakes ? sharedBakeSteps(input.bakes, input.kitchen.locale) : []),
+    ],
     rows: mixes.flatMap((row) => workingRow(row, input, words)),
   };
 }

@@ -29,6 +29,7 @@ export { seriesMinutes } from './series-minutes.ts';
 export { type BakeSolid, bakeSolid, equivalentRadiusMm } from './solid.ts';
 export { type CurvePoint, temperatureCurve } from './temperature-curve.ts';
 export {
+  beliefVariance,
   expectedMinutes,
   type FactorBelief,
   fitFactor,
