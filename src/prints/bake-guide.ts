@@ -11,12 +11,12 @@ import { labelsFor } from './labels/labels.ts';
 import { caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
-import { portraitSheet } from './sheet/paper.ts';
-import { sheetPages } from './sheet/sheet.ts';
+import { landscapeSheet, portraitSheet } from './sheet/paper.ts';
+import { frameOf, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
-import { table } from './sheet/table/table.ts';
+import { table, tableFits } from './sheet/table/table.ts';
 import { typeScale } from './sheet/type-scale.ts';
 
 const body = (key: string, text: string): Block => textParagraph(key, paragraph(text, typeScale.body), 2.5);
@@ -86,6 +86,11 @@ export function bakeGuidePrint(
   const sheet = sheetContext(style, metrics);
   const labels = labelsFor(lang);
   const words = bakeWordsFor(lang);
+  const tables = [...view.plots.map(plotTable), logTable(view, words)];
+  const upright = portraitSheet(paper);
+  const { widthMm } = frameOf(upright, sheet);
+  // Wide margins or wide letters may not leave room for the log upright.
+  const size = tables.every((spec) => tableFits(spec, widthMm, sheet)) ? upright : landscapeSheet(paper);
   const sections = [
     opening(view, words, labels.caution),
     ...view.plots.map(pictured),
@@ -96,7 +101,7 @@ export function bakeGuidePrint(
     title: `${view.title} – ${view.kitchenName}`,
     lang,
     subject: view.basisText,
-    pages: sheetPages(sections, portraitSheet(paper), sheet, {
+    pages: sheetPages(sections, size, sheet, {
       kitchenName: view.kitchenName,
       title: view.title,
       edition: labels.edition(formatDate(view.edition)),
