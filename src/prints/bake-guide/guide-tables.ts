@@ -44,9 +44,7 @@ export function logTable({ log }: BakeGuideView, { guide }: BakeWords): TableSpe
       column(guide.date, 24, 34),
       column(guide.tin, 30, 42),
       column(guide.dial, 20, 26),
-      column(guide.batter, 15, 18),
-      column(guide.took, 15, 22),
-      column(guide.expected, 18, 22),
+      column(guide.took, 18, 34),
       column(guide.note, 24, 60),
     ],
     rows: log.map(({ date, tin, how, dial, batter, took, expected, notes }) => ({
@@ -54,10 +52,13 @@ export function logTable({ log }: BakeGuideView, { guide }: BakeWords): TableSpe
         { ...cell(date), heading: true },
         cell(tin, how),
         cell(dial),
-        cell(batter),
-        { paragraphs: [paragraph(took, { ...typeScale.bodyStrong, tabular: true })] },
-        cell(expected),
-        cell(notes),
+        {
+          paragraphs: [
+            paragraph(took, { ...typeScale.bodyStrong, tabular: true }),
+            paragraph(`${guide.expected.toLowerCase()} ${expected}`, typeScale.rowDetail),
+          ],
+        },
+        cell(notes, batter),
       ],
     })),
   };
