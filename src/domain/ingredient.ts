@@ -45,10 +45,36 @@ export const ALLERGENS: readonly Allergen[] = [
   'molluscs',
 ];
 
+/** One part of an ingredient that was itself made of several: the strawberries in a jam. */
+export interface CompoundPart {
+  name: string;
+  /** Share of the whole ingredient, 0 to 1. */
+  share: number;
+  /** Undefined: not said for this part; the whole ingredient's list counts. */
+  allergens?: Allergen[];
+  allergenNames?: Partial<Record<Allergen, string>>;
+}
+
+/** Per 100 g of the ingredient as it goes into the bowl, g. */
+export interface Nutrients {
+  fatG: number;
+  saturatesG: number;
+  /** Available, without fibre; polyols included. */
+  carbohydrateG: number;
+  sugarsG: number;
+  polyolsG: number;
+  fibreG: number;
+  proteinG: number;
+  saltG: number;
+  alcoholG: number;
+}
+
 /** Something on the shelf. */
 export interface Ingredient {
   id: string;
   name: string;
+  /** What a label calls it when that differs; caster and icing sugar are both 'sugar'. */
+  labelName?: string;
   role: Role;
   /** Present for whole eggs, yolks and whites: counted, not weighed. */
   eggPart?: EggPart;
@@ -67,4 +93,7 @@ export interface Ingredient {
   selfRaising?: { flourId: string; powderId: string; powderShare: number };
   /** Grams in a level 5 mL spoon, printed beside amounts under 5 g. */
   teaspoonG?: number;
+  /** What it is made of, where it was made of several: opened in brackets on a label. */
+  compound?: CompoundPart[];
+  nutrients?: Nutrients;
 }

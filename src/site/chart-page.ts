@@ -128,16 +128,16 @@ export interface WorkingPage {
   head: PageHead;
   working: WorkingView;
   chartPath: string;
-  shared: unknown[];
-  rows: { anchor: string; title: string; steps: unknown[] }[];
+  shared: WorkingStep[];
+  rows: { anchor: string; title: string; steps: WorkingStep[] }[];
 }
 
 /** Squares and cubes as they are written by hand. */
 const written = (operation: string): string =>
   operation.replace(/\^2(?![\d.])/g, '²').replace(/\^3(?![\d.])/g, '³');
 
-const anchored = (steps: readonly WorkingStep[], anchor: string): unknown[] =>
-  steps.map((step) => ({ ...step, operation: written(step.operation), anchor: `${anchor}-${step.id}` }));
+const writtenSteps = (steps: readonly WorkingStep[]): WorkingStep[] =>
+  steps.map((step) => ({ ...step, operation: written(step.operation) }));
 
 /** The page that shows how every figure of a chart came about. */
 export function workingPage(working: WorkingView, chart: TinChartView): WorkingPage {
@@ -151,7 +151,7 @@ export function workingPage(working: WorkingView, chart: TinChartView): WorkingP
     }),
     working,
     chartPath: chartPath(chart.id),
-    shared: anchored(working.shared, 'shared'),
-    rows: working.rows.map((row) => ({ ...row, steps: anchored(row.steps, row.anchor) })),
+    shared: writtenSteps(working.shared),
+    rows: working.rows.map((row) => ({ ...row, steps: writtenSteps(row.steps) })),
   };
 }

@@ -4,7 +4,7 @@
  */
 import MarkdownIt from 'markdown-it';
 
-const markdown = new MarkdownIt({ html: false, linkify: false, typographer: true, quotes: '‘’“”' });
+const markdown = new MarkdownIt({ html: false, linkify: false, typographer: true, quotes: '“”‘’' });
 
 const CAUTION = /^\*\*(Caution|Allergens)\b/;
 

@@ -11,6 +11,8 @@ export type FigureUnit =
   | 'eggs'
   | 'min'
   | 'C'
+  | 'F'
+  | 'gas'
   | 'share'
   | 'count'
   | 'ratio';

@@ -20,9 +20,11 @@ export interface CardSource {
 
 const share = ({ surplus, batter }: TinChartRow): number => Math.abs(surplus.value) / batter.value;
 
-/** Without warnings first, then least over or short, then the chart's order. */
-function bestFirst(rows: readonly TinChartRow[]): TinChartRow[] {
-  const rank = (row: TinChartRow): number => (row.warnings.length > 0 ? 1 : 0);
+/** Tins the recipe was proven in, then the rest; those with warnings last; then least over or short. */
+function bestFirst(rows: readonly TinChartRow[], { provenBakes }: Recipe): TinChartRow[] {
+  const proven = new Set(provenBakes.flatMap(({ tins }) => tins.map(({ tin }) => tin.id)));
+  const rank = (row: TinChartRow): number =>
+    (row.warnings.length > 0 ? 2 : 0) + (proven.has(row.tinId) ? 0 : 1);
   return [...rows].sort(
     (a, b) => rank(a) - rank(b) || share(a) - share(b) || rows.indexOf(a) - rows.indexOf(b),
   );
@@ -59,7 +61,7 @@ function cardTin(row: TinChartRow): CardTin {
 /** The card of one chart; its figures are the chart's. */
 export function recipeCardView({ kitchen, recipe, chart, tinIds }: CardSource): RecipeCardView {
   const rows = chart.rows.filter(({ tinId }) => tinIds?.includes(tinId) ?? true);
-  const best = oneForEachTin(bestFirst(rows));
+  const best = oneForEachTin(bestFirst(rows, recipe));
   const { set, others } = dialTextsOf(recipe.ovenC, kitchen.oven ?? PLAIN_OVEN);
   const ready = wordsFor(kitchen.locale).cautions.ready;
   return {

@@ -22,6 +22,18 @@
     }
   };
 
+  // A browser repeats a table's header on each printed page only while nothing in it can be pressed.
+  const buttons = [];
+  addEventListener('beforeprint', () => {
+    for (const { heading, button } of buttons) heading.replaceChildren(...button.childNodes);
+  });
+  addEventListener('afterprint', () => {
+    for (const { heading, button } of buttons) {
+      button.replaceChildren(...heading.childNodes);
+      heading.replaceChildren(button);
+    }
+  });
+
   const makeSortable = (table) => {
     const status = document.createElement('p');
     status.className = 'unseen';
@@ -58,6 +70,7 @@
       button.className = 'sort';
       button.append(...heading.childNodes);
       heading.append(button);
+      buttons.push({ heading, button });
       button.addEventListener('click', () => {
         sort(column, heading.getAttribute('aria-sort') === 'ascending' ? 'descending' : 'ascending');
       });

@@ -8,6 +8,7 @@ import { extname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readPdf } from '../reading-back/read-pdf.ts';
 import { pagesOf } from '../site/site-files.ts';
 import { type BuiltKitchen, builtSite } from '../site/small-kitchen.ts';
 import { launchBrowser } from './browser.ts';
@@ -258,6 +259,19 @@ describe('the chart’s table', () => {
     });
     expect(look).toMatchObject({ head: 'table-header-group', nav: 'none', next: 'none' });
     expect(look.ink).toMatch(/rgb\((\d|[1-7]\d), /);
+    await page.close();
+  });
+
+  it('repeats its header on each printed page, and can be sorted again afterwards', async () => {
+    const page = await browser.newPage();
+    await page.goto(fromDisk(CHART));
+    const printed = await readPdf(new Uint8Array(await page.pdf({ format: 'A4' })));
+    const pages = printed.pages.map(({ texts }) => texts.map(({ text }) => text).join(' '));
+    // The second page is within the table of the tins, which the first one starts.
+    for (const text of pages.slice(0, 2)) expect(text).toMatch(/Tin\s.*Eggs\s.*Batter\s.*Over or short/s);
+    expect(pages[0]).not.toContain('Press a column');
+    await page.getByRole('button', { name: 'Batter' }).click();
+    expect(await page.locator('th[aria-sort]').count()).toBe(1);
     await page.close();
   });
 

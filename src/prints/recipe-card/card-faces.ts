@@ -12,8 +12,9 @@ import type { Block } from '../sheet/strip.ts';
 import type { Surface } from '../sheet/surface.ts';
 import { table } from '../sheet/table/table.ts';
 import { baselineInLeadingMm } from '../sheet/text-block.ts';
+import type { TypeStyle } from '../sheet/type-scale.ts';
 import { BLEED_MM, type CardForm } from './card-size.ts';
-import { weightsTable } from './weights-table.ts';
+import { ovenTable, tinsOnCard, weightsTable } from './weights-table.ts';
 
 export interface CardParts {
   view: RecipeCardView;
@@ -45,17 +46,38 @@ const lookOf = ({ type }: CardForm): MethodLook => ({
   level: 3,
 });
 
+/** Lying cards have width to spare and little height. */
+const isLow = ({ widthMm, heightMm }: CardForm): boolean => widthMm > heightMm;
+
+const inOneParagraph = (told: [string, string, string][], type: TypeStyle): Block =>
+  textParagraph(
+    'facts',
+    {
+      spans: told.flatMap(([, label, text], index): Span[] => [
+        { text: index === 0 ? '' : ' · ', colour: 'quietInk' },
+        { text: `${label} `, font: 'textBold' },
+        { text },
+      ]),
+      type,
+    },
+    1.2,
+  );
+
 function facts({ view, words, form }: CardParts): Block[] {
   const { body } = form.type;
   const fact = (key: string, label: string, text: string): Block => {
     const spans: Span[] = [{ text: `${label} `, font: 'textBold' }, { text }];
     return textParagraph(key, { spans, type: body }, key === 'oven' ? 1.2 : 0.2);
   };
-  return [
-    fact('oven', words.oven, view.ovenText),
-    fact('height', words.finishedHeight, view.heightText),
-    ...(view.eggSizeText === null ? [] : [fact('eggs', words.eggs, view.eggSizeText)]),
+  const told: [string, string, string][] = [
+    ['oven', words.oven, view.ovenText],
+    ['height', words.finishedHeight, view.heightText],
+    ...(view.eggSizeText === null
+      ? []
+      : [['eggs', words.eggs, view.eggSizeText] as [string, string, string]]),
   ];
+  if (isLow(form)) return [inOneParagraph(told, body)];
+  return told.map(([key, label, text]) => fact(key, label, text));
 }
 
 const isAllergen = (code: string): boolean => code.startsWith('allergens') || code === 'made-without';
@@ -78,21 +100,22 @@ function frontSection(parts: CardParts): Section {
   };
 }
 
-/** The tins that the table shows are the first of the view's. */
 function tableTins({ view, form, words, context }: CardParts) {
   const shown = weightsTable({ view, form, words }, frameOf(form).widthMm, context).columns.length - 1;
-  return view.tins.slice(0, shown);
+  return tinsOnCard(view, shown);
 }
 
-function backSection({ view, words, form }: CardParts): Section {
+function backSection(parts: CardParts): Section {
+  const { view, words, form } = parts;
   const look = lookOf(form);
+  const oven = ovenTable(tableTins(parts), parts);
   const cautions = view.cautions.filter(({ code }) => !isAllergen(code));
   return {
     key: 'back',
-    startsPage: true,
     blocks: [
       heading(words.method, { level: 2, type: form.type.heading, bookmark: words.method }),
       ...methodBlocks('method', view.method, look),
+      ...(oven === null ? [] : [table(oven)]),
       leadInBlock('ready', words.ready, view.readyText, { ...look, gapMm: look.headingGapMm }),
       ...cautions.map(({ code, text }) => cautionBlock(code, words.caution, text, look)),
     ],
@@ -158,10 +181,19 @@ function drawFurniture(
   drawEnd(surface, parts, number, { xMm: right, yMm: foot, share: 1, strong: false });
 }
 
+/** The method begins on the back of a front that holds all weights, else straight after them. */
+function flowedFaces(parts: CardParts): CardFace[] {
+  const { form, context } = parts;
+  const front = frontSection(parts);
+  const back = backSection(parts);
+  const inFront = flow([front], frameOf(form), context);
+  return flow([front, { ...back, startsPage: inFront.length === 1 }], frameOf(form), context);
+}
+
 /** Always an even number of faces: card k has faces 2k and 2k + 1. */
 export function cardFaces(parts: CardParts): CardFace[] {
-  const { form, context } = parts;
-  const flowed: CardFace[] = flow([frontSection(parts), backSection(parts)], frameOf(form), context);
+  const { form } = parts;
+  const flowed = flowedFaces(parts);
   const faces = flowed.length % 2 === 0 ? flowed : [...flowed, notesFace(parts)];
   return faces.map((face, index) => ({
     draw(surface, xMm, yMm) {

@@ -36,7 +36,7 @@ function cardType(bodyPt: number, titlePt: number): CardType {
   return {
     title: { font: 'heading', sizePt: titlePt, leadingPt: titlePt * 1.12, colour: 'ink' },
     summary: { ...body, font: 'textItalic', colour: 'quietInk' },
-    heading: { font: 'heading', sizePt: bodyPt + 1.5, leadingPt: leadingPt + 2.5, colour: 'accent' },
+    heading: { font: 'heading', sizePt: bodyPt + 1.5, leadingPt: leadingPt + 1, colour: 'accent' },
     body,
     key: { ...figure, font: 'textBold', sizePt: bodyPt + 4, leadingPt: leadingPt + 4 },
     figure: { ...figure, sizePt: bodyPt + 0.5 },
@@ -47,12 +47,12 @@ function cardType(bodyPt: number, titlePt: number): CardType {
 
 export const cardForms: Record<CardSize, CardForm> = {
   A6: { slug: 'a6', widthMm: 105, heightMm: 148, mostTins: 3, marginMm: 7, type: cardType(8.5, 15) },
-  A5: { slug: 'a5', widthMm: 148, heightMm: 210, mostTins: 5, marginMm: 10, type: cardType(10, 21) },
+  A5: { slug: 'a5', widthMm: 148, heightMm: 210, mostTins: 4, marginMm: 10, type: cardType(10, 21) },
   'index 3 x 5 in': {
     slug: '3x5in',
     widthMm: 127,
     heightMm: 76.2,
-    mostTins: 4,
+    mostTins: 3,
     marginMm: 6,
     type: cardType(8.5, 13),
   },
@@ -60,7 +60,7 @@ export const cardForms: Record<CardSize, CardForm> = {
     slug: '4x6in',
     widthMm: 152.4,
     heightMm: 101.6,
-    mostTins: 5,
+    mostTins: 4,
     marginMm: 7,
     type: cardType(8.5, 15),
   },
@@ -68,7 +68,7 @@ export const cardForms: Record<CardSize, CardForm> = {
     slug: '5x8in',
     widthMm: 203.2,
     heightMm: 127,
-    mostTins: 6,
+    mostTins: 5,
     marginMm: 9,
     type: cardType(9.5, 19),
   },

@@ -41,15 +41,15 @@ interface SheetParts {
 }
 
 const NOTE_PT = 8;
+const NOTE_IN_MM = 4;
 const NOTE_BELOW_MM = 3.2;
 
 function drawSheetFurniture(surface: Surface, parts: SheetParts, note: string): void {
   const { grid, form, context } = parts;
   surface.path(cutMarks(grid, form), { stroke: context.inks.ink, lineWidthPt: lineWeightPt.thin });
-  const width = context.metrics.widthMm(note, 'text', NOTE_PT);
   surface.text({
     text: note,
-    xMm: (grid.sheet.widthMm - width) / 2,
+    xMm: (grid.xsMm[0] ?? 0) + NOTE_IN_MM,
     yMm: Math.max(...grid.ysMm) + form.heightMm + BLEED_MM + NOTE_BELOW_MM,
     font: 'text',
     sizePt: NOTE_PT,

@@ -27,11 +27,9 @@ export function tinsOnCard({ tins, sizeRank }: RecipeCardView, count: number): C
 const numberCell = (text: string | undefined, type: TypeStyle): Cell =>
   text === undefined ? {} : { number: { text, type } };
 
-function labelCell(text: string, unit: string | null, strong: boolean, { type }: CardForm): Cell {
+function labelCell(text: string, { type }: CardForm, strong = false): Cell {
   const label: TypeStyle = strong ? { ...type.label, font: 'textBold' } : type.label;
-  const spans: Paragraph['spans'] =
-    unit === null ? [{ text }] : [{ text }, { text: `, ${unit}`, font: 'text', colour: 'quietInk' }];
-  return { heading: true, paragraphs: [{ spans, type: label }] };
+  return { heading: true, paragraphs: [paragraph(text, label)] };
 }
 
 function amountCell(amount: Amount | undefined, { type }: CardForm): Cell {
@@ -52,24 +50,6 @@ function eggsCell({ eggs }: CardTin, { type }: CardForm): Cell {
 
 const row = (head: Cell, cells: Cell[]): Row => ({ cells: [head, ...cells] });
 
-function bakeRows(tins: CardTin[], { words, form }: TableParts): Row[] {
-  const told = tins.some(({ dial }) => dial !== null);
-  const small = form.type.small;
-  const text = (value: string | undefined): Cell =>
-    value === undefined ? {} : { paragraphs: [paragraph(value, { ...small, colour: 'ink' })] };
-  const span = ({ firstLook, expectedBy }: CardTin): string | undefined =>
-    firstLook && expectedBy ? `${firstLook.text} – ${expectedBy.text}` : undefined;
-  return told
-    ? [
-        row(
-          labelCell(words.oven, null, false, form),
-          tins.map(({ dial }) => text(dial?.text)),
-        ),
-        row(labelCell(words.firstLookToDone, null, false, form), tins.map(span).map(text)),
-      ]
-    : [];
-}
-
 /** All rows of the table for these tins. */
 function rowsFor(tins: CardTin[], parts: TableParts): Row[] {
   const { view, words, form } = parts;
@@ -79,46 +59,54 @@ function rowsFor(tins: CardTin[], parts: TableParts): Row[] {
     ...(hasEggs
       ? [
           row(
-            labelCell(words.eggs, null, true, form),
+            labelCell(words.eggs, form, true),
             tins.map((tin) => eggsCell(tin, form)),
           ),
         ]
       : []),
     row(
-      labelCell(words.batter, words.grams, true, form),
+      labelCell(words.batter, form, true),
       tins.map(({ batter }) => numberCell(batter.text, key)),
     ),
     ...view.columns.map(({ name }, index) =>
       row(
-        labelCell(name, words.grams, false, form),
+        labelCell(name, form),
         tins.map(({ amounts }) => amountCell(amounts[index], form)),
       ),
     ),
     row(
-      labelCell(words.fill, words.millimetres, false, form),
+      labelCell(words.fill, form),
       tins.map(({ rawFill }) => numberCell(rawFill.text, figure)),
     ),
-    ...bakeRows(tins, parts),
   ];
 }
+
+/** 'round 6 × 3 in' may break after 'round' only. */
+const unbrokenSize = (sizeText: string): string =>
+  sizeText.replace(/\d[^,]*?\b(?:in|cm|mm|mL)\b/g, (size) => size.replaceAll(' ', '\u00a0'));
 
 function tableFor(tins: CardTin[], parts: TableParts): TableSpec {
   const { words, form } = parts;
   const { small } = form.type;
   const headed = ({ name, sizeText }: CardTin): Paragraph[] => [
     paragraph(name, { ...small, font: 'textBold', colour: 'ink' }),
-    paragraph(sizeText, small),
+    paragraph(unbrokenSize(sizeText), small),
   ];
   return {
     key: 'weights',
     zebra: true,
     paddingMm: 0.35,
     columns: [
-      { heading: [paragraph(words.weightsFor, small)], align: 'left', widestMm: form.widthMm * 0.3 },
+      {
+        heading: [paragraph(words.weightsFor, small)],
+        align: 'left',
+        narrowestMm: form.widthMm * 0.2,
+        widestMm: form.widthMm * 0.3,
+      },
       ...tins.map((tin) => ({
         heading: headed(tin),
         align: 'right' as const,
-        narrowestMm: 17,
+        narrowestMm: 18,
         widestMm: 30,
       })),
     ],
@@ -133,4 +121,32 @@ export function weightsTable(parts: TableParts, widthMm: number, context: SheetC
     if (tableFits(spec, widthMm, context)) return spec;
   }
   return tableFor(tinsOnCard(parts.view, 1), parts);
+}
+
+/** Dial and times of the same tins, a row each; null where no times are worked out. */
+export function ovenTable(tins: readonly CardTin[], { words, form }: TableParts): TableSpec | null {
+  const { small, body } = form.type;
+  const told = tins.filter(({ dial }) => dial !== null);
+  const text = (value: string): Cell => ({ paragraphs: [paragraph(value, body)] });
+  const heading = (title: string): Paragraph[] => [paragraph(title, small)];
+  if (told.length === 0) return null;
+  return {
+    key: 'oven',
+    whole: true,
+    paddingMm: 0.2,
+    columns: [
+      { heading: heading(words.tin), align: 'left' },
+      { heading: heading(words.oven), align: 'left' },
+      { heading: heading(words.firstLook), align: 'left' },
+      { heading: heading(words.doneBy), align: 'left' },
+    ],
+    rows: told.map(({ name, dial, firstLook, expectedBy }) => ({
+      cells: [
+        { heading: true, paragraphs: [paragraph(name, body)] },
+        text(dial?.text ?? ''),
+        text(firstLook?.text ?? ''),
+        text(expectedBy?.text ?? ''),
+      ],
+    })),
+  };
 }

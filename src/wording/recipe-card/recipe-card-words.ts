@@ -5,10 +5,9 @@ export interface RecipeCardWords {
   eggs: string;
   batter: string;
   fill: string;
-  /** 'First look – done by': the row of bake times. */
-  firstLookToDone: string;
-  grams: string;
-  millimetres: string;
+  tin: string;
+  firstLook: string;
+  doneBy: string;
   ready: string;
   notes: string;
   caution: string;

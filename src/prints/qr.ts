@@ -1,0 +1,55 @@
+/**
+ * A QR code (ISO/IEC 18004, from memory) as one path: a rectangle for every run of dark modules. The four modules
+ * of empty margin that readers need are part of its box.
+ */
+import { create } from 'qrcode/lib/core/qrcode.js';
+import type { PathStep, Surface } from './sheet/surface.ts';
+
+const QUIET_MODULES = 4;
+
+export interface QrCode {
+  /** Modules along a side, with the empty margin. */
+  modules: number;
+  /** Dark runs: row, first column and length, in modules from the box's corner. */
+  runs: { row: number; column: number; length: number }[];
+}
+
+/** The code of a text, with a quarter of it spare for smudges and flour. */
+export function qrCode(text: string): QrCode {
+  const { size, data } = create(text, { errorCorrectionLevel: 'Q' }).modules;
+  const runs: QrCode['runs'] = [];
+  for (let row = 0; row < size; row += 1) {
+    let start: number | null = null;
+    for (let column = 0; column <= size; column += 1) {
+      const dark = column < size && data[row * size + column] === 1;
+      if (dark) start ??= column;
+      else if (start !== null) {
+        runs.push({ row: row + QUIET_MODULES, column: start + QUIET_MODULES, length: column - start });
+        start = null;
+      }
+    }
+  }
+  return { modules: size + 2 * QUIET_MODULES, runs };
+}
+
+/** Draws the code in a square box. */
+export function drawQr(
+  surface: Surface,
+  code: QrCode,
+  box: { xMm: number; yMm: number; sideMm: number },
+  ink: string,
+): void {
+  const module = box.sideMm / code.modules;
+  const steps = code.runs.flatMap(({ row, column, length }): PathStep[] => {
+    const [left, top] = [box.xMm + column * module, box.yMm + row * module];
+    const [right, bottom] = [left + length * module, top + module];
+    return [
+      { op: 'move', x: left, y: top },
+      { op: 'line', x: right, y: top },
+      { op: 'line', x: right, y: bottom },
+      { op: 'line', x: left, y: bottom },
+      { op: 'close' },
+    ];
+  });
+  surface.path(steps, { fill: ink });
+}

@@ -1,0 +1,55 @@
+/** Head room and foot of a wall sheet: the foot is read close up, and states the type sizes and their reason. */
+import { formatDate } from '../../wording/date.ts';
+import { formatNumber } from '../../wording/number.ts';
+import type { WallWords } from '../../wording/wall/index.ts';
+import type { SheetSize } from '../sheet/paper.ts';
+import { hairline } from '../sheet/rules.ts';
+import { drawScaleBar, type ScaleBar } from '../sheet/scale-bar.ts';
+import type { SheetContext } from '../sheet/sheet-context.ts';
+import type { Surface } from '../sheet/surface.ts';
+import type { TypeStyle } from '../sheet/type-scale.ts';
+import type { WallType } from './wall-type.ts';
+
+const FOOT_MM = 15;
+const LINE_MM = 5;
+const FOOT_TYPE: TypeStyle = { font: 'text', sizePt: 10, leadingPt: 13, colour: 'quietInk' };
+
+export const wallFrame = (size: SheetSize, { marginMm }: SheetContext) => ({
+  xMm: marginMm.left,
+  yMm: marginMm.top,
+  widthMm: size.widthMm - marginMm.left - marginMm.right,
+  heightMm: size.heightMm - marginMm.top - marginMm.bottom - FOOT_MM,
+});
+
+export interface WallFoot {
+  kitchenName: string;
+  edition: string;
+  type: WallType;
+  words: WallWords;
+  sheet: number;
+  sheets: number;
+  scaleBar: ScaleBar | null;
+}
+
+/** Two lines: whose and when, and which sheet; then how large the type is and why. */
+export function drawWallFoot(
+  surface: Surface,
+  size: SheetSize,
+  context: SheetContext,
+  { kitchenName, edition, type, words, sheet, sheets, scaleBar }: WallFoot,
+): void {
+  const { inks, metrics, marginMm } = context;
+  const { font, sizePt, colour } = FOOT_TYPE;
+  const left = marginMm.left;
+  const right = size.widthMm - marginMm.right;
+  const lastMm = size.heightMm - marginMm.bottom - metrics.descentMm(font, sizePt);
+  const firstMm = lastMm - LINE_MM;
+  const put = (text: string, xMm: number, yMm: number) =>
+    surface.text({ text, xMm, yMm, font, sizePt, colour: inks[colour] });
+  const end = (text: string, yMm: number) => put(text, right - metrics.widthMm(text, font, sizePt), yMm);
+  hairline(surface, context, left, firstMm - LINE_MM - 1, right - left);
+  put(`${kitchenName}. ${words.edition(formatDate(edition))}`, left, firstMm);
+  if (sheets > 1) end(words.sheet(sheet, sheets), firstMm);
+  put(words.types(formatNumber(type.key.sizePt, 1), formatNumber(type.word.sizePt, 1)), left, lastMm);
+  if (scaleBar) drawScaleBar(surface, context, scaleBar, left + (right - left) * 0.62, firstMm);
+}

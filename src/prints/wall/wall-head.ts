@@ -1,0 +1,54 @@
+/** Title and one sentence, with the code that leads to the sheet's page at the right. */
+import type { WallView } from '../../views/wall.types.ts';
+import { drawQr, type QrCode } from '../qr.ts';
+import { paragraph } from '../sheet/lines.ts';
+import type { Block } from '../sheet/strip.ts';
+import { drawText, setText } from '../sheet/text-block.ts';
+import type { TypeStyle } from '../sheet/type-scale.ts';
+import type { WallType } from './wall-type.ts';
+
+const QR_MM = 30;
+const MOST_QR_MM = 42;
+const GAP_MM = 8;
+const LABEL_TYPE: TypeStyle = { font: 'text', sizePt: 10, leadingPt: 11.5, colour: 'quietInk' };
+
+export interface WallLink {
+  url: string;
+  code: QrCode;
+  text: string;
+}
+
+export const wallHead =
+  (view: WallView, type: WallType, growth: number, link: WallLink | null): Block =>
+  (widthMm, context) => {
+    const sideMm = Math.min(MOST_QR_MM, QR_MM * growth);
+    const wordsMm = link ? widthMm - sideMm - GAP_MM : widthMm;
+    const title = setText([paragraph(view.title, type.title)], wordsMm, context);
+    const lead = setText([paragraph(view.lead, type.lead)], wordsMm, context);
+    const label = link ? setText([paragraph(link.text, LABEL_TYPE)], sideMm, context) : null;
+    const leadAtMm = title.heightMm + 1.5;
+    return [
+      {
+        heightMm: Math.max(leadAtMm + lead.heightMm, label ? sideMm + label.heightMm : 0),
+        spaceMm: 0,
+        keepWithNext: true,
+        draw(surface, xMm, yMm) {
+          surface.bookmark(view.title, 1, { xMm, yMm });
+          surface.within('H1', {}, () => drawText(surface, context, title, xMm, yMm));
+          surface.within('P', {}, () => drawText(surface, context, lead, xMm, yMm + leadAtMm));
+          if (!link || !label) return;
+          const x = xMm + widthMm - sideMm;
+          const box = { xMm: x, yMm, widthMm: sideMm, heightMm: sideMm + label.heightMm };
+          surface.within('P', {}, () =>
+            surface.link(box, { url: link.url }, `${link.text}: ${link.url}`, () => {
+              const code = { xMm: x, yMm, widthMm: sideMm, heightMm: sideMm };
+              surface.within('Figure', { alt: `QR: ${link.url}`, box: code }, () =>
+                drawQr(surface, link.code, { xMm: x, yMm, sideMm }, context.inks.ink),
+              );
+              drawText(surface, context, label, x, yMm + sideMm);
+            }),
+          );
+        },
+      },
+    ];
+  };

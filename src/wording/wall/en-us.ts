@@ -1,0 +1,17 @@
+/** US English for wall references. */
+import { enGbWall } from './en-gb.ts';
+import type { WallWords } from './wall-words.ts';
+
+export const enUsWall: WallWords = {
+  ...enGbWall,
+  eggLadder: { ...enGbWall.eggLadder, note: 'Weights of everything else: on the pan chart’s egg ladder.' },
+  tins: {
+    ...enGbWall.tins,
+    title: 'What the pans hold',
+    lead: (recipe) => `Water to the rim, and one pan’s batter for ${recipe}.`,
+    volumeUnit: 'mL',
+    note: 'Batter before eggs are made whole: weigh from the pan chart.',
+  },
+  finish: { ...enGbWall.finish, title: (finish) => `${finish} by the pan`, tin: 'Pan' },
+  scale: (scale) => `20 cm; pans drawn 1 : ${scale}`,
+};
