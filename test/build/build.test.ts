@@ -26,7 +26,7 @@ describe('build', () => {
     const { effects, stages } = watched(outputDir);
     const building = build({ contentDir: GOOD, outputDir, parts: ['data'] }, effects);
     await expect(building).rejects.toThrow('report.json was to be swapped in and was not made');
-    expect(stages).toEqual(['read', 'compute', 'data', 'report', 'swap']);
+    expect(stages).toEqual(['read', 'compute', 'finishing', 'data', 'report', 'swap']);
     expect(contentsOf(outputDir)).toEqual({});
   });
 
@@ -38,7 +38,7 @@ describe('build', () => {
       expect(path).toMatch(/^\.staging-\d+\/(data\/[a-z-]+\/[a-z0-9-]+\.(csv|json)|report\.json)$/);
     const report = [...written].find(([path]) => path.endsWith('report.json'))?.[1] ?? '{}';
     const { milliseconds } = JSON.parse(report) as { milliseconds: Record<string, number> };
-    expect(milliseconds).toEqual({ read: 10, compute: 10, data: 10, report: 10, all: 90 });
+    expect(milliseconds).toEqual({ read: 10, compute: 10, finishing: 10, data: 10, report: 10, all: 110 });
   });
 
   it('gives bad content back as problems, before it touches the output', async () => {
