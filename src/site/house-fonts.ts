@@ -46,8 +46,18 @@ export async function readHouseFonts(style: HouseStyle, contentDir: string): Pro
 
 /** Every character of the site's text, once each, in code-point order, with basic Latin and the usual marks. */
 export function charactersOf(text: string): string {
-  const points = new Set([...BASIC, ...MARKS, ...text].map((character) => character.codePointAt(0) ?? 32));
+  const points = new Set<number>();
+  for (const part of [BASIC, MARKS, text]) addCodePoints(part, points);
   return String.fromCodePoint(...[...points].filter((point) => point >= 32).sort((a, b) => a - b));
+}
+
+/** By index and into one set: the text of a whole site is millions of characters long. */
+function addCodePoints(text: string, points: Set<number>): void {
+  for (let at = 0; at < text.length; at++) {
+    const point = text.codePointAt(at) ?? 32;
+    if (point > 0xffff) at++;
+    points.add(point);
+  }
 }
 
 /** One @font-face for each role, the font inside as base64 WOFF2. */
