@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
+    // One file a core: the default leaves one of two cores idle.
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
     env: { TZ: 'Europe/London' },

@@ -3,7 +3,7 @@
  * step below or above, never more than 2 % from itself, and equal amounts stay equal. Of the choices that
  * keep the total best, the one with the smallest squared moves is taken (largest remainder first).
  */
-import { quantiseG } from '../../domain/quantise.ts';
+import { quantiseG, quantiseRatio } from '../../domain/quantise.ts';
 import { MOST_MOVED } from './scale-step.ts';
 
 /** Equal amounts, rounded as one. */
@@ -21,10 +21,13 @@ interface Choice {
 
 const SLACK = 1e-9;
 
+/** Amounts alike to a microgram are equal: a milligram would tie pinches that are not, and move one past 2 %. */
+const amountKey = quantiseRatio;
+
 function unitsOf(amountsG: readonly number[], stepG: number): Map<number, Unit> {
   const units = new Map<number, Unit>();
   for (const amountG of amountsG) {
-    const key = quantiseG(amountG);
+    const key = amountKey(amountG);
     const unit = units.get(key);
     if (unit) unit.size += 1;
     else units.set(key, { exactG: amountG, size: 1, steps: stepsFor(amountG, stepG) });
@@ -80,5 +83,5 @@ export function roundTogether(amountsG: readonly number[], stepG: number): numbe
   const roundedG = new Map(
     [...units.keys()].map((key, index) => [key, quantiseG((picks[index] ?? 0) * stepG)]),
   );
-  return amountsG.map((amountG) => roundedG.get(quantiseG(amountG)) ?? 0);
+  return amountsG.map((amountG) => roundedG.get(amountKey(amountG)) ?? 0);
 }

@@ -72,6 +72,14 @@ describe('rounding a mix', () => {
     );
   });
 
+  it('keeps two pinches apart that only look equal to a milligram', () => {
+    const pinches = [0.0505, 0.0514].map((exactG) => ({ exactG, fine: true }));
+    roundLines(pinches, scale).forEach(({ grams }, at) => {
+      const exactG = pinches[at]?.exactG ?? Number.NaN;
+      expect(Math.abs(grams - exactG)).toBeLessThanOrEqual(0.02 * exactG + 1e-9);
+    });
+  });
+
   it('weighs every ingredient to a whole number of its own step', () => {
     fc.assert(
       fc.property(amounts, (lines) => {
