@@ -1,12 +1,12 @@
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { start } from '../commands/support/command-line.ts';
 import { contentsOf, fill, newFolder } from '../commands/support/folders.ts';
 import { builtContents } from './support/built-contents.ts';
+import { demoOutput } from './support/demo-output.ts';
 
 interface ReportText {
   dated: string;
@@ -27,18 +27,8 @@ function built(output: string, env: Record<string, string> = {}, more: string[] 
 }
 
 describe('the demo, built', () => {
-  let once: string | undefined;
-  /** One plain build, for all tests that only look at it. */
-  const plainBuild = (): string => {
-    once ??= built(mkdtempSync(join(tmpdir(), 'tinwright-demo-')));
-    return once;
-  };
-  afterAll(() => {
-    if (once !== undefined) rmSync(once, { recursive: true, force: true });
-  });
-
   it('twice, from two places, gives the same bytes', () => {
-    const first = builtContents(plainBuild());
+    const first = builtContents(demoOutput());
     const folder = newFolder();
     cpSync('content', join(folder, 'elsewhere'), { recursive: true });
     const second = builtContents(built(join(folder, 'output'), {}, ['--content', join(folder, 'elsewhere')]));
@@ -53,7 +43,7 @@ describe('the demo, built', () => {
     const eleventy = ['node_modules/@11ty/eleventy/cmd.cjs', `--output=${output}`, '--quiet'];
     const { status, stderr } = spawnSync(process.execPath, eleventy, { encoding: 'utf8' });
     expect([status, stderr]).toEqual([0, '']);
-    expect(contentsOf(output)).toEqual(contentsOf(join(plainBuild(), 'site')));
+    expect(contentsOf(output)).toEqual(contentsOf(join(demoOutput(), 'site')));
   });
 
   it('with SOURCE_DATE_EPOCH carries that date, and gives the same bytes twice', () => {
@@ -69,7 +59,7 @@ describe('the demo, built', () => {
   });
 
   it('reports every file with its true size and SHA-256, and times nowhere else', () => {
-    const output = plainBuild();
+    const output = demoOutput();
     const { files, milliseconds, made, warnings } = report(output);
     const contents = contentsOf(output);
     const others = ['README.md', 'report.json'];

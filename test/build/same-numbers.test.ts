@@ -2,15 +2,14 @@
  * The same numbers on the page, on paper and in the data files, for every demo chart. Each check starts from the
  * JSON, and what the JSON says must stand in that very row elsewhere.
  */
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { z } from 'zod';
-import { start } from '../commands/support/command-line.ts';
 import { readPdf } from '../reading-back/read-pdf.ts';
 import { spokenText } from '../reading-back/structure.ts';
 import { chartPageRows, type PageRow, plainText } from './support/chart-page-rows.ts';
+import { demoOutput } from './support/demo-output.ts';
 
 const tinSchema = z.object({
   id: z.string(),
@@ -45,14 +44,11 @@ let output = '';
 let charts: Chart[] = [];
 
 beforeAll(() => {
-  output = mkdtempSync(join(tmpdir(), 'tinwright-demo-'));
-  expect(start(['build', '--quiet', '--output', output])).toEqual({ code: 0, stdout: '', stderr: '' });
+  output = demoOutput();
   const folder = join(output, 'data/tin-charts');
   const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
   charts = files.map((name) => chartSchema.parse(JSON.parse(readFileSync(join(folder, name), 'utf8'))));
 });
-
-afterAll(() => rmSync(output, { recursive: true, force: true }));
 
 /** What holds for the whole chart; the size of eggs only where there are any. */
 function chartTexts(chart: Chart): string[] {

@@ -1,0 +1,17 @@
+/** A folder that all test files of a run share, gone when the run is over. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { TestProject } from 'vitest/node';
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    demoFolder: string;
+  }
+}
+
+export function setup(project: TestProject): () => void {
+  const folder = mkdtempSync(join(tmpdir(), 'tinwright-demo-'));
+  project.provide('demoFolder', folder);
+  return () => rmSync(folder, { recursive: true, force: true });
+}
