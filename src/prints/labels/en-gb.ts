@@ -27,6 +27,7 @@ export const enGb: PrintLabels = {
   inEach: (grams) => `${grams}\u00a0g in each.`,
   inTin: (grams) => `${grams}\u00a0g in the tin.`,
   bakesTo: (mm) => `Bakes to ${mm}\u00a0mm.`,
+  nothingLeft: 'nothing left',
   gramsLeft: (grams) => `${grams}\u00a0g left`,
   gramsShort: (grams) => `${grams}\u00a0g short`,
   holds: (millilitres) => `Holds ${millilitres}\u00a0ml.`,

@@ -27,6 +27,7 @@ export interface PrintLabels {
   inEach(grams: string): string;
   inTin(grams: string): string;
   bakesTo(mm: string): string;
+  nothingLeft: string;
   gramsLeft(grams: string): string;
   gramsShort(grams: string): string;
   holds(millilitres: string): string;

@@ -51,8 +51,13 @@ export function fillingParagraphs(row: TinChartRow, context: ChartContext): Para
   return [{ spans, type: typeScale.rowNote }, ...warnings];
 }
 
-const leftText = ({ value, text }: Figure, labels: PrintLabels): string =>
-  value < 0 ? labels.gramsShort(text.replace(/^[−-]/, '')) : labels.gramsLeft(text);
+/** Less than this is nothing on a kitchen scale. */
+const NOTHING_G = 0.5;
+
+function leftText({ value, text }: Figure, labels: PrintLabels): string {
+  if (Math.abs(value) < NOTHING_G) return labels.nothingLeft;
+  return value < 0 ? labels.gramsShort(text.replace(/^[−-]/, '')) : labels.gramsLeft(text);
+}
 
 /** The tins that a rung of the ladder fills, a line each, with what is left. */
 export function fillParagraphs(rung: LadderRung, { labels, words }: ChartContext): Paragraph[] {
