@@ -6,8 +6,9 @@ export default defineConfig({
     // One file a core: the default leaves one of two cores idle.
     globalSetup: ['test/shared-folder.ts'],
     maxWorkers: 2,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    // Builds and browsers share two cores with each other: slow is not broken.
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
     env: { TZ: 'Europe/London' },
   },
 });

@@ -52,17 +52,23 @@ describe('links', () => {
   });
 });
 
+/** A flavour's working repeats its recipe's markup a megabyte long: those pages are read in the long run only. */
+const isWorthReading = (page: string): boolean =>
+  process.env.TINWRIGHT_LONG !== undefined || !/^working\/.*--/.test(page);
+
 describe('pages', () => {
   const validator = new HtmlValidate({ extends: ['html-validate:standard', 'html-validate:a11y'] });
 
   it('are valid HTML, in the demo and in a kitchen with markup in its texts', () => {
     for (const { site } of [demo, small]) {
-      const faults = pagesOf(site).flatMap((page) =>
-        validator
-          .validateStringSync(pageText(site, page))
-          .results.flatMap(({ messages }) => messages)
-          .map(({ line, ruleId, message }) => `${page}:${line} ${ruleId}: ${message}`),
-      );
+      const faults = pagesOf(site)
+        .filter(isWorthReading)
+        .flatMap((page) =>
+          validator
+            .validateStringSync(pageText(site, page))
+            .results.flatMap(({ messages }) => messages)
+            .map(({ line, ruleId, message }) => `${page}:${line} ${ruleId}: ${message}`),
+        );
       expect(faults).toEqual([]);
     }
   });
