@@ -57,7 +57,7 @@ async function killed(kitchen: Kitchen, afterMs: number | 'at the swap'): Promis
 
 async function journal(output: string, child: ChildProcess): Promise<void> {
   const path = join(output, '.swap.json');
-  while (!existsSync(path) && child.exitCode === null) await new Promise((next) => setImmediate(next));
+  while (!existsSync(path) && child.exitCode === null) await new Promise((next) => setTimeout(next, 1));
 }
 
 it(`after each of ${KILLS} builds killed with SIGKILL, the next command finds the old output whole or the new one complete`, async () => {

@@ -24,7 +24,7 @@ const round = (d: number): CakePlan => ({
   widthMm: d,
   heightMm: d,
   aroundMm: d,
-  rings: [regular(4096, d / 2)],
+  rings: [regular(1024, d / 2)],
 });
 const square = (s: number): CakePlan => ({
   areaMm2: s * s,
