@@ -10,7 +10,7 @@ import { formatDate } from '../wording/date.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { labelsInOunces } from './labels/in-ounces.ts';
 import { labelsFor } from './labels/labels.ts';
-import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
+import { beside, caution, heading, list, textParagraph, together } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
 import { landscapeSheet, portraitSheet, type SheetSize } from './sheet/paper.ts';
@@ -72,6 +72,10 @@ function layoutFor(parts: Parts, paper: PaperName): Layout {
   return asTable ?? { size: upright, form: 'entries', context: roomy };
 }
 
+/** The last entry takes the one before it along, rather than stand on a page of its own. */
+const noneAlone = (entries: Block[]): Block[] =>
+  entries.length < 2 ? entries : [...entries.slice(0, -2), together(...entries.slice(-2))];
+
 function chartSection(context: ChartContext, form: Layout['form']): Section {
   const { view, labels } = context;
   const hasEggs = view.rows.some((row) => row.eggs !== null);
@@ -83,7 +87,7 @@ function chartSection(context: ChartContext, form: Layout['form']): Section {
   const rows =
     form === 'table'
       ? [table(chartTable(context))]
-      : view.rows.map((row, index) => tinEntry(row, context, index === 0));
+      : noneAlone(view.rows.map((row, index) => tinEntry(row, context, index === 0)));
   return {
     key: 'chart',
     blocks: [
