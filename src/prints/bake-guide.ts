@@ -4,9 +4,9 @@ import type { Locale, PaperName } from '../domain/kitchen.ts';
 import type { BakeGuideView } from '../views/bake-guide.types.ts';
 import type { Plot } from '../views/plot/plot.types.ts';
 import { type BakeWords, bakeWordsFor } from '../wording/bake/index.ts';
-import { formatDate } from '../wording/date.ts';
 import { logTable, plotTable } from './bake-guide/guide-tables.ts';
 import { plotBlock } from './bake-guide/plot-block.ts';
+import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
 import { caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
@@ -101,11 +101,6 @@ export function bakeGuidePrint(
     title: `${view.title} – ${view.kitchenName}`,
     lang,
     subject: view.basisText,
-    pages: sheetPages(sections, size, sheet, {
-      kitchenName: view.kitchenName,
-      title: view.title,
-      edition: labels.edition(formatDate(view.edition)),
-      pageText: labels.page,
-    }),
+    pages: sheetPages(sections, size, sheet, furnitureOf(view, labels)),
   };
 }

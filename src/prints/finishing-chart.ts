@@ -11,7 +11,7 @@ import {
   type FinishingTableRow,
   finishingTables,
 } from '../views/finishing-tables.ts';
-import { formatDate } from '../wording/date.ts';
+import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
@@ -156,11 +156,6 @@ export function finishingChartPrint(
     title: `${view.title} – ${view.kitchenName}`,
     lang,
     subject: view.summary,
-    pages: sheetPages([first, ...uses], size, sheet, {
-      kitchenName: view.kitchenName,
-      title: view.title,
-      edition: labels.edition(formatDate(view.edition)),
-      pageText: labels.page,
-    }),
+    pages: sheetPages([first, ...uses], size, sheet, furnitureOf(view, labels)),
   };
 }

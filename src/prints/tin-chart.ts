@@ -6,8 +6,8 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
 import { workingPath } from '../views/nav.ts';
 import type { EggLadder, TinChartView } from '../views/tin-chart.types.ts';
-import { formatDate } from '../wording/date.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { furnitureOf } from './labels/furniture.ts';
 import { labelsInOunces } from './labels/in-ounces.ts';
 import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph, together } from './sheet/blocks.ts';
@@ -171,10 +171,7 @@ export function tinChartPrint(
     lang,
     subject: view.summary,
     pages: sheetPages(sections, size, sheet, {
-      kitchenName: view.kitchenName,
-      title: view.title,
-      edition: labels.edition(formatDate(view.edition)),
-      pageText: labels.page,
+      ...furnitureOf(view, labels),
       scaleBar: { scale, lengthMm: SCALE_BAR_MM, text: labels.scale(scale) },
     }),
   };

@@ -1,7 +1,6 @@
 /** One tin chart and its working as pages: the view's own figures, laid out so that templates only write them. */
 
 import type { DownloadLink } from '../views/downloads.ts';
-import type { Figure } from '../views/figure.ts';
 import { chartPath, type PageHead, pageHead, recipePath, tinPath, workingPath } from '../views/nav.ts';
 import type {
   Amount,
@@ -13,6 +12,7 @@ import type {
 } from '../views/tin-chart.types.ts';
 import type { WorkingStep, WorkingView } from '../views/working.types.ts';
 import { eggsInWords } from '../wording/eggs.ts';
+import { type LeftOverWords, leftOver } from '../wording/left-over.ts';
 import type { Words } from '../wording/words.ts';
 import { type BakeTable, bakeTable } from './bake-table.ts';
 import { rowDrawing } from './tin-drawing.ts';
@@ -82,21 +82,18 @@ function chartRow(row: TinChartRow, order: number, chart: TinChartView, shown: R
   };
 }
 
-/** Less than this is nothing on a kitchen scale. */
-const NOTHING_G = 0.5;
-
-/** '15 g left', or '5 g short' where the eggs' tolerance allows it. */
-function leftText({ value, text }: Figure): string {
-  if (Math.abs(value) < NOTHING_G) return 'nothing left';
-  return value < 0 ? `${text.replace(/^[−-]/, '')} g short` : `${text} g left`;
-}
+const LEFT_OVER: LeftOverWords = {
+  nothingLeft: 'nothing left',
+  gramsLeft: (weight) => `${weight} g left`,
+  gramsShort: (weight) => `${weight} g short`,
+};
 
 function ladderRung(rung: LadderRung, columns: readonly ChartColumn[]): unknown {
   return {
     eggText: rung.eggText,
     batterText: rung.batter.text,
     amounts: labelled(rung.amounts, columns),
-    fills: rung.fills.map(({ text, left }) => `${text}, ${leftText(left)}`),
+    fills: rung.fills.map(({ text, left }) => `${text}, ${leftOver(left, LEFT_OVER)}`),
   };
 }
 

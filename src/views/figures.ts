@@ -1,6 +1,4 @@
 /** Figures of the usual kinds: the value that data files carry and the text that every output shows for it. */
-import type { LengthUnit } from '../domain/units.ts';
-import { formatLength } from '../wording/length.ts';
 import { formatGrams, formatWholeGrams } from '../wording/mass.ts';
 import { formatFixed, formatNumber, formatShare } from '../wording/number.ts';
 import type { Figure } from './figure.ts';
@@ -23,13 +21,6 @@ export const volumeFigure = (ml: number): Figure => ({ value: ml, unit: 'mL', te
 
 /** A height in whole millimetres: what a ruler on the worktop can tell. */
 export const heightFigure = (mm: number): Figure => ({ value: mm, unit: 'mm', text: formatNumber(mm, 0) });
-
-/** A height in the baker's unit, with the unit. */
-export const lengthFigure = (mm: number, unit: LengthUnit): Figure => ({
-  value: mm,
-  unit: 'mm',
-  text: formatLength(mm, unit),
-});
 
 export const wholeEggsFigure = (count: number): Figure => ({
   value: count,

@@ -8,6 +8,7 @@ import type { BakeGuideView } from './bake-guide.types.ts';
 import { bakesOfRecipes, chartInput } from './chart-inputs.ts';
 import type { ChartViews } from './chart-views.ts';
 import { chartInOunces } from './in-ounces.ts';
+import type { RecipeBakes } from './recipe-bakes.ts';
 import { tinChartView } from './tin-chart.ts';
 import type { TinChartView } from './tin-chart.types.ts';
 
@@ -53,18 +54,22 @@ const guidesOf = ({ recipes }: Content, charts: readonly ChartViews[]): BakeGuid
   charts.flatMap(({ guide }) => (guide && recipes.some(({ id }) => id === guide.id) ? [guide] : []));
 
 /** The same chart for fewer tins: its rows and its egg ladder know no others. */
-function forTins(chart: TinChartView, content: Content): TinChartView {
+function forTins(chart: TinChartView, content: Content, bakes: Map<string, RecipeBakes>): TinChartView {
   const recipe = content.recipes.find(({ id }) => id === chart.recipe.id);
   if (recipe === undefined) throw new Error(`no recipe ${chart.recipe.id}`);
   const flavours = chart.flavours.flatMap(({ id }) => content.flavours.find((one) => one.id === id) ?? []);
-  const bakes = bakesOfRecipes(content).get(recipe.id);
-  return tinChartView(chartInput(content, recipe, flavours, bakes));
+  return tinChartView(chartInput(content, recipe, flavours, bakes.get(recipe.id)));
+}
+
+function allForTins(charts: TinChartView[], content: Content): TinChartView[] {
+  const bakes = bakesOfRecipes(content);
+  return charts.map((chart) => forTins(chart, content, bakes));
 }
 
 function wanted(content: Content, entry: Printable, charts: readonly ChartViews[]): WantedPrints {
   const own = narrowed(content, entry);
   const chosen = chosenCharts(own, entry, charts);
-  const tinned = entry.tinIds === undefined ? chosen : chosen.map((chart) => forTins(chart, own));
+  const tinned = entry.tinIds === undefined ? chosen : allForTins(chosen, own);
   const weighed = entry.mass === 'oz' ? tinned.map((chart) => chartInOunces(chart, own.kitchen)) : tinned;
   return {
     name: entry.name ?? null,

@@ -3,7 +3,7 @@ import { formatWholeGrams } from './mass.ts';
 import type { Words } from './words.ts';
 
 /** Less than this is nothing on a kitchen scale. */
-const NOTHING_G = 0.5;
+export const NOTHING_G = 0.5;
 
 function over(surplusG: number, caseG: number, words: Words): string {
   const cakes = Math.floor(surplusG / caseG + 1e-9);

@@ -12,10 +12,3 @@ export function countsTowards(line: FormulaLine, basis: Basis): boolean {
 export function basisG(formula: Formula, basis: Basis): number {
   return formula.reduce((sum, line) => sum + (countsTowards(line, basis) ? line.grams : 0), 0);
 }
-
-/** A basis in words: 'flour', 'the batter', 'caster-sugar'. */
-export function basisName(basis: Basis): string {
-  if ('role' in basis) return basis.role;
-  if ('ingredientId' in basis) return basis.ingredientId;
-  return 'the batter';
-}

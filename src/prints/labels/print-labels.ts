@@ -1,5 +1,7 @@
 /** The fixed words of printed sheets; everything with a value in it comes worded from the view. */
-export interface PrintLabels {
+import type { LeftOverWords } from '../../wording/left-over.ts';
+
+export interface PrintLabels extends LeftOverWords {
   tin: string;
   eggs: string;
   /** Under the heading of the eggs, as the exact number stands under the whole one. */
@@ -27,9 +29,6 @@ export interface PrintLabels {
   inEach(grams: string): string;
   inTin(grams: string): string;
   bakesTo(mm: string): string;
-  nothingLeft: string;
-  gramsLeft(grams: string): string;
-  gramsShort(grams: string): string;
   holds(millilitres: string): string;
   working(name: string): string;
 }

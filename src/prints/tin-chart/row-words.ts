@@ -1,8 +1,7 @@
 /** What a chart row says in words: the tin's name and size, how deep to fill it, what is over, what to check. */
-import type { Figure } from '../../views/figure.ts';
 import type { LadderRung, TinChartRow } from '../../views/tin-chart.types.ts';
 import { eggsInWords } from '../../wording/eggs.ts';
-import type { PrintLabels } from '../labels/print-labels.ts';
+import { leftOver } from '../../wording/left-over.ts';
 import { type Paragraph, paragraph, type Span } from '../sheet/lines.ts';
 import { typeScale } from '../sheet/type-scale.ts';
 import type { ChartContext } from './chart-context.ts';
@@ -51,20 +50,12 @@ export function fillingParagraphs(row: TinChartRow, context: ChartContext): Para
   return [{ spans, type: typeScale.rowNote }, ...warnings];
 }
 
-/** Less than this is nothing on a kitchen scale. */
-const NOTHING_G = 0.5;
-
-function leftText({ value, text }: Figure, labels: PrintLabels): string {
-  if (Math.abs(value) < NOTHING_G) return labels.nothingLeft;
-  return value < 0 ? labels.gramsShort(text.replace(/^[−-]/, '')) : labels.gramsLeft(text);
-}
-
 /** The tins that a rung of the ladder fills, a line each, with what is left. */
 export function fillParagraphs(rung: LadderRung, { labels, words }: ChartContext): Paragraph[] {
   if (rung.fills.length === 0)
     return [paragraph(words.chart.noFill, { ...typeScale.rowNote, colour: 'quietInk' })];
   return rung.fills.map((fill) => ({
-    spans: [{ text: fill.text }, { text: `, ${leftText(fill.left, labels)}`, colour: 'quietInk' }],
+    spans: [{ text: fill.text }, { text: `, ${leftOver(fill.left, labels)}`, colour: 'quietInk' }],
     type: typeScale.rowNote,
   }));
 }

@@ -1,20 +1,8 @@
 /** Counts in running text: words to twelve, figures above. */
-const NUMBERS = [
-  'no',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-];
+import { numberInWords } from '../locales/english-numbers.ts';
+
+const MOST_IN_WORDS = 12;
 
 /** @example countOf(3, 'bake', 'bakes') // 'three bakes' */
 export const countOf = (count: number, one: string, many: string): string =>
-  `${NUMBERS[count] ?? String(count)} ${count === 1 ? one : many}`;
+  `${numberInWords(count, MOST_IN_WORDS)} ${count === 1 ? one : many}`;

@@ -1,8 +1,9 @@
 /** British English for the finishing chart. */
+import { numberInWords } from '../locales/english-numbers.ts';
 import type { FinishingWords } from './finishing-words.ts';
 
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-const number = (count: number): string => NUMBERS[count] ?? String(count);
+const MOST_IN_WORDS = 10;
+const number = (count: number): string => numberInWords(count, MOST_IN_WORDS);
 
 export const enGbFinishing: FinishingWords = {
   title: 'Fillings and coatings',

@@ -2,33 +2,12 @@
 import type { Words } from '../words.ts';
 import { enGBChart } from './en-GB-chart.ts';
 import { enGBWorking } from './en-GB-working.ts';
+import { ENGLISH_NUMBERS } from './english-numbers.ts';
 
 export const enGB: Words = {
   locale: 'en-GB',
   and: 'and',
-  numbers: [
-    'no',
-    'one',
-    'two',
-    'three',
-    'four',
-    'five',
-    'six',
-    'seven',
-    'eight',
-    'nine',
-    'ten',
-    'eleven',
-    'twelve',
-    'thirteen',
-    'fourteen',
-    'fifteen',
-    'sixteen',
-    'seventeen',
-    'eighteen',
-    'nineteen',
-    'twenty',
-  ],
+  numbers: ENGLISH_NUMBERS,
   eggParts: {
     egg: { one: 'egg', many: 'eggs' },
     yolk: { one: 'yolk', many: 'yolks' },

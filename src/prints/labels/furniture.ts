@@ -1,0 +1,18 @@
+/** The running head and foot of a chart or guide: whose it is, what it is, and which edition. */
+import { formatDate } from '../../wording/date.ts';
+import type { Furniture } from '../sheet/sheet.ts';
+import type { PrintLabels } from './print-labels.ts';
+
+export interface Entitled {
+  kitchenName: string;
+  title: string;
+  edition: string;
+}
+
+/** A scale bar is the sheet's own to add. */
+export const furnitureOf = ({ kitchenName, title, edition }: Entitled, labels: PrintLabels): Furniture => ({
+  kitchenName,
+  title,
+  edition: labels.edition(formatDate(edition)),
+  pageText: labels.page,
+});
