@@ -1,13 +1,19 @@
 import type { BakeLogRow } from './bake-log.ts';
+import type { CostSettings } from './costs.ts';
 import type { Finish } from './finish.ts';
 import type { FinishingSettings } from './finishing.ts';
 import type { Flavour } from './flavour.ts';
 import type { HouseStyle } from './house-style.ts';
 import type { Ingredient } from './ingredient.ts';
 import type { Kitchen } from './kitchen.ts';
+import type { Business, LabelSettings } from './label-settings.ts';
+import type { Order } from './order.ts';
 import type { Outline } from './outline.ts';
+import type { StockLine } from './pack.ts';
+import type { PortionSize } from './portion.ts';
 import type { BookletSettings, Printable } from './printable.ts';
 import type { Recipe } from './recipe.ts';
+import type { WorkSettings } from './work-settings.ts';
 
 /** A free page of the baker's own. */
 export interface FreePage {
@@ -38,4 +44,19 @@ export interface Content {
   pages: FreePage[];
   /** Dated real bakes, oldest first; empty without a bake-log.csv. */
   bakeLog: BakeLogRow[];
+  /** What customers get, earliest hand-over first. */
+  orders: Order[];
+  /** What is on the shelf; empty without a stock.csv. */
+  stock: StockLine[];
+  costs: CostSettings;
+  work: WorkSettings;
+  /** Null while the kitchen has not written its address down. */
+  business: Business | null;
+  label: LabelSettings;
+  portionSizes: PortionSize[];
+  /**
+   * Whether orders stand on the site. They hold what a customer pays and what the baker earns, so only a kitchen
+   * that says so shows them; prints and data are made either way.
+   */
+  publishesOrders: boolean;
 }

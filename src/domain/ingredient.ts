@@ -1,4 +1,5 @@
 import type { EggPart } from './egg.ts';
+import type { Pack } from './pack.ts';
 
 export type Role = 'flour' | 'sugar' | 'fat' | 'egg' | 'liquid' | 'raising' | 'flavouring' | 'inclusion';
 export const ROLES: readonly Role[] = [
@@ -96,4 +97,6 @@ export interface Ingredient {
   /** What it is made of, where it was made of several: opened in brackets on a label. */
   compound?: CompoundPart[];
   nutrients?: Nutrients;
+  /** Sizes it is bought in, smallest first. */
+  packs?: Pack[];
 }

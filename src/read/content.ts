@@ -1,8 +1,12 @@
 /** The content folder as domain values, or everything that is wrong with it, each problem at its place. */
 import { join } from 'node:path';
 import type { Content, FreePage } from '../domain/content.ts';
+import { NO_COSTS } from '../domain/costs.ts';
+import { USUAL_LABEL } from '../domain/label-settings.ts';
+import { USUAL_PORTIONS } from '../domain/portion.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Recipe } from '../domain/recipe.ts';
+import { USUAL_WORK } from '../domain/work-settings.ts';
 import { type IngredientsOutcome, parseIngredientsYaml } from '../parse/ingredients.ts';
 import { type KitchenOutcome, parseKitchenYaml, unreadKitchen } from '../parse/kitchen.ts';
 import { parsePageMarkdown } from '../parse/page.ts';
@@ -129,6 +133,14 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     booklet,
     pages: pages.items,
     bakeLog: bakeLog.rows,
+    orders: [],
+    stock: [],
+    costs: NO_COSTS,
+    work: USUAL_WORK,
+    business: null,
+    label: USUAL_LABEL,
+    portionSizes: [...USUAL_PORTIONS],
+    publishesOrders: false,
   };
   return { content, problems };
 }
