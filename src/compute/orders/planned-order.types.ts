@@ -1,0 +1,115 @@
+/** An order worked out: what is mixed, baked, filled, coated and handed over. g, mm, min, quantised. */
+import type { Finish } from '../../domain/finish.ts';
+import type { Flavour } from '../../domain/flavour.ts';
+import type { Order, TierAsk } from '../../domain/order.ts';
+import type { Warning } from '../../domain/problem.ts';
+import type { Formula, Recipe } from '../../domain/recipe.ts';
+import type { Tin } from '../../domain/tin.ts';
+import type { BakeAdvice } from '../bake/index.ts';
+import type { FinishAmount } from '../finishes/finishing.ts';
+import type { Mix } from '../mixes/plan-mix.ts';
+
+/** Batter made together: the tiers of one recipe with the same flavours. */
+export interface PlannedMix {
+  recipe: Recipe;
+  flavours: Flavour[];
+  /** After flavours and altitude. */
+  formula: Formula;
+  mix: Mix;
+  /** For every tin of the mix, the tier it belongs to: an index into the order's tiers. */
+  tierAt: number[];
+}
+
+/** One finish on one tier, for all its cakes together. */
+export interface TierFinish {
+  finish: Finish;
+  /** As asked, or `dam` for the bead that holds a soft filling. */
+  use: FinishAmount['use'];
+  /** For the whole tier: needed, made with the loss, parts unrounded. */
+  amount: FinishAmount;
+}
+
+export interface PlannedTier {
+  /** Place in the order, bottom first, from 0. */
+  at: number;
+  ask: TierAsk;
+  tin: Tin;
+  recipe: Recipe;
+  flavours: Flavour[];
+  /** Cakes of this kind. */
+  count: number;
+  layers: number;
+  /** Which mix, and which of its tins. */
+  mixAt: number;
+  mixTinAt: number;
+  /** Baked height of one cake. */
+  finishedHeightMm: number;
+  /** Sponge with its fillings, before anything is put round it. */
+  builtHeightMm: number;
+  /** With coats and sheets on; the plain cake's where it has none. */
+  coatedHeightMm: number;
+  /** Longest way across with coats and sheets on; null for a tin known only by the water it holds. */
+  coatedAcrossMm: number | null;
+  /** Batter that one tin gets once the mix's eggs are whole. */
+  receivesG: number;
+  finishes: TierFinish[];
+  /** Board, box and ribbon of one cake; null where nobody knows how wide it is. */
+  boardAcrossMm: number | null;
+  boxHeightMm: number | null;
+  ribbonMm: number | null;
+  /** Pieces from one cake. */
+  portionsEach: number;
+  /** Cut in rows, or a round in rings, whichever gives more. */
+  cutIn: 'rows' | 'rings';
+  /** One cake as it is handed over, without boards. */
+  weightGEach: number;
+  /** What to set and when to look; null when the oven is too cool. */
+  bake: BakeAdvice | null;
+  /** Whether the kitchen's heating core stands in it. */
+  withCore: boolean;
+  warnings: Warning[];
+}
+
+/** A part of a finish as it is weighed for the whole order. */
+export interface FinishLine {
+  ingredientId: string;
+  name: string;
+  grams: number;
+  /** Whole eggs, yolks or whites to crack for it; null for what is weighed. */
+  eggs: number | null;
+}
+
+/** One finish over all tiers, made in one go. */
+export interface PlannedFinish {
+  finish: Finish;
+  /** On the cakes. */
+  neededG: number;
+  /** Made, with what stays in the bowl. */
+  makeG: number;
+  lines: FinishLine[];
+}
+
+/** How much of an ingredient an order takes: g as weighed, and eggs where they are counted. */
+export interface IngredientUse {
+  ingredientId: string;
+  grams: number;
+  eggs: number | null;
+}
+
+export interface PlannedOrder {
+  order: Order;
+  mixes: PlannedMix[];
+  tiers: PlannedTier[];
+  finishes: PlannedFinish[];
+  /** Every ingredient of mixes and finishes, by id. */
+  uses: IngredientUse[];
+  /** Pieces in all tiers that are cut on the day. */
+  portions: number;
+  /** Portions beyond what is wanted; null when the order does not say. */
+  portionsOver: number | null;
+  /** All cakes without boards. */
+  weightG: number;
+  /** Stacked: tiers and their boards together; separate: the tallest cake. */
+  heightMm: number;
+  warnings: Warning[];
+}
