@@ -4,7 +4,7 @@
  */
 import type { Finish, FinishUse } from '../../domain/finish.ts';
 import type { Ingredient } from '../../domain/ingredient.ts';
-import type { Business, LabelSettings } from '../../domain/label.ts';
+import type { Business, LabelSettings } from '../../domain/label-settings.ts';
 
 /** As weighed in, eggs shelled. */
 export interface WeighedIn {
