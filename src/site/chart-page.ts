@@ -143,7 +143,8 @@ export interface WorkingPage {
 const written = (operation: string): string =>
   operation.replace(/\^2(?![\d.])/g, '²').replace(/\^3(?![\d.])/g, '³');
 
-const writtenSteps = (steps: readonly WorkingStep[]): WorkingStep[] =>
+/** Steps with squares and cubes written as such. */
+export const writtenSteps = (steps: readonly WorkingStep[]): WorkingStep[] =>
   steps.map((step) => ({ ...step, operation: written(step.operation) }));
 
 /** The page that shows how every figure of a chart came about. */

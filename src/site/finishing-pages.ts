@@ -10,10 +10,17 @@ import {
   finishingRows,
   finishingTables,
 } from '../views/finishing-tables.ts';
-import { finishPath, type PageHead, pageHead, tinPath } from '../views/nav.ts';
+import { finishPath, type PageHead, pageHead, tinPath, workingPath } from '../views/nav.ts';
+import type { WorkingView } from '../views/working.types.ts';
+import type { FinishingWorkingWords } from '../wording/finishing/index.ts';
+import { type WorkingPage, writtenSteps } from './chart-page.ts';
 import { markdownHtml } from './markdown.ts';
 
 interface Row {
+  /** Where links from the working land; one table of a page has it. */
+  anchor: string | null;
+  /** Where its figures are worked out, with the words of the link. */
+  why: { path: string; text: string; label: string } | null;
   tinName: string;
   tinPath: string;
   sizeText: string;
@@ -43,19 +50,37 @@ export interface FinishPage {
   tables: UseTable[];
 }
 
-/** The same table with links to the pages of its tins and finishes. */
-const linked = (table: FinishingTable): UseTable => ({
+/** The same table with links to the pages of its tins and finishes, and to their working. */
+const linked = (
+  table: FinishingTable,
+  chartId: string,
+  words: FinishingWorkingWords,
+  isFirst: boolean,
+): UseTable => ({
   ...table,
   columns: table.columns.map(({ name, small, finishId }) => ({
     name,
     small,
     path: finishId === null ? null : finishPath(finishId),
   })),
-  rows: table.rows.map(({ tinId, ...row }) => ({ ...row, tinPath: tinPath(tinId) })),
+  rows: table.rows.map(({ tinId, ...row }) => ({
+    ...row,
+    anchor: isFirst ? tinId : null,
+    why: {
+      path: `${workingPath(chartId)}#${tinId}`,
+      text: words.why,
+      label: words.whyOf(row.tinName),
+    },
+    tinPath: tinPath(tinId),
+  })),
 });
 
 /** The page of the whole chart. */
-export function finishingPage(view: FinishingChartView, files: readonly DownloadLink[]): FinishingPage {
+export function finishingPage(
+  view: FinishingChartView,
+  files: readonly DownloadLink[],
+  words: FinishingWorkingWords,
+): FinishingPage {
   return {
     head: pageHead({
       path: 'finishing.html',
@@ -64,7 +89,7 @@ export function finishingPage(view: FinishingChartView, files: readonly Download
       section: 'finishing',
     }),
     view,
-    tables: finishingTables(view).map(linked),
+    tables: finishingTables(view).map((table, at) => linked(table, view.id, words, at === 0)),
     finishes: view.finishes.map(({ id, name, partsText, keepsText }) => ({
       name,
       path: finishPath(id),
@@ -75,8 +100,13 @@ export function finishingPage(view: FinishingChartView, files: readonly Download
   };
 }
 
-function partsTable(view: FinishingChartView, column: FinishingColumn, at: number): UseTable {
-  return linked({
+function partsTable(
+  view: FinishingChartView,
+  column: FinishingColumn,
+  at: number,
+  words: FinishingWorkingWords,
+): UseTable {
+  const table: FinishingTable = {
     id: column.use,
     title: column.useText,
     about: 'Grams, to the step of the scale, with what stays in the bowl counted in.',
@@ -92,11 +122,16 @@ function partsTable(view: FinishingChartView, column: FinishingColumn, at: numbe
       }));
       return [finishingCell(cell), ...(parts ?? column.parts.map(() => ({ main: '–', small: [] })))];
     }),
-  });
+  };
+  return linked(table, view.id, words, false);
 }
 
 /** The page of one finish. */
-export function finishPage(finish: FinishSummary, view: FinishingChartView): FinishPage {
+export function finishPage(
+  finish: FinishSummary,
+  view: FinishingChartView,
+  words: FinishingWorkingWords,
+): FinishPage {
   return {
     head: pageHead({
       path: finishPath(finish.id),
@@ -107,7 +142,28 @@ export function finishPage(finish: FinishSummary, view: FinishingChartView): Fin
     finish,
     methodHtml: markdownHtml(finish.methodMarkdown, 1),
     tables: view.columns.flatMap((column, at) =>
-      column.finish.id === finish.id ? [partsTable(view, column, at)] : [],
+      column.finish.id === finish.id ? [partsTable(view, column, at, words)] : [],
     ),
+  };
+}
+
+/** The page that shows how every amount of a finishing chart came about. */
+export function finishingWorkingPage(
+  working: WorkingView,
+  view: FinishingChartView,
+  words: FinishingWorkingWords,
+): WorkingPage {
+  return {
+    head: pageHead({
+      path: workingPath(working.chartId),
+      text: working.title,
+      description: words.description,
+      section: 'finishing',
+      below: [{ path: 'finishing.html', text: view.title }],
+    }),
+    working,
+    chartPath: 'finishing.html',
+    shared: writtenSteps(working.shared),
+    rows: working.rows.map((row) => ({ ...row, steps: writtenSteps(row.steps) })),
   };
 }

@@ -21,12 +21,20 @@ import { chartPath, type PageLink, SECTION_LINKS, type SectionLink } from '../vi
 import { type RecipeView, recipeView } from '../views/recipe.ts';
 import type { TinChartView } from '../views/tin-chart.types.ts';
 import { tinsView } from '../views/tins.ts';
+import { finishingWorkingView } from '../views/working-finishing.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
 import { formatDate } from '../wording/date.ts';
+import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { type BakePage, type BakesPage, bakePage, bakesPage } from './bake-pages.ts';
 import { type ChartPage, chartPage, type WorkingPage, workingPage } from './chart-page.ts';
-import { type FinishingPage, type FinishPage, finishingPage, finishPage } from './finishing-pages.ts';
+import {
+  type FinishingPage,
+  type FinishPage,
+  finishingPage,
+  finishingWorkingPage,
+  finishPage,
+} from './finishing-pages.ts';
 import { type FlavourPage, type FlavoursPage, flavourPage, flavoursPage } from './flavour-pages.ts';
 import { inlineLogo } from './logo.ts';
 import { markdownHtml } from './markdown.ts';
@@ -112,6 +120,7 @@ export function siteData(input: SiteInput): SiteData {
   const guides = input.charts.flatMap(({ guide }) => guide ?? []);
   const { kitchen, houseStyle } = content;
   const words = wordsFor(kitchen.locale);
+  const finishingWords = finishingWorkingWordsFor(kitchen.locale);
   const recipes = content.recipes.map((recipe) => recipeView(recipe, content));
   const tins = tinsView(kitchen, charts);
   const { list: tinList, pages } = tinPages(tins);
@@ -141,7 +150,12 @@ export function siteData(input: SiteInput): SiteData {
     })),
     charts: [chartsPage(chartPages)],
     chartPages,
-    workingPages: input.charts.map(({ chart, working }) => workingPage(working, chart)),
+    workingPages: [
+      ...input.charts.map(({ chart, working }) => workingPage(working, chart)),
+      ...finishing.map((view) =>
+        finishingWorkingPage(finishingWorkingView(content, view), view, finishingWords),
+      ),
+    ],
     bakes: guides.length === 0 ? [] : [bakesPage(guides)],
     bakePages: guides.map((guide) =>
       bakePage(guide, filesOfGuide(guide.id, files).map(downloadLink), bakeWordsFor(kitchen.locale)),
@@ -149,9 +163,11 @@ export function siteData(input: SiteInput): SiteData {
     flavours: flavours.length === 0 ? [] : [flavoursPage(flavours)],
     flavourPages: flavours.map(flavourPage),
     finishing: finishing.map((view) =>
-      finishingPage(view, filesOfFinishing(view.id, files).map(downloadLink)),
+      finishingPage(view, filesOfFinishing(view.id, files).map(downloadLink), finishingWords),
     ),
-    finishPages: finishing.flatMap((view) => view.finishes.map((finish) => finishPage(finish, view))),
+    finishPages: finishing.flatMap((view) =>
+      view.finishes.map((finish) => finishPage(finish, view, finishingWords)),
+    ),
     freePages: freePages(content),
     downloads: [
       downloadsView(

@@ -7,7 +7,8 @@
 import { grownAreaMm2 } from './grown-area.ts';
 import type { CakePlan } from './plan.ts';
 
-function cornerArea(plan: CakePlan, corners: 'rounded' | 'sharp'): number {
+/** What t² is multiplied by for all corners together: π when they are round. */
+export function cornerFactor(plan: Pick<CakePlan, 'corners'>, corners: 'rounded' | 'sharp'): number {
   if (corners === 'rounded') return Math.PI;
   const turned = plan.corners.reduce((sum, angle) => sum + angle, 0);
   const kites = plan.corners.reduce((sum, angle) => sum + Math.tan(angle / 2), 0);
@@ -19,5 +20,5 @@ function cornerArea(plan: CakePlan, corners: 'rounded' | 'sharp'): number {
 export function offsetAreaMm2(plan: CakePlan, tMm: number, corners: 'rounded' | 'sharp' = 'rounded'): number {
   if (tMm === 0) return plan.areaMm2;
   if (!plan.convex) return grownAreaMm2(plan.rings, tMm);
-  return plan.areaMm2 + plan.perimeterMm * tMm + cornerArea(plan, corners) * tMm * tMm;
+  return plan.areaMm2 + plan.perimeterMm * tMm + cornerFactor(plan, corners) * tMm * tMm;
 }
