@@ -1,0 +1,89 @@
+/** What is to be made and by when: all that a timetable needs to know of orders. g, °C, min; instants in UTC minutes. */
+import type { Calendar, Minute } from '../../domain/calendar.ts';
+import type { Finish, FinishUse } from '../../domain/finish.ts';
+import type { PlaceKind } from '../../domain/order.ts';
+import type { MixingMethod } from '../../domain/recipe.ts';
+import type { KitchenTimes } from '../../domain/times.ts';
+import type { Tin } from '../../domain/tin.ts';
+import type { WorkSettings } from '../../domain/work-settings.ts';
+
+/** Minutes in the oven: when to look first, when it is likely done, and when it should be out. */
+export interface BakeMinutes {
+  firstLook: number;
+  expected: number;
+  by: number;
+}
+
+/** One finish on one tier, and how it is used there. */
+export interface FinishWork {
+  finish: Pick<Finish, 'id' | 'name' | 'kind' | 'keepsDays' | 'chilled'>;
+  use: keyof FinishUse;
+}
+
+/** Cakes of one kind in an order. */
+export interface TierWork {
+  /** Its own within the order: `tier-1`. */
+  id: string;
+  /** 'Ten-inch round, vanilla and orange'. */
+  name: string;
+  tin: Tin;
+  /** Cakes of this kind. */
+  count: number;
+  recipeId: string;
+  method: MixingMethod;
+  /** As set on a conventional oven. */
+  ovenC: number;
+  bake: BakeMinutes;
+  layers: number;
+  /** From the inside out. */
+  finishes: FinishWork[];
+}
+
+export interface OrderWork {
+  id: string;
+  title: string;
+  reference: string;
+  handOver: Minute;
+  place: PlaceKind;
+  arrangement: 'stacked' | 'separate';
+  travelsAssembled: boolean;
+  /** Bottom first where they are stacked. */
+  tiers: TierWork[];
+}
+
+/** Tins of one tier that are filled from a bowlful. */
+export interface FilledTins {
+  orderId: string;
+  tierId: string;
+  /** Tins that this bowlful fills, in whole or in part. */
+  count: number;
+}
+
+/** One bowlful. Tins that are too big for one stand in several, and are baked when all of them are mixed. */
+export interface Bowlful {
+  /** Its own within the week. */
+  id: string;
+  /** 'Vanilla, first bowlful'. */
+  name: string;
+  /** The same for bowlfuls of one mix. */
+  batterKey: string;
+  method: MixingMethod;
+  massG: number;
+  tins: FilledTins[];
+}
+
+/** One order, or all orders of a week, with the mixes they share. */
+export interface Work {
+  orders: OrderWork[];
+  bowlfuls: Bowlful[];
+}
+
+/** The kitchen as a timetable needs it. */
+export interface WorkRoom {
+  work: WorkSettings;
+  times: KitchenTimes;
+  /** Days from well before the first step to the last hand-over. */
+  calendar: Calendar;
+  /** Nothing can be started before this: the edition's own day. */
+  notBefore?: Minute;
+}

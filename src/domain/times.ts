@@ -1,0 +1,196 @@
+/**
+ * How long each piece of work takes when nobody has timed it. Minutes; common practice, no source: time your own
+ * and write them under `times:` in kitchen.yaml. Hands-on times are for one person.
+ */
+import type { FinishKind } from './finish.ts';
+import type { MixingMethod } from './recipe.ts';
+
+/** Times that are one figure. Hands-on unless the list below says it is waiting. */
+export interface SingleTimes {
+  shopMin: number;
+  weighOutMin: number;
+  softenMin: number;
+  lineTinMin: number;
+  preheatMin: number;
+  fillTinMin: number;
+  washBowlMin: number;
+  ovenDoorMin: number;
+  coolInTinMin: number;
+  turnOutMin: number;
+  wrapMin: number;
+  levelMin: number;
+  layerMin: number;
+  fillingSettlesMin: number;
+  crumbCoatMin: number;
+  chillMin: number;
+  finalCoatMin: number;
+  coatSetsMin: number;
+  rollOutMin: number;
+  rolledSetsMin: number;
+  marzipanDriesMin: number;
+  brushMin: number;
+  stackMin: number;
+  stackSettlesMin: number;
+  packMin: number;
+  deliverMin: number;
+  setUpMin: number;
+  bakeTogetherMin: number;
+}
+
+/** Times that depend on how a batter is mixed, or on what a finish is. */
+export interface KitchenTimes extends SingleTimes {
+  /** Mixing one bowlful, hands-on. */
+  mixMin: Record<MixingMethod, number>;
+  /** Cooling on the rack before anything is done to the cake, waiting. */
+  coolMin: Record<MixingMethod, number>;
+  /** Resting wrapped before it is cut, waiting; 0 where it is not wrapped. */
+  restMin: Record<MixingMethod, number>;
+  /** Longest from the oven to the hand-over. */
+  cakeKeepsMin: Record<MixingMethod, number>;
+  /** Making one finish for an order, hands-on; 0 for what is bought ready. */
+  makeMin: Record<FinishKind, number>;
+  /** From making it until it can be used, waiting. */
+  standsMin: Record<FinishKind, number>;
+}
+
+/** One time of the list that kitchen.yaml may set: its key there, and what it is in words. */
+export interface TimeEntry {
+  key: string;
+  field: keyof SingleTimes;
+  what: string;
+  kind: 'hands-on' | 'waiting' | 'limit';
+}
+
+const entry = (key: string, field: keyof SingleTimes, kind: TimeEntry['kind'], what: string): TimeEntry => ({
+  key,
+  field,
+  what,
+  kind,
+});
+
+/** Every single time, in the order of the work. */
+export const TIME_ENTRIES: readonly TimeEntry[] = [
+  entry('shop', 'shopMin', 'hands-on', 'Shopping for the week'),
+  entry('weigh_out', 'weighOutMin', 'hands-on', 'Weighing out one bowlful'),
+  entry('soften', 'softenMin', 'waiting', 'Butter and eggs out of the refrigerator before mixing'),
+  entry('line_tin', 'lineTinMin', 'hands-on', 'Greasing and lining one tin'),
+  entry('preheat', 'preheatMin', 'waiting', 'Oven on before the first load'),
+  entry('fill_tin', 'fillTinMin', 'hands-on', 'Weighing batter into one tin and levelling it'),
+  entry('wash_bowl', 'washBowlMin', 'hands-on', 'Washing the bowl between mixes'),
+  entry('oven_door', 'ovenDoorMin', 'hands-on', 'Putting a load in, or taking some of it out'),
+  entry('cool_in_tin', 'coolInTinMin', 'waiting', 'Cooling in the tin before turning out'),
+  entry('turn_out', 'turnOutMin', 'hands-on', 'Turning out one cake and washing its tin'),
+  entry('wrap', 'wrapMin', 'hands-on', 'Wrapping one cake to rest'),
+  entry('level', 'levelMin', 'hands-on', 'Levelling one cake'),
+  entry('layer', 'layerMin', 'hands-on', 'Cutting and filling one layer'),
+  entry('filling_settles', 'fillingSettlesMin', 'waiting', 'Filled cake settling'),
+  entry('crumb_coat', 'crumbCoatMin', 'hands-on', 'First coat on one cake'),
+  entry('chill', 'chillMin', 'waiting', 'First coat firming in the refrigerator'),
+  entry('final_coat', 'finalCoatMin', 'hands-on', 'Final coat on one cake'),
+  entry('coat_sets', 'coatSetsMin', 'waiting', 'Final coat firming'),
+  entry('roll_out', 'rollOutMin', 'hands-on', 'Rolling out and covering one cake'),
+  entry('rolled_sets', 'rolledSetsMin', 'waiting', 'Sugarpaste drying'),
+  entry('marzipan_dries', 'marzipanDriesMin', 'waiting', 'Marzipan drying before the next coat'),
+  entry('brush', 'brushMin', 'hands-on', 'Brushing the layers of one cake'),
+  entry('stack', 'stackMin', 'hands-on', 'Supports and stacking, one tier on the one below'),
+  entry('stack_settles', 'stackSettlesMin', 'waiting', 'Stack settling before it moves'),
+  entry('pack', 'packMin', 'hands-on', 'Boxing an order'),
+  entry('deliver', 'deliverMin', 'hands-on', 'Driving to the place'),
+  entry('set_up', 'setUpMin', 'hands-on', 'Setting up at the place'),
+  entry(
+    'bake_together',
+    'bakeTogetherMin',
+    'limit',
+    'Cakes needed this close together may share an oven load',
+  ),
+];
+
+const HOUR = 60;
+const DAY = 24 * HOUR;
+
+export const USUAL_TIMES: KitchenTimes = {
+  shopMin: 60,
+  weighOutMin: 10,
+  softenMin: 60,
+  lineTinMin: 5,
+  preheatMin: 20,
+  fillTinMin: 3,
+  washBowlMin: 5,
+  ovenDoorMin: 3,
+  coolInTinMin: 10,
+  turnOutMin: 3,
+  wrapMin: 5,
+  levelMin: 5,
+  layerMin: 5,
+  fillingSettlesMin: 2 * HOUR,
+  crumbCoatMin: 15,
+  chillMin: 30,
+  finalCoatMin: 30,
+  coatSetsMin: HOUR,
+  rollOutMin: 40,
+  rolledSetsMin: 8 * HOUR,
+  marzipanDriesMin: DAY,
+  brushMin: 5,
+  stackMin: 20,
+  stackSettlesMin: 30,
+  packMin: 15,
+  deliverMin: 45,
+  setUpMin: 30,
+  bakeTogetherMin: 12 * HOUR,
+  mixMin: {
+    creamed: 20,
+    'all-in-one': 10,
+    whisked: 20,
+    oil: 10,
+    melted: 15,
+    'rich fruit': 25,
+    angel: 20,
+  },
+  coolMin: {
+    creamed: 2 * HOUR,
+    'all-in-one': 2 * HOUR,
+    whisked: HOUR,
+    oil: 2 * HOUR,
+    melted: 3 * HOUR,
+    'rich fruit': 12 * HOUR,
+    angel: 2 * HOUR,
+  },
+  restMin: {
+    creamed: 8 * HOUR,
+    'all-in-one': 8 * HOUR,
+    whisked: 0,
+    oil: 8 * HOUR,
+    melted: 12 * HOUR,
+    'rich fruit': 7 * DAY,
+    angel: 0,
+  },
+  cakeKeepsMin: {
+    creamed: 5 * DAY,
+    'all-in-one': 5 * DAY,
+    whisked: 3 * DAY,
+    oil: 5 * DAY,
+    melted: 6 * DAY,
+    'rich fruit': 90 * DAY,
+    angel: 3 * DAY,
+  },
+  makeMin: {
+    buttercream: 20,
+    ganache: 15,
+    sugarpaste: 10,
+    marzipan: 10,
+    jam: 0,
+    curd: 25,
+    cream: 10,
+    syrup: 10,
+  },
+  standsMin: {
+    buttercream: 0,
+    ganache: 4 * HOUR,
+    sugarpaste: 0,
+    marzipan: 0,
+    jam: 0,
+    curd: 3 * HOUR,
+    cream: 0,
+    syrup: HOUR,
+  },
+};
