@@ -9,6 +9,7 @@ import { writeBookmarks } from './bookmarks.ts';
 import type { LoadedFonts } from './fonts.ts';
 import { openDocument } from './memory-document.ts';
 import { PT_PER_MM } from './operators.ts';
+import { pageBoxes } from './page-boxes.ts';
 import { type DocumentState, type MissingGlyph, PageSurface } from './page-surface.ts';
 import { StructureTree } from './structure-tree.ts';
 
@@ -56,6 +57,7 @@ export function renderPdf(print: Print, fonts: LoadedFonts, info: PdfInfo): Resu
   const state: DocumentState = { pdf, tree, fonts, embedded: new Map(), bookmarks: [], missing: [] };
   const pages = print.pages.map((page, index) => {
     pdf.addPage({ size: [page.widthMm * PT_PER_MM, page.heightMm * PT_PER_MM], margin: 0 });
+    Object.assign(pdf.page.dictionary.data, pageBoxes(page));
     const surface = new PageSurface(state, index, page.heightMm);
     page.draw(surface, { xMm: 0, yMm: 0 });
     surface.end();

@@ -112,6 +112,8 @@ export interface Metrics {
 export interface PrintPage {
   widthMm: number;
   heightMm: number;
+  /** How far ink runs over the trimmed edge, for a printer who cuts the page out; left out: not at all. */
+  bleedMm?: number;
   draw(surface: Surface, origin: Origin): void;
 }
 
