@@ -2,9 +2,10 @@
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale } from '../domain/kitchen.ts';
 import type { WallView } from '../views/wall.types.ts';
-import { wallWordsFor } from '../wording/wall/index.ts';
+import { type WallWords, wallWordsFor } from '../wording/wall/index.ts';
 import { qrCode } from './qr.ts';
 import { flow } from './sheet/flow.ts';
+import type { ScaleBar } from './sheet/scale-bar.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import { shiftedSurface } from './sheet/shifted-surface.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
@@ -27,6 +28,12 @@ function linkOf(view: WallView, siteUrl: string | undefined): WallLink | null {
   return { url, code: qrCode(url), text: view.pathText };
 }
 
+function scaleBarOf({ body }: WallView, growth: number, words: WallWords): ScaleBar | null {
+  if (body.form !== 'plate') return null;
+  const scale = plateScale(body, growth);
+  return { scale, lengthMm: SCALE_BAR_MM, text: words.scale(scale) };
+}
+
 /** Draws nothing yet: gives the pages for a renderer. */
 export function wallReferencePrint(
   view: WallView,
@@ -38,14 +45,16 @@ export function wallReferencePrint(
 ): Print {
   const context = sheetContext(style, metrics);
   const words = wallWordsFor(lang);
-  const { body, kitchenName, edition } = view;
+  const { kitchenName, edition } = view;
   const upright = { widthMm: paper.widthMm, heightMm: paper.heightMm };
-  const layout = wallLayout(view, upright, words, context, linkOf(view, siteUrl));
-  const { size, type, growth } = layout;
+  const { size, type, sizing, sheets } = wallLayout(
+    { view, words, context, link: linkOf(view, siteUrl) },
+    upright,
+  );
   const frame = wallFrame(size, context);
-  const pages = flow([{ key: view.id, blocks: layout.blocks }], frame, context);
-  const scale = body.form === 'plate' ? plateScale(body, growth) : null;
-  const scaleBar = scale === null ? null : { scale, lengthMm: SCALE_BAR_MM, text: words.scale(scale) };
+  const sections = sheets.map((blocks, index) => ({ key: `${view.id}-${index}`, blocks, startsPage: true }));
+  const pages = flow(sections, frame, context);
+  const scaleBar = scaleBarOf(view, sizing.growth, words);
   return {
     path: `wall/${view.id}-${paper.id}`,
     title: `${view.title} – ${kitchenName}`,

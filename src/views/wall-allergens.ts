@@ -43,18 +43,23 @@ function boardLines({ recipes, finishes, ingredients }: BoardContent): BoardLine
 
 function allergenCell({ found }: BoardLine, allergen: Allergen, words: Words, own: WallWords): WallCell {
   const here = found.contained.filter((one) => one.allergen === allergen);
-  if (here.length === 0) return wordCell(own.allergens.notThere);
+  if (here.length === 0) return wordCell(own.allergens.notThere, 'nothing');
   const names = here.map(({ name }) => name ?? words.allergens[allergen]);
   return wordCell([...new Set(names)].join(', '), 'contains');
 }
 
 function unknownCell({ found }: BoardLine, own: WallWords): WallCell {
   const count = found.unknownIds.length;
-  if (count === 0) return wordCell(own.allergens.notThere);
+  if (count === 0) return wordCell(own.allergens.notThere, 'nothing');
   return { ...figureCell({ value: count, unit: 'count', text: formatNumber(count, 0) }), tone: 'unknown' };
 }
 
-function boardTable(lines: BoardLine[], words: Words, own: WallWords): WallTable {
+function boardTable(
+  lines: BoardLine[],
+  firstFinishId: string | null,
+  words: Words,
+  own: WallWords,
+): WallTable {
   const present = ALLERGENS.filter((allergen) =>
     lines.some(({ found }) => found.contained.some((one) => one.allergen === allergen)),
   );
@@ -75,6 +80,7 @@ function boardTable(lines: BoardLine[], words: Words, own: WallWords): WallTable
         ...(hasUnknown ? [unknownCell(line, own)] : []),
       ],
     })),
+    secondGroupAt: firstFinishId,
   };
 }
 
@@ -89,7 +95,7 @@ export function wallAllergens(content: BoardContent, words: Words, own: WallWord
     lead,
     kitchenName: content.kitchen.name,
     edition: content.kitchen.edition,
-    body: boardTable(lines, words, own),
+    body: boardTable(lines, content.finishes[0]?.id ?? null, words, own),
     notes: [notes.dash, ...(hasUnknown ? [notes.unknown] : []), notes.flavours],
     cautions: [{ code: 'cross-contact', text: caution }],
     path: 'recipes.html',

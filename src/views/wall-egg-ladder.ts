@@ -2,8 +2,11 @@
 import type { WallWords } from '../wording/wall/index.ts';
 import { workingPath } from './nav.ts';
 import type { TinChartView } from './tin-chart.types.ts';
-import type { WallView } from './wall.types.ts';
+import type { WallCell, WallView } from './wall.types.ts';
 import { figureCell, wordCell } from './wall-cells.ts';
+
+const fillCell = (fill: string | undefined, words: WallWords): WallCell =>
+  fill === undefined ? wordCell(words.allergens.notThere, 'nothing') : wordCell(fill);
 
 /** From two metres nobody reads more than the best fill. Null for a recipe without eggs. */
 export function wallEggLadder(chart: TinChartView, words: WallWords): WallView | null {
@@ -25,12 +28,9 @@ export function wallEggLadder(chart: TinChartView, words: WallWords): WallView |
       ],
       rows: ladder.rungs.map((rung) => ({
         id: String(rung.eggs.value),
-        cells: [
-          figureCell(rung.eggs),
-          figureCell(rung.batter),
-          wordCell(rung.fills[0]?.text ?? words.allergens.notThere),
-        ],
+        cells: [figureCell(rung.eggs), figureCell(rung.batter), fillCell(rung.fills[0]?.text, words)],
       })),
+      secondGroupAt: null,
     },
     notes: [own.note],
     cautions: chart.cautions.filter(({ code }) => code === 'raw-batter'),

@@ -38,10 +38,11 @@ function wallFinish(finish: Named, chart: FinishingChartView, words: WallWords):
           wordCell(row.tinName),
           ...uses.map(({ index }) => {
             const cell = row.cells[index];
-            return cell ? figureCell(cell.make) : wordCell(words.allergens.notThere);
+            return cell ? figureCell(cell.make) : wordCell(words.allergens.notThere, 'nothing');
           }),
         ],
       })),
+      secondGroupAt: null,
     },
     notes: [`${uses.map(({ useText }) => useText).join('. ')}.`, own.note],
     cautions: chart.finishes.find(({ id }) => id === finish.id)?.cautions ?? [],

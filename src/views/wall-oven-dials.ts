@@ -66,6 +66,7 @@ export function wallOvenDials({ name, edition, locale }: Kitchen, words: WallWor
           cells: order.map((key) => figureCell(heat[key])),
         })),
       ),
+      secondGroupAt: null,
     },
     notes: [own.note],
     cautions: [{ code: 'oven-dials-vary', text: own.caution }],

@@ -17,14 +17,16 @@ export interface WallCell {
   figure: Figure | null;
   /** As shown. */
   text: string;
-  /** 'contains' is told in heavier type, 'unknown' by the caution's colour too. */
-  tone: 'plain' | 'contains' | 'unknown';
+  /** 'contains' is told in heavier type, 'unknown' by the caution's colour too; 'nothing' is a quiet dash. */
+  tone: 'plain' | 'contains' | 'unknown' | 'nothing';
 }
 
 export interface WallTable {
   form: 'table';
   columns: WallColumn[];
   rows: { id: string; cells: WallCell[] }[];
+  /** The row where a second sheet would best begin, where the rows are of two kinds. */
+  secondGroupAt: string | null;
 }
 
 export interface WallTin {

@@ -3,6 +3,7 @@
  * its base 0.25 pt; the elevation's wall, cut through, is 0.75 pt.
  */
 import { outlineBounds, outlinePath } from '../../compute/outline/index.ts';
+import type { Palette } from '../../domain/house-style.ts';
 import type { Outline } from '../../domain/outline.ts';
 import type { TinPicture } from '../../views/tin-picture.ts';
 import { lineWeightPt } from './rules.ts';
@@ -12,6 +13,15 @@ import type { Drawing } from './table/types.ts';
 
 /** Elevation right of the plan, or below it where a column is narrow. */
 export type Arrangement = 'beside' | 'below';
+
+/** For drawings that are seen from further away than the hand. */
+export interface DrawingLook {
+  /** All lines heavier by this factor. */
+  weight: number;
+  fill: keyof Palette;
+}
+
+const IN_HAND: DrawingLook = { weight: 1, fill: 'paper' };
 
 const GAP_MM = { beside: 2.2, below: 1.3 };
 const DASH_MM = [0.6, 0.6];
@@ -96,15 +106,17 @@ function drawPlan(
   plan: Outline,
   base: Outline | null,
   at: { scale: number; xMm: number; yMm: number },
+  { weight, fill }: DrawingLook,
 ) {
   const path = (outline: Outline) => placed(outlinePath(outline), at.scale, at.xMm, at.yMm);
   surface.path(path(plan), {
-    fill: context.inks.paper,
+    fill: context.inks[fill],
     stroke: context.inks.ink,
-    lineWidthPt: lineWeightPt.outline,
+    lineWidthPt: lineWeightPt.outline * weight,
     evenOdd: true,
   });
-  if (base) surface.path(path(base), { stroke: context.inks.ink, lineWidthPt: lineWeightPt.thin });
+  const lineWidthPt = lineWeightPt.thin * weight;
+  if (base) surface.path(path(base), { stroke: context.inks.ink, lineWidthPt });
 }
 
 function drawElevation(
@@ -112,14 +124,19 @@ function drawElevation(
   context: SheetContext,
   picture: TinPicture,
   at: { scale: number; xMm: number; yMm: number },
+  weight: number,
 ) {
   const rim: PathStep[] = [
     { op: 'move', x: -picture.widthMm / 2, y: 0 },
     { op: 'line', x: picture.widthMm / 2, y: 0 },
   ];
   const path = (steps: PathStep[]) => placed(steps, at.scale, at.xMm, at.yMm);
-  surface.path(path(profileSteps(picture)), { stroke: context.inks.ink, lineWidthPt: lineWeightPt.cut });
-  surface.path(path(rim), { stroke: context.inks.ink, lineWidthPt: lineWeightPt.thin, dashMm: DASH_MM });
+  surface.path(path(profileSteps(picture)), {
+    stroke: context.inks.ink,
+    lineWidthPt: lineWeightPt.cut * weight,
+  });
+  const dashMm = DASH_MM.map((mm) => mm * weight);
+  surface.path(path(rim), { stroke: context.inks.ink, lineWidthPt: lineWeightPt.thin * weight, dashMm });
 }
 
 /** Null for a tin known only by the water it holds: there is no plan to draw. */
@@ -128,6 +145,7 @@ export function tinDrawing(
   scale: number,
   arrangement: Arrangement,
   context: SheetContext,
+  look: DrawingLook = IN_HAND,
 ): Drawing | null {
   const { plan } = picture;
   if (plan === null) return null;
@@ -145,9 +163,9 @@ export function tinDrawing(
       const shiftX = (bounds.minX + bounds.maxX) / 2 / scale;
       const shiftY = (bounds.minY + bounds.maxY) / 2 / scale;
       const planAt = { scale, xMm: xMm + halfMm - shiftX, yMm: planTop + planMm / 2 + shiftY };
-      drawPlan(surface, context, plan, picture.basePlan, planAt);
+      drawPlan(surface, context, plan, picture.basePlan, planAt, look);
       const centre = arrangement === 'beside' ? xMm + size.widthMm - halfMm : xMm + halfMm;
-      drawElevation(surface, context, picture, { scale, xMm: centre, yMm: foot - elevationMm });
+      drawElevation(surface, context, picture, { scale, xMm: centre, yMm: foot - elevationMm }, look.weight);
     },
   };
 }

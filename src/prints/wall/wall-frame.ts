@@ -12,6 +12,7 @@ import type { WallType } from './wall-type.ts';
 
 const FOOT_MM = 15;
 const LINE_MM = 5;
+const SCALE_BAR_AT = 0.5;
 const FOOT_TYPE: TypeStyle = { font: 'text', sizePt: 10, leadingPt: 13, colour: 'quietInk' };
 
 export const wallFrame = (size: SheetSize, { marginMm }: SheetContext) => ({
@@ -29,6 +30,12 @@ export interface WallFoot {
   sheet: number;
   sheets: number;
   scaleBar: ScaleBar | null;
+}
+
+function typesText({ key, word, note }: WallType, words: WallWords): string {
+  const points = ({ sizePt }: TypeStyle) => formatNumber(sizePt, 1);
+  const notes = note.sizePt < word.sizePt ? points(note) : null;
+  return words.types(points(key), points(word), notes);
 }
 
 /** Two lines: whose and when, and which sheet; then how large the type is and why. */
@@ -50,6 +57,6 @@ export function drawWallFoot(
   hairline(surface, context, left, firstMm - LINE_MM - 1, right - left);
   put(`${kitchenName}. ${words.edition(formatDate(edition))}`, left, firstMm);
   if (sheets > 1) end(words.sheet(sheet, sheets), firstMm);
-  put(words.types(formatNumber(type.key.sizePt, 1), formatNumber(type.word.sizePt, 1)), left, lastMm);
-  if (scaleBar) drawScaleBar(surface, context, scaleBar, left + (right - left) * 0.62, firstMm);
+  put(typesText(type, words), left, lastMm);
+  if (scaleBar) drawScaleBar(surface, context, scaleBar, left + (right - left) * SCALE_BAR_AT, firstMm);
 }

@@ -1,5 +1,4 @@
 /** Title and one sentence, with the code that leads to the sheet's page at the right. */
-import type { WallView } from '../../views/wall.types.ts';
 import { drawQr, type QrCode } from '../qr.ts';
 import { paragraph } from '../sheet/lines.ts';
 import type { Block } from '../sheet/strip.ts';
@@ -18,8 +17,13 @@ export interface WallLink {
   text: string;
 }
 
+export interface WallHeading {
+  title: string;
+  lead: string;
+}
+
 export const wallHead =
-  (view: WallView, type: WallType, growth: number, link: WallLink | null): Block =>
+  (view: WallHeading, type: WallType, growth: number, link: WallLink | null): Block =>
   (widthMm, context) => {
     const sideMm = Math.min(MOST_QR_MM, QR_MM * growth);
     const wordsMm = link ? widthMm - sideMm - GAP_MM : widthMm;

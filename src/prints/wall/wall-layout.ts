@@ -1,8 +1,8 @@
 /**
- * How large can everything be? Upright and lengthwise, the largest growth at which a sheet holds all; where even
- * the least sizes need more than one sheet, the way round that needs fewer.
+ * How large can everything be? As few sheets as hold it; upright or lengthwise, whichever lets it grow further; and
+ * what room is left goes between the rows. Every sheet carries the notes and the cautions of what stands on it.
  */
-import type { WallTable, WallView } from '../../views/wall.types.ts';
+import type { WallPlate, WallTable, WallView } from '../../views/wall.types.ts';
 import type { WallWords } from '../../wording/wall/index.ts';
 import { caution, textParagraph } from '../sheet/blocks.ts';
 import { paragraph } from '../sheet/lines.ts';
@@ -10,86 +10,145 @@ import type { SheetSize } from '../sheet/paper.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Block } from '../sheet/strip.ts';
 import { table, tableFits } from '../sheet/table/table.ts';
+import { MM_PER_PT } from '../sheet/units.ts';
 import { wallFrame } from './wall-frame.ts';
 import { type WallLink, wallHead } from './wall-head.ts';
-import { wallPlate } from './wall-plate.ts';
+import { itemCount, wallParts } from './wall-parts.ts';
+import { plateRows, plateScale, wallPlate } from './wall-plate.ts';
 import { wallTableSpec } from './wall-table.ts';
-import { type WallType, wallType } from './wall-type.ts';
+import { type WallSizing, type WallType, wallType } from './wall-type.ts';
 
-/** Beyond this a sheet shouts. */
-const GROWTHS = [2, 1.8, 1.6, 1.5, 1.4, 1.3, 1.2, 1.1, 1];
+/** Beyond the largest a sheet shouts. The last resort before another sheet: notes for reading close up. */
+const SIZINGS: readonly WallSizing[] = [
+  { growth: 1, notes: 'close up' },
+  ...[1, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.8, 2].map((growth): WallSizing => ({ growth, notes: 'as words' })),
+];
+const MOST_SHEETS = 6;
+const PADDING_MM = { 'as words': 0.8, 'close up': 0.25 };
+/** Rows move apart by at most this part of their own height: further, and they no longer belong together. */
+const MOST_SPREAD = 0.5;
+const SPREAD_OF_SPARE = 0.9;
+
+/** What all sheets of a wall reference are laid out from. */
+export interface WallSource {
+  view: WallView;
+  words: WallWords;
+  context: SheetContext;
+  link: WallLink | null;
+}
 
 export interface WallLayout {
   size: SheetSize;
-  growth: number;
+  sizing: WallSizing;
   type: WallType;
-  blocks: Block[];
+  /** Blocks of each sheet. */
+  sheets: Block[][];
 }
 
-interface LaidOut extends WallLayout {
-  /** Of all blocks in one column. */
-  heightMm: number;
-  roomMm: number;
+interface Trial {
+  source: WallSource;
+  size: SheetSize;
+  sizing: WallSizing;
+  type: WallType;
+  bodies: (WallTable | WallPlate)[];
 }
 
-const wallTable =
-  (body: WallTable, type: WallType, growth: number): Block =>
-  (widthMm, context) =>
-    table(wallTableSpec(body, type, growth, widthMm))(widthMm, context);
+/** 1 : n for all tins; 1 where there are none to draw. */
+const scaleOf = ({ source: { view }, sizing: { growth } }: Trial): number =>
+  view.body.form === 'plate' ? plateScale(view.body, growth) : 1;
 
-function blocksOf(view: WallView, type: WallType, growth: number, words: WallWords, link: WallLink | null) {
-  const { body, notes, cautions } = view;
+const widthOf = ({ size, source }: Trial): number => wallFrame(size, source.context).widthMm;
+
+/** `apartMm` goes between the rows. */
+function bodyBlock(trial: Trial, body: WallTable | WallPlate, apartMm: number): Block {
+  const { sizing, type } = trial;
+  if (body.form === 'plate') return wallPlate(body, type, scaleOf(trial), apartMm);
+  const paddingMm = PADDING_MM[sizing.notes] * sizing.growth + apartMm / 2;
+  return (widthMm, context) =>
+    table(wallTableSpec(body, type, paddingMm, widthMm, context))(widthMm, context);
+}
+
+function titleOf({ source, bodies }: Trial, part: number): string {
+  const { view, words } = source;
+  return bodies.length === 1 ? view.title : words.titleOf(view.title, part + 1, bodies.length);
+}
+
+function blocksOf(trial: Trial, part: number, apartMm: number): Block[] {
+  const { source, sizing, type, bodies } = trial;
+  const { view, words, link } = source;
+  const body = bodies[part] ?? view.body;
+  const notes =
+    view.notes.length > 0 ? [textParagraph('notes', paragraph(view.notes.join(' '), type.note), 3)] : [];
   return [
-    wallHead(view, type, growth, link),
-    body.form === 'table' ? wallTable(body, type, growth) : wallPlate(body, type, growth),
-    ...notes.map((note, index) => textParagraph(`note-${index}`, paragraph(note, type.note), 3)),
-    ...cautions.map(({ text }) => caution(words.caution, text, type.note)),
+    wallHead({ title: titleOf(trial, part), lead: view.lead }, type, sizing.growth, link),
+    bodyBlock(trial, body, apartMm),
+    ...notes,
+    ...view.cautions.map(({ text }) => caution(words.caution, text, type.note)),
   ];
 }
 
-function heightOf(blocks: Block[], widthMm: number, context: SheetContext): number {
-  const strips = blocks.flatMap((block) => block(widthMm, context));
-  return strips.reduce((sum, { heightMm, spaceMm }, index) => sum + heightMm + (index > 0 ? spaceMm : 0), 0);
+function heightMm(trial: Trial, part: number): number {
+  const strips = blocksOf(trial, part, 0).flatMap((block) => block(widthOf(trial), trial.source.context));
+  return strips.reduce((sum, strip, index) => sum + strip.heightMm + (index > 0 ? strip.spaceMm : 0), 0);
 }
 
-function laidOut(
-  view: WallView,
-  size: SheetSize,
-  growth: number,
-  words: WallWords,
-  context: SheetContext,
-  link: WallLink | null,
-): LaidOut | null {
-  const type = wallType(growth, context);
-  const frame = wallFrame(size, context);
-  const { body } = view;
-  if (
-    body.form === 'table' &&
-    !tableFits(wallTableSpec(body, type, growth, frame.widthMm), frame.widthMm, context)
-  )
-    return null;
-  const blocks = blocksOf(view, type, growth, words, link);
-  const heightMm = heightOf(blocks, frame.widthMm, context);
-  return { size, growth, type, blocks, heightMm, roomMm: frame.heightMm };
+/** Room left on the fullest of the sheets, mm; negative where it does not fit. */
+function spareMm(trial: Trial): number {
+  const { source, size, bodies, type } = trial;
+  const { context } = source;
+  const { widthMm, heightMm: roomMm } = wallFrame(size, context);
+  const fitsAcross = bodies.every(
+    (body) =>
+      body.form === 'plate' || tableFits(wallTableSpec(body, type, 0, widthMm, context), widthMm, context),
+  );
+  if (!fitsAcross) return Number.NEGATIVE_INFINITY;
+  return roomMm - Math.max(...bodies.map((_, part) => heightMm(trial, part)));
 }
 
-/** Throws where a table is too wide for either way round at the least sizes. */
-export function wallLayout(
-  view: WallView,
-  upright: SheetSize,
-  words: WallWords,
-  context: SheetContext,
-  link: WallLink | null,
-): WallLayout {
-  const sizes = [upright, { widthMm: upright.heightMm, heightMm: upright.widthMm }];
-  for (const growth of GROWTHS) {
-    for (const size of sizes) {
-      const tried = laidOut(view, size, growth, words, context, link);
-      if (tried && tried.heightMm <= tried.roomMm) return tried;
-    }
+/** The largest sizing that fits one way round; growing never makes room, so halving finds it. */
+function largest(source: WallSource, size: SheetSize, bodies: Trial['bodies']): Trial | null {
+  let best: Trial | null = null;
+  let [low, high] = [0, SIZINGS.length - 1];
+  while (low <= high) {
+    const middle = Math.floor((low + high) / 2);
+    const sizing = SIZINGS[middle] ?? { growth: 1, notes: 'as words' };
+    const trial = { source, size, sizing, type: wallType(sizing, source.context), bodies };
+    if (spareMm(trial) >= 0) {
+      best = trial;
+      low = middle + 1;
+    } else high = middle - 1;
   }
-  const least = sizes.flatMap((size) => laidOut(view, size, 1, words, context, link) ?? []);
-  const best = least.sort((a, b) => a.heightMm / a.roomMm - b.heightMm / b.roomMm)[0];
-  if (!best) throw new Error(`wall reference '${view.id}' is too wide for its sheet`);
   return best;
+}
+
+function rowsOf(trial: Trial): number {
+  return Math.max(
+    ...trial.bodies.map((body) =>
+      body.form === 'table'
+        ? body.rows.length
+        : plateRows(body, trial.type, scaleOf(trial), widthOf(trial), trial.source.context),
+    ),
+  );
+}
+
+function laidOut(trial: Trial): WallLayout {
+  const { size, sizing, type, bodies } = trial;
+  const mostMm = MOST_SPREAD * type.key.leadingPt * MM_PER_PT;
+  const apartMm = Math.min(mostMm, (SPREAD_OF_SPARE * spareMm(trial)) / rowsOf(trial));
+  return { size, sizing, type, sheets: bodies.map((_, part) => blocksOf(trial, part, apartMm)) };
+}
+
+const rank = ({ sizing }: Trial): number => SIZINGS.indexOf(sizing);
+
+/** Throws where even six sheets cannot hold it at the least sizes. */
+export function wallLayout(source: WallSource, upright: SheetSize): WallLayout {
+  const { view } = source;
+  const lengthwise = { widthMm: upright.heightMm, heightMm: upright.widthMm };
+  for (let parts = 1; parts <= Math.min(MOST_SHEETS, Math.max(1, itemCount(view.body))); parts += 1) {
+    const bodies = wallParts(view.body, parts);
+    const trials = [upright, lengthwise].flatMap((size) => largest(source, size, bodies) ?? []);
+    const best = trials.sort((a, b) => rank(b) - rank(a))[0];
+    if (best) return laidOut(best);
+  }
+  throw new Error(`wall reference '${view.id}' is too large for ${MOST_SHEETS} sheets`);
 }

@@ -1,21 +1,22 @@
 /** Tins drawn to one scale, a drawing with its name, batter and volume to each, in as many columns as fit. */
 import type { WallPlate, WallTin } from '../../views/wall.types.ts';
-import { paragraph } from '../sheet/lines.ts';
+import { narrowestMm, type Paragraph, paragraph, unbrokenMm } from '../sheet/lines.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Block, Strip } from '../sheet/strip.ts';
 import type { Surface } from '../sheet/surface.ts';
 import type { Drawing } from '../sheet/table/types.ts';
 import { drawText, type SetText, setText } from '../sheet/text-block.ts';
-import { commonScale, tinDrawing } from '../sheet/tin-drawing.ts';
+import { commonScale, type DrawingLook, tinDrawing } from '../sheet/tin-drawing.ts';
 import type { WallType } from './wall-type.ts';
 
-const FIELD_MM = { widthMm: 28, heightMm: 36 };
+const FIELD_MM = { widthMm: 28, heightMm: 38 };
 const DRAWING_GAP_MM = 4;
-const COLUMN_GAP_MM = 7;
-const ROW_GAP_MM = 3.5;
-const WORDS_MM = 51;
+const COLUMN_GAP_MM = 5;
+const ROW_GAP_MM = 3;
+/** Seen from two metres, five times as far as a chart in the hand. */
+const LOOK: DrawingLook = { weight: 2.5, fill: 'tint' };
 
-/** 1 : n for all tins of a plate. */
+/** 1 : n for all tins of a plate, however many sheets they take. */
 export function plateScale({ tins }: WallPlate, growth: number): number {
   const field = { widthMm: FIELD_MM.widthMm * growth, heightMm: FIELD_MM.heightMm * growth };
   return commonScale(
@@ -24,6 +25,55 @@ export function plateScale({ tins }: WallPlate, growth: number): number {
     'below',
   );
 }
+
+interface TinWords {
+  name: Paragraph;
+  figures: Paragraph[];
+}
+
+function tinWords(tin: WallTin, plate: WallPlate, type: WallType): TinWords {
+  const batter = paragraph(`${tin.batter.text}\u00a0${plate.batterUnit}`, type.key);
+  const volume = paragraph(`${tin.volume.text}\u00a0${plate.volumeUnit}`, type.unit);
+  return { name: paragraph(tin.name, type.strong), figures: [batter, volume] };
+}
+
+interface Grid {
+  scale: number;
+  fieldMm: number;
+  columns: number;
+  columnMm: number;
+  wordsMm: number;
+}
+
+function gridOf(
+  plate: WallPlate,
+  type: WallType,
+  scale: number,
+  widthMm: number,
+  { metrics }: SheetContext,
+): Grid {
+  const fieldMm = Math.max(...plate.tins.map(({ picture }) => picture.widthMm / scale), 1);
+  const words = plate.tins.map((tin) => tinWords(tin, plate, type));
+  const leastWordsMm = Math.max(
+    ...words.flatMap(({ name, figures }) => [
+      narrowestMm(name, metrics),
+      ...figures.map((text) => unbrokenMm(text, metrics)),
+    ]),
+  );
+  const leastMm = fieldMm + DRAWING_GAP_MM + leastWordsMm;
+  const columns = Math.max(1, Math.floor((widthMm + COLUMN_GAP_MM) / (leastMm + COLUMN_GAP_MM)));
+  const columnMm = (widthMm - (columns - 1) * COLUMN_GAP_MM) / columns;
+  return { scale, fieldMm, columns, columnMm, wordsMm: columnMm - fieldMm - DRAWING_GAP_MM };
+}
+
+/** Rows of tins in this width. */
+export const plateRows = (
+  plate: WallPlate,
+  type: WallType,
+  scale: number,
+  widthMm: number,
+  context: SheetContext,
+): number => Math.ceil(plate.tins.length / gridOf(plate, type, scale, widthMm, context).columns);
 
 interface PlateCell {
   tin: WallTin;
@@ -37,70 +87,63 @@ function plateCell(
   tin: WallTin,
   plate: WallPlate,
   type: WallType,
-  wordsMm: number,
-  scale: number,
+  grid: Grid,
   context: SheetContext,
 ): PlateCell {
-  const drawing = tinDrawing(tin.picture, scale, 'below', context);
-  const name = setText([paragraph(tin.name, type.strong)], wordsMm, context);
-  const batter = paragraph(`${tin.batter.text}\u00a0${plate.batterUnit}`, type.key);
-  const volume = paragraph(`${tin.volume.text}\u00a0${plate.volumeUnit}`, type.unit);
-  const figures = setText([batter, volume], wordsMm, context);
-  return {
-    tin,
-    drawing,
-    name,
-    figures,
-    heightMm: Math.max(drawing?.heightMm ?? 0, name.heightMm + figures.heightMm),
-  };
+  const drawing = tinDrawing(tin.picture, grid.scale, 'below', context, LOOK);
+  const words = tinWords(tin, plate, type);
+  const name = setText([words.name], grid.wordsMm, context);
+  const figures = setText(words.figures, grid.wordsMm, context);
+  const heightMm = Math.max(drawing?.heightMm ?? 0, name.heightMm + figures.heightMm);
+  return { tin, drawing, name, figures, heightMm };
 }
 
+/** Drawing and words each in the middle of the row, side by side. */
 function drawCell(
   surface: Surface,
   context: SheetContext,
-  cell: PlateCell,
-  fieldMm: number,
-  xMm: number,
-  yMm: number,
+  { drawing, name, figures, tin }: PlateCell,
+  { fieldMm }: Grid,
+  place: { xMm: number; yMm: number; heightMm: number },
 ) {
-  const { drawing, name, figures, tin } = cell;
+  const middleMm = (heightMm: number) => place.yMm + (place.heightMm - heightMm) / 2;
   surface.within('L', { key: 'tins' }, () =>
     surface.within('LI', { key: tin.id }, () =>
       surface.within('LBody', {}, () => {
         if (drawing) {
-          const x = xMm + (fieldMm - drawing.widthMm) / 2;
-          const box = { xMm: x, yMm, widthMm: drawing.widthMm, heightMm: drawing.heightMm };
-          surface.within('Figure', { alt: drawing.alt, box }, () => drawing.draw(surface, x, yMm));
+          const xMm = place.xMm + (fieldMm - drawing.widthMm) / 2;
+          const yMm = middleMm(drawing.heightMm);
+          const box = { xMm, yMm, widthMm: drawing.widthMm, heightMm: drawing.heightMm };
+          surface.within('Figure', { alt: drawing.alt, box }, () => drawing.draw(surface, xMm, yMm));
         }
-        const words = xMm + fieldMm + DRAWING_GAP_MM;
-        surface.within('P', {}, () => drawText(surface, context, name, words, yMm));
-        surface.within('P', {}, () => drawText(surface, context, figures, words, yMm + name.heightMm));
+        const wordsMm = place.xMm + fieldMm + DRAWING_GAP_MM;
+        const topMm = middleMm(name.heightMm + figures.heightMm);
+        surface.within('P', {}, () => drawText(surface, context, name, wordsMm, topMm));
+        surface.within('P', {}, () => drawText(surface, context, figures, wordsMm, topMm + name.heightMm));
       }),
     ),
   );
 }
 
-/** One strip for each row of tins. */
+/** One strip for each row of tins, `apartMm` further apart than they need. */
 export const wallPlate =
-  (plate: WallPlate, type: WallType, growth: number): Block =>
+  (plate: WallPlate, type: WallType, scale: number, apartMm: number): Block =>
   (widthMm, context) => {
-    const scale = plateScale(plate, growth);
-    const fieldMm = Math.max(...plate.tins.map(({ picture }) => picture.widthMm / scale), 1);
-    const leastMm = fieldMm + DRAWING_GAP_MM + WORDS_MM * growth;
-    const columns = Math.max(1, Math.floor((widthMm + COLUMN_GAP_MM) / (leastMm + COLUMN_GAP_MM)));
-    const columnMm = (widthMm - (columns - 1) * COLUMN_GAP_MM) / columns;
-    const wordsMm = columnMm - fieldMm - DRAWING_GAP_MM;
-    const cells = plate.tins.map((tin) => plateCell(tin, plate, type, wordsMm, scale, context));
-    const rows = Math.ceil(cells.length / columns);
+    const grid = gridOf(plate, type, scale, widthMm, context);
+    const cells = plate.tins.map((tin) => plateCell(tin, plate, type, grid, context));
+    const rows = Math.ceil(cells.length / grid.columns);
     return Array.from({ length: rows }, (_, row): Strip => {
-      const here = cells.slice(row * columns, (row + 1) * columns);
+      const here = cells.slice(row * grid.columns, (row + 1) * grid.columns);
+      const heightMm = Math.max(...here.map((cell) => cell.heightMm));
       return {
-        heightMm: Math.max(...here.map(({ heightMm }) => heightMm)),
-        spaceMm: ROW_GAP_MM,
+        heightMm,
+        spaceMm: ROW_GAP_MM + apartMm,
         keepWithNext: false,
         draw(surface, xMm, yMm) {
-          for (const [column, cell] of here.entries())
-            drawCell(surface, context, cell, fieldMm, xMm + column * (columnMm + COLUMN_GAP_MM), yMm);
+          for (const [column, cell] of here.entries()) {
+            const left = xMm + column * (grid.columnMm + COLUMN_GAP_MM);
+            drawCell(surface, context, cell, grid, { xMm: left, yMm, heightMm });
+          }
         },
       };
     });

@@ -1,41 +1,71 @@
 /** A wall table in the house's table: key figures aligned on their digits, words beside them. */
 import type { WallCell, WallColumn, WallTable } from '../../views/wall.types.ts';
 import { paragraph } from '../sheet/lines.ts';
+import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Cell, Column, TableSpec } from '../sheet/table/types.ts';
+import type { TypeStyle } from '../sheet/type-scale.ts';
 import type { WallType } from './wall-type.ts';
 
 const SPREAD = 0.9;
 const NAMED_SHARE = 0.55;
+/** Between a key figure and the words behind it: about one digit, so that two numbers never read as one. */
+const APART_EM = 0.55;
 
 function columnOf({ name, unit, weight }: WallColumn, type: WallType, keyMm: number): Column {
   const heading = [paragraph(name, type.head), ...(unit === '' ? [] : [paragraph(unit, type.unit)])];
   return weight === 'key' ? { heading, align: 'right', narrowestMm: keyMm } : { heading, align: 'left' };
 }
 
+function keyWidthMm({ columns, rows }: WallTable, index: number, type: WallType, { metrics }: SheetContext) {
+  const { font, sizePt } = type.key;
+  const isFirst = index === 0;
+  const widths = rows.map(({ cells }) => metrics.widthMm(cells[index]?.text ?? '', font, sizePt, true));
+  const apart =
+    isFirst || columns[index]?.weight !== 'key' ? 0 : metrics.widthMm('0', font, sizePt, true) * 2 * APART_EM;
+  return Math.max(0, ...widths) + apart;
+}
+
 /** Figures alone spread over the sheet; beside names they keep to two thirds of it. */
-function keyColumnMm({ columns, rows }: WallTable, widthMm: number): number {
+function keyColumnMm(
+  table: WallTable,
+  index: number,
+  type: WallType,
+  widthMm: number,
+  context: SheetContext,
+): number {
+  const { columns, rows } = table;
   const keys = columns.filter(({ weight }) => weight === 'key').length;
   if (keys === columns.length) return (widthMm / keys) * SPREAD;
   const hasWordsBehind = columns.at(-1)?.weight === 'word';
-  return hasWordsBehind || rows.length === 0 ? 0 : (widthMm * NAMED_SHARE) / keys;
+  if (hasWordsBehind || rows.length === 0) return keyWidthMm(table, index, type, context);
+  return (widthMm * NAMED_SHARE) / keys;
+}
+
+function toneOf({ tone }: WallCell, type: WallType, isFirst: boolean): TypeStyle {
+  const plain = isFirst ? type.strong : type.word;
+  return { plain, contains: type.strong, unknown: type.unknown, nothing: type.quiet }[tone];
 }
 
 function cellOf(cell: WallCell, { weight }: WallColumn, type: WallType, isFirst: boolean): Cell {
   // A mark of ¼ is a whole name on the dial: it stands under the others, not right of their last digit.
   if (cell.figure?.unit === 'gas') return { paragraphs: [paragraph(cell.text, type.key)], heading: isFirst };
   if (weight === 'key') return { number: { text: cell.text, type: type.key }, heading: isFirst };
-  const styles = { plain: isFirst ? type.strong : type.word, contains: type.strong, unknown: type.unknown };
-  return { paragraphs: [paragraph(cell.text, styles[cell.tone])], heading: isFirst };
+  return { paragraphs: [paragraph(cell.text, toneOf(cell, type, isFirst))], heading: isFirst };
 }
 
-const PADDING_MM = 0.8;
-
 /** The first column speaks for its row. */
-export function wallTableSpec(body: WallTable, type: WallType, growth: number, widthMm: number): TableSpec {
-  const keyMm = keyColumnMm(body, widthMm);
+export function wallTableSpec(
+  body: WallTable,
+  type: WallType,
+  paddingMm: number,
+  widthMm: number,
+  context: SheetContext,
+): TableSpec {
   return {
     key: 'wall',
-    columns: body.columns.map((column) => columnOf(column, type, keyMm)),
+    columns: body.columns.map((column, index) =>
+      columnOf(column, type, keyColumnMm(body, index, type, widthMm, context)),
+    ),
     rows: body.rows.map(({ id, cells }) => ({
       anchor: id,
       cells: cells.flatMap((cell, index) => {
@@ -44,6 +74,6 @@ export function wallTableSpec(body: WallTable, type: WallType, growth: number, w
       }),
     })),
     zebra: true,
-    paddingMm: PADDING_MM * growth,
+    paddingMm,
   };
 }

@@ -31,7 +31,7 @@ export const enGbWall: WallWords = {
     note: 'Batter before eggs are made whole: weigh from the tin chart.',
   },
   finish: {
-    title: (finish) => `${finish} by the tin`,
+    title: (finish) => `${finish}: for each tin`,
     lead: (height, layers) =>
       `Cake ${height} high, ${layers === 1 ? 'one layer' : `${layers} layers`}. Bowl losses are in.`,
     tin: 'Tin',
@@ -65,8 +65,11 @@ export const enGbWall: WallWords = {
   edition: (date) => `Edition ${date}`,
   sheet: (sheet, sheets) => `Sheet ${sheet} of ${sheets}`,
   scale: (scale) => `20 cm; tins drawn 1 : ${scale}`,
-  types: (keyPt, wordPt) =>
-    `Figures in ${keyPt} pt, words in ${wordPt} pt: capitals at least 1/215 of 2 m and of 1.2 m high.`,
+  titleOf: (title, sheet, sheets) => `${title}, ${sheet} of ${sheets}`,
+  types: (keyPt, wordPt, notePt) =>
+    notePt === null
+      ? `Figures in ${keyPt} pt to read from 2 m, words in ${wordPt} pt from 1.2 m: capitals at least 1/215 of the distance.`
+      : `Figures in ${keyPt} pt to read from 2 m, words in ${wordPt} pt from 1.2 m, notes in ${notePt} pt from 0.9 m: capitals at least 1/215 of the distance.`,
   tiles: {
     title: (title, sheetSize, paper) => `${title}: ${sheetSize} on sheets of ${paper}`,
     subject: (file) => `To be joined. For reading on a screen or aloud, open ${file}.`,

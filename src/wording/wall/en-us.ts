@@ -12,6 +12,6 @@ export const enUsWall: WallWords = {
     volumeUnit: 'mL',
     note: 'Batter before eggs are made whole: weigh from the pan chart.',
   },
-  finish: { ...enGbWall.finish, title: (finish) => `${finish} by the pan`, tin: 'Pan' },
+  finish: { ...enGbWall.finish, title: (finish) => `${finish}: for each pan`, tin: 'Pan' },
   scale: (scale) => `20 cm; pans drawn 1 : ${scale}`,
 };

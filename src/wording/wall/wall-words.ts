@@ -57,7 +57,8 @@ export interface WallWords {
   edition: (date: string) => string;
   sheet: (sheet: number, sheets: number) => string;
   scale: (scale: number) => string;
-  types: (keyPt: string, wordPt: string) => string;
+  titleOf: (title: string, sheet: number, sheets: number) => string;
+  types: (keyPt: string, wordPt: string, notePt: string | null) => string;
   tiles: {
     title: (title: string, sheetSize: string, paper: string) => string;
     subject: (file: string) => string;
