@@ -1,5 +1,5 @@
 /** PDF content operators from our own values. Page space has y down, in points, as the library sets it up. */
-import type { Paint, PathStep } from '../prints/sheet/surface.ts';
+import type { Box, Paint, PathStep } from '../prints/sheet/surface.ts';
 import type { ShapedGlyph, ShapedText } from './shaped-text.ts';
 
 export const PT_PER_MM = 72 / 25.4;
@@ -53,6 +53,10 @@ export function pathOperators(steps: PathStep[], paint: Paint): string {
   lines.push(...steps.map(stepOperator), paintOperator(paint), 'Q');
   return lines.join('\n');
 }
+
+/** Keeps to a box what follows, until the graphics state is restored. */
+export const clipOperators = ({ xMm, yMm, widthMm, heightMm }: Box): string =>
+  `${points(xMm, yMm, widthMm, heightMm)} re W n`;
 
 const hex = (glyph: number): string => glyph.toString(16).padStart(4, '0');
 

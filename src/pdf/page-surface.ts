@@ -13,7 +13,15 @@ import type {
 } from '../prints/sheet/surface.ts';
 import type { Bookmark } from './bookmarks.ts';
 import type { LoadedFonts } from './fonts.ts';
-import { colourOperands, PT_PER_MM, pathOperators, pdfNumber, showText, textMatrix } from './operators.ts';
+import {
+  clipOperators,
+  colourOperands,
+  PT_PER_MM,
+  pathOperators,
+  pdfNumber,
+  showText,
+  textMatrix,
+} from './operators.ts';
 import type { PdfFont, PdfInternals, PdfPage } from './pdfkit-internals.ts';
 import type { ShapedGlyph } from './shaped-text.ts';
 import type { PointBox, StructureElement, StructureTree } from './structure-tree.ts';
@@ -143,6 +151,16 @@ export class PageSurface implements Surface {
     this.#artifacts += 1;
     body();
     this.#artifacts -= 1;
+  }
+
+  clip(box: Box, body: () => void): void {
+    this.#endMark();
+    this.#content.push('q', clipOperators(box));
+    this.#textState = '';
+    body();
+    this.#endMark();
+    this.#content.push('Q');
+    this.#textState = '';
   }
 
   link(box: Box, target: LinkTarget, description: string, body: () => void): void {

@@ -10,6 +10,7 @@ function withoutStructure(surface: Surface): Surface {
     path: (steps, paint) => surface.path(steps, paint),
     within: (_tag, _options, body) => body(),
     artifact: (body) => surface.artifact(body),
+    clip: (box, body) => surface.clip(box, body),
     link: (_box, _target, _description, body) => body(),
     anchor: () => undefined,
     bookmark: () => undefined,

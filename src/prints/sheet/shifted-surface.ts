@@ -35,6 +35,7 @@ export function shiftedSurface(surface: Surface, origin: Origin): Surface {
     within: (tag, options, body) =>
       surface.within(tag, options.box ? { ...options, box: moved(options.box) } : options, body),
     artifact: (body) => surface.artifact(body),
+    clip: (box, body) => surface.clip(moved(box), body),
     link: (box, target, description, body) => surface.link(moved(box), target, description, body),
     anchor: (name, at) => surface.anchor(name, point(at)),
     bookmark: (title, level, at) => surface.bookmark(title, level, point(at)),

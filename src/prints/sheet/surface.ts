@@ -92,6 +92,8 @@ export interface Surface {
   within(tag: StructureTag, options: TagOptions, body: () => void): void;
   /** Page furniture, rules and repeated headers: what reading aloud skips. */
   artifact(body: () => void): void;
+  /** Of everything drawn inside, only what lies in the box shows. */
+  clip(box: Box, body: () => void): void;
   /** A place that can be clicked; `body` draws what shows there. The description is read aloud. */
   link(box: Box, target: LinkTarget, description: string, body: () => void): void;
   /** A name that links and addresses (file.pdf#name) can jump to. */

@@ -70,12 +70,4 @@ export const enGbWall: WallWords = {
     notePt === null
       ? `Figures in ${keyPt} pt to read from 2 m, words in ${wordPt} pt from 1.2 m: capitals at least 1/215 of the distance.`
       : `Figures in ${keyPt} pt to read from 2 m, words in ${wordPt} pt from 1.2 m, notes in ${notePt} pt from 0.9 m: capitals at least 1/215 of the distance.`,
-  tiles: {
-    title: (title, sheetSize, paper) => `${title}: ${sheetSize} on sheets of ${paper}`,
-    subject: (file) => `To be joined. For reading on a screen or aloud, open ${file}.`,
-    name: (tile, title) => `${tile}: ${title}`,
-    join: (lapMm) =>
-      `Print at 100 %. Trim two touching edges at the ticks, lap by ${lapMm} mm, crosses on crosses, and tape.`,
-    joinAlone: 'Print at 100 %.',
-  },
 };

@@ -59,11 +59,4 @@ export interface WallWords {
   scale: (scale: number) => string;
   titleOf: (title: string, sheet: number, sheets: number) => string;
   types: (keyPt: string, wordPt: string, notePt: string | null) => string;
-  tiles: {
-    title: (title: string, sheetSize: string, paper: string) => string;
-    subject: (file: string) => string;
-    name: (tile: string, title: string) => string;
-    join: (lapMm: number) => string;
-    joinAlone: string;
-  };
 }

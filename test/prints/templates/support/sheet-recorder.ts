@@ -44,6 +44,7 @@ export function recordSheet(page: PrintPage, metrics: Metrics): RecordedSheet {
       body();
     },
     artifact: (body) => body(),
+    clip: (_box, body) => body(),
     link: (_box, _target, _description, body) => body(),
     anchor: () => undefined,
     bookmark: (title) => sheet.bookmarks.push(title),

@@ -1,0 +1,14 @@
+/** The words of large sheets printed on home paper, by locale. */
+import type { Locale } from '../../domain/kitchen.ts';
+import { enGbTiling } from './en-gb.ts';
+import type { TilingWords } from './tiling-words.ts';
+
+export type { TilingWords } from './tiling-words.ts';
+
+const LOCALES: Record<Locale, TilingWords> = {
+  'en-GB': enGbTiling,
+  'en-US': { ...enGbTiling, papers: { A4: 'A4', Letter: 'Letter' } },
+};
+
+/** The words of tiling in a locale. */
+export const tilingWordsFor = (locale: Locale): TilingWords => LOCALES[locale];
