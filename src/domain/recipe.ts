@@ -1,6 +1,6 @@
 import type { EggPart, EggSize } from './egg.ts';
 import type { Role } from './ingredient.ts';
-import type { TinCount } from './tin.ts';
+import type { Tin, TinCount } from './tin.ts';
 
 /** One weighed (or, for eggs, counted) line of a formula. Eggs are shelled grams here. */
 export interface FormulaLine {
@@ -48,6 +48,20 @@ export const BAKE_CLASSES: readonly BakeClass[] = [
   'rich fruit',
 ];
 
+/** Where the time factor starts before anything is logged: from the kind of cake, or from the batter's make-up. */
+export type BakeStart = 'class' | 'composition';
+export const BAKE_STARTS: readonly BakeStart[] = ['class', 'composition'];
+
+/** A bake of the log that tells how far the batter goes: plain recipe, no core, its height measured. */
+export interface LoggedFill {
+  date: string;
+  tin: Tin;
+  count: number;
+  finishedHeightMm: number;
+  /** In all tins together. */
+  batterG: number;
+}
+
 /** Base formula, method and proven bakes. */
 export interface Recipe {
   id: string;
@@ -75,4 +89,16 @@ export interface Recipe {
   suits?: string;
   /** Left out: the class that the method usually belongs to. */
   bakeClass?: BakeClass;
+  /** Share of the batter that leaves as steam, by the baker's own weighing; left out: the method's usual. */
+  bakingLossShare?: number;
+  /** Days that the plain cake keeps; left out: the method's usual. */
+  keepsDays?: number;
+  /** Left out: from the class. */
+  bakeStart?: BakeStart;
+  /** The oven it is baked in; the main one when left out. */
+  ovenId?: string;
+  /** Temperature of its batter when it goes in, °C; the kitchen's when left out. */
+  batterC?: number;
+  /** Bakes of the log that its yield rests on besides the proven ones; absent while there are too few. */
+  loggedFills?: LoggedFill[];
 }

@@ -2,9 +2,10 @@
  * What a label is made from: plain values, so that a tier of an order and a sample of a recipe go the same way.
  * Weights are those of this one cake: what went into the bowl for it, not what was left in the bowl or trimmed off.
  */
-import type { Finish, FinishUse } from '../../domain/finish.ts';
+import type { Finish } from '../../domain/finish.ts';
 import type { Ingredient } from '../../domain/ingredient.ts';
 import type { Business, LabelSettings } from '../../domain/label-settings.ts';
+import type { FinishUseName } from '../finishes/amount.ts';
 
 /** As weighed in, eggs shelled. */
 export interface WeighedIn {
@@ -17,15 +18,15 @@ export interface LabelSponge {
   name: string;
   /** For this cake: the mix's lines × the tin's share of the mix. */
   formula: readonly WeighedIn[];
-  /** Share of the batter that leaves as steam, 0 to 1; see bakingLossShare in ./baking-loss.ts. */
+  /** Share of the batter that leaves as steam, 0 to 1; see ./sponge-usual.ts. */
   waterLossShare: number;
-  /** Days that the sponge itself keeps; see spongeKeepsDays in ./durability.ts. */
+  /** Days that the sponge itself keeps; see ./sponge-usual.ts. */
   keepsDays: number;
 }
 
 export interface LabelFinish {
   finish: Finish;
-  use: keyof FinishUse;
+  use: FinishUseName;
   /** Of finished filling or coating on the cake, without losses and offcuts, g. */
   onCakeG: number;
 }
@@ -55,7 +56,10 @@ export interface LabelInput {
   business: Business | null;
   /** Null: figures per portion are left out. */
   portions: number | null;
-  /** Ingredient or finish ids that the name points at, for their percentage; null: found by their words in the name. */
+  /**
+   * What the name points at, for its percentage: ids of ingredients and finishes, or the label name of a part
+   * ('strawberry' in a jam). Null: found by the words of the name.
+   */
   named: readonly string[] | null;
   facts: LabelFacts;
 }

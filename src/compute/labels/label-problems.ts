@@ -1,0 +1,108 @@
+/**
+ * Why a label cannot be made. No label is better than one that leaves an allergen out: whatever is not known about
+ * an ingredient stops it, all reasons at once.
+ */
+import { claimIn } from '../../domain/claim.ts';
+import type { Ingredient } from '../../domain/ingredient.ts';
+import type { Problem } from '../../domain/problem.ts';
+import { finishClashes } from '../finishes/clashes.ts';
+import { lawfulNames, mustBeNamed, unlawfulNames } from './allergen-words.ts';
+import { finishWeighedIn } from './bowl.ts';
+import type { LabelInput } from './label-input.ts';
+import { ruleSet } from './rule-set.ts';
+import { usedFinishes } from './used-finishes.ts';
+
+const refusal = (code: string, message: string, hint: string): Problem => ({
+  code,
+  severity: 'error',
+  message,
+  hint,
+});
+
+function nameProblems({ foodName }: LabelInput): Problem[] {
+  const claim = claimIn(foodName);
+  if (foodName.trim() === '')
+    return [refusal('label-name-missing', 'The food has no name.', 'Say what it is: Lemon sponge cake.')];
+  if (claim === null) return [];
+  const message = `The name promises '${claim}', which no kitchen that handles the allergen can know.`;
+  return [refusal('label-claim', message, "Write 'made without … ingredients' instead.")];
+}
+
+function namingProblems(ingredient: Ingredient, input: LabelInput): Problem[] {
+  const { rules } = input.settings;
+  const told: Pick<Ingredient, 'name' | 'allergens' | 'allergenNames'>[] = [
+    ingredient,
+    ...(ingredient.compound ?? []),
+  ];
+  const { emphasised } = ruleSet(rules);
+  return told.flatMap(({ name, allergens = [], allergenNames }) =>
+    allergens
+      .filter((allergen) => emphasised.includes(allergen) && mustBeNamed(allergen, rules))
+      .flatMap((allergen): Problem[] => {
+        const written = allergenNames?.[allergen];
+        const lawful = lawfulNames(allergen, rules);
+        const list = lawful.length === 0 ? 'the kind, as the packet has it' : lawful.join(', ');
+        if (written === undefined) {
+          const message = `${name} contains ${allergen}, but nobody has said which: a label must name it.`;
+          return [refusal('label-allergen-unnamed', message, `Add it to 'allergen_names': ${list}.`)];
+        }
+        const wrong = unlawfulNames(allergen, written, rules);
+        if (wrong.length === 0) return [];
+        const message = `${name} names '${wrong.join("', '")}' as ${allergen}, which the ${rules} list does not have.`;
+        return [refusal('label-allergen-name', message, `Use ${list}.`)];
+      }),
+  );
+}
+
+function ingredientProblems(input: LabelInput): Problem[] {
+  const weighed = [
+    ...input.sponges.flatMap(({ formula }) => formula),
+    ...input.finishes.flatMap(finishWeighedIn),
+  ].filter(({ grams }) => grams !== 0);
+  const ids = [...new Set(weighed.map(({ ingredientId }) => ingredientId))];
+  return ids.flatMap((id): Problem[] => {
+    const ingredient = input.ingredients.find((one) => one.id === id);
+    if (ingredient === undefined) {
+      const hint = 'Add it to ingredients.yaml with its allergens.';
+      return [refusal('label-ingredient-unknown', `There is no ingredient '${id}' on the shelf.`, hint)];
+    }
+    if (ingredient.allergens === undefined) {
+      const hint = "Read the packet and write 'allergens: [milk]', or 'allergens: []' when it names none.";
+      const message = `Nobody has filled in the allergens of ${ingredient.name}: no label without them.`;
+      return [refusal('label-allergens-missing', message, hint)];
+    }
+    return namingProblems(ingredient, input);
+  });
+}
+
+const isWeight = (grams: number): boolean => Number.isFinite(grams) && grams >= 0;
+
+function weightProblems({ sponges, finishes, portions }: LabelInput): Problem[] {
+  const weights = [
+    ...sponges.flatMap(({ formula }) => formula.map(({ grams }) => grams)),
+    ...finishes.map(({ onCakeG }) => onCakeG),
+  ];
+  const hint = 'Give grams, 0 or more, and a share of steam below 100 %.';
+  if (!weights.every(isWeight) || sponges.some(({ waterLossShare: share }) => !(share >= 0 && share < 1)))
+    return [refusal('label-weight', 'A weight or a loss is not one that a cake can have.', hint)];
+  if (!(weights.reduce((sum, grams) => sum + grams, 0) > 0))
+    return [refusal('label-empty', 'Nothing has been weighed in.', 'Give at least one ingredient.')];
+  if (portions !== null && !(Number.isFinite(portions) && portions > 0))
+    return [refusal('label-portions', 'A cake has more than no portions.', 'Give a count, or leave it out.')];
+  return [];
+}
+
+function clashProblems({ finishes }: LabelInput): Problem[] {
+  return finishClashes(usedFinishes(finishes))
+    .filter(({ code }) => code === 'cream-under-sheet')
+    .map(({ message }) =>
+      refusal('label-cream-under-sheet', message, 'There is no way to keep it that a label could give.'),
+    );
+}
+
+/** Every reason against this label; none when it can be made. */
+export function labelProblems(input: LabelInput): Problem[] {
+  const weights = weightProblems(input);
+  const rest = weights.length > 0 ? [] : ingredientProblems(input);
+  return [...nameProblems(input), ...weights, ...rest, ...clashProblems(input)];
+}

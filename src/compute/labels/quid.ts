@@ -1,0 +1,81 @@
+/**
+ * How much of what the name promises is in it? Mixing-bowl weight over finished weight where water is lost in
+ * baking; past 100 % it is told as grams that went into 100 g. Regulation (EU) No 1169/2011 Article 22 and Annex
+ * VIII, Commission Notice 2017/C 393/05 (title seen, rule from memory). Flavourings in small amounts are exempt.
+ */
+import type { Ingredient } from '../../domain/ingredient.ts';
+import { quantiseG, quantiseRatio } from '../../domain/quantise.ts';
+import { singular } from './allergen-words.ts';
+import type { Bowl } from './bowl.ts';
+import { labelNameOf } from './ingredient-list.ts';
+import type { LabelEntry, LooseQuid } from './label.types.ts';
+import type { LabelInput } from './label-input.ts';
+
+/** Words of a name that say how a thing is, not what it is. */
+const NOT_NAMING = new Set(
+  'a an and or of the with in on for from made without cake sponge layer tier cut little equal weight weights ' +
+    'dark light white whole plain fine strong hot cold golden ground chopped grated bought ripe fresh dried ' +
+    'powder extract flour sugar syrup egg free range one two to all'.split(' '),
+);
+
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .map(singular)
+    .filter((word) => word.length > 2 && !NOT_NAMING.has(word));
+
+const shares = (words: ReadonlySet<string>, text: string): boolean =>
+  wordsOf(text).some((word) => words.has(word));
+
+/** What the words of the food's name point at; flavourings weighed on the fine scale are left out. */
+export function namedIn({ foodName, finishes }: LabelInput, bowl: Bowl): string[] {
+  const words = new Set(wordsOf(foodName.replace(/\bwithout\b.*$/i, '')));
+  const used = new Map(bowl.lines.map(({ ingredient }) => [ingredient.id, ingredient]));
+  const bulky = [...used.values()].filter(({ fine, role }) => !fine && role !== 'raising');
+  return [
+    ...bulky.filter((one) => shares(words, labelNameOf(one))).map(({ id }) => id),
+    ...bulky.flatMap(({ compound = [] }) =>
+      compound.map(({ name }) => name).filter((name) => shares(words, name)),
+    ),
+    ...finishes
+      .filter(({ finish }) => finish.kind !== 'syrup' && shares(words, finish.name))
+      .map(({ finish }) => finish.id),
+  ].filter((id, at, all) => all.indexOf(id) === at);
+}
+
+const sameName = (one: string, other: string): boolean => singular(one) === singular(other);
+
+function partG(bowl: Bowl, name: string): number {
+  const inIngredient = ({ compound = [] }: Ingredient): number =>
+    compound.filter((part) => sameName(part.name, name)).reduce((sum, { share }) => sum + share, 0);
+  return bowl.lines.reduce((sum, { ingredient, grams }) => sum + grams * inIngredient(ingredient), 0);
+}
+
+export interface Quids {
+  entries: LabelEntry[];
+  loose: LooseQuid[];
+}
+
+/** The list with its percentages, and those that no entry carries. */
+export function withQuids(entries: readonly LabelEntry[], input: LabelInput, bowl: Bowl): Quids {
+  const named = input.named ?? namedIn(input, bowl);
+  const isNamed = ({ name, ingredientIds }: LabelEntry): boolean =>
+    named.some((one) => ingredientIds.includes(one) || sameName(one, name));
+  const carried = entries.map((entry) =>
+    isNamed(entry) ? { ...entry, quid: quantiseRatio(entry.bowlG / bowl.finishedG) } : entry,
+  );
+  const per100G = (grams: number): number => quantiseG((grams / bowl.finishedG) * 100);
+  const loose = named.flatMap((name): LooseQuid[] => {
+    const uses = input.finishes.filter(({ finish }) => finish.id === name);
+    const first = uses[0];
+    if (first !== undefined)
+      return [
+        { name: first.finish.name, per100G: per100G(uses.reduce((sum, { onCakeG }) => sum + onCakeG, 0)) },
+      ];
+    if (entries.some((entry) => entry.ingredientIds.includes(name) || sameName(name, entry.name))) return [];
+    const grams = partG(bowl, name);
+    return grams > 0 ? [{ name, per100G: per100G(grams) }] : [];
+  });
+  return { entries: carried, loose };
+}
