@@ -13,6 +13,7 @@ import type { StockLine } from './pack.ts';
 import type { PortionSize } from './portion.ts';
 import type { BookletSettings, Printable } from './printable.ts';
 import type { Recipe } from './recipe.ts';
+import type { KitchenTimes } from './times.ts';
 import type { WorkSettings } from './work-settings.ts';
 
 /** A free page of the baker's own. */
@@ -50,6 +51,7 @@ export interface Content {
   stock: StockLine[];
   costs: CostSettings;
   work: WorkSettings;
+  times: KitchenTimes;
   /** Null while the kitchen has not written its address down. */
   business: Business | null;
   label: LabelSettings;

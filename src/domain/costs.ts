@@ -2,7 +2,7 @@
  * What the kitchen reckons its work, energy and packaging at, and the margin it asks. Rates may have fractions
  * of a minor unit; every line of a cost is rounded to a whole one before it is added.
  */
-import type { Currency, Minor } from './money.ts';
+import { type Currency, type Minor, POUNDS } from './money.ts';
 
 /** What one packaging line is counted by: once an order, or for every cake in it. */
 export type PackagingPer = 'order' | 'cake';
@@ -27,8 +27,6 @@ export interface CostSettings {
   vatShare: number;
   packaging: PackagingCost[];
 }
-
-export const POUNDS: Currency = { code: 'GBP', minorPerMajor: 100 };
 
 /** A kitchen that has named no prices: nothing is charged that nobody has written down. */
 export const NO_COSTS: CostSettings = {

@@ -10,6 +10,16 @@ export interface Currency {
   minorPerMajor: number;
 }
 
+export const POUNDS: Currency = { code: 'GBP', minorPerMajor: 100 };
+
+/** ISO 4217 codes and exponents of currencies that kitchens here have asked for (from memory). */
+export const CURRENCIES: readonly Currency[] = [
+  ...['GBP', 'EUR', 'USD', 'AUD', 'CAD', 'CHF', 'CZK', 'DKK', 'INR', 'NOK', 'NZD', 'PLN', 'SEK', 'ZAR'].map(
+    (code) => ({ code, minorPerMajor: 100 }),
+  ),
+  { code: 'JPY', minorPerMajor: 1 },
+];
+
 /** A rate × an amount in whole minor units, half a unit going up. */
 export function wholeMinor(exactMinor: number): Minor {
   return Math.floor(Math.round(exactMinor * 1e6) / 1e6 + 0.5);

@@ -6,6 +6,9 @@ import type { FinishUse } from './finish.ts';
 import type { Minor } from './money.ts';
 import type { PortionSize } from './portion.ts';
 
+/** The ways a finish can be asked for. */
+export const USES: readonly (keyof FinishUse)[] = ['filling', 'coating', 'rolled', 'brushed'];
+
 /** One finish on one tier, and the way it is used there. */
 export interface FinishAsk {
   finishId: string;

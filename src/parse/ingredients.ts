@@ -1,7 +1,9 @@
 /** ingredients.yaml: what is on the shelf, by id. */
 import type { EggPart } from '../domain/egg.ts';
 import { ALLERGENS, type Allergen, type Ingredient, ROLES } from '../domain/ingredient.ts';
+import { type Currency, POUNDS } from '../domain/money.ts';
 import type { Problem } from '../domain/problem.ts';
+import { readTrade } from './ingredient-trade.ts';
 import { parseId } from './names.ts';
 import { suggest } from './nearest.ts';
 import { error, warning } from './problems.ts';
@@ -120,18 +122,22 @@ function checkSelfRaising(reader: YamlReader): void {
   }
 }
 
-function readIngredient(reader: YamlReader, id: string): Ingredient | null {
+function readIngredient(reader: YamlReader, id: string, currency: Currency): Ingredient | null {
   const before = reader.problems.filter((problem) => problem.severity === 'error').length;
   const named = parseId(id);
   if (!named.ok) for (const problem of named.problems) reader.reportKey(problem, id);
   checkEgg(reader, id);
   const allergens = readAllergens(reader, id);
   const allergenNames = readAllergenNames(reader, id, allergens ?? []);
-  const optional = present<Ingredient>({
+  const measured = present<Pick<Ingredient, 'eggPart' | 'densityGPerMl'>>({
     eggPart: reader.word(PARTS, id, 'part'),
+    densityGPerMl: reader.parsed(parseDensity, id, 'density'),
+  } as { [K in 'eggPart' | 'densityGPerMl']: Ingredient[K] | undefined });
+  const optional = present<Ingredient>({
+    ...measured,
     allergens,
     allergenNames,
-    densityGPerMl: reader.parsed(parseDensity, id, 'density'),
+    ...readTrade(reader, { id, ...measured }, currency),
     drinks: reader.parsed((text) => parseShare(text), id, 'drinks'),
     selfRaising: readSelfRaising(reader, id),
     waterShare: reader.parsed((text) => parseShare(text, { zero: true }), id, 'water'),
@@ -151,7 +157,11 @@ function byId(a: Ingredient, b: Ingredient): number {
 }
 
 /** The ingredients of ingredients.yaml's text, sorted by id, and everything that is wrong with it. */
-export function parseIngredientsYaml(text: string, file: string): IngredientsOutcome {
+export function parseIngredientsYaml(
+  text: string,
+  file: string,
+  currency: Currency = POUNDS,
+): IngredientsOutcome {
   const source = yamlSource(plainLines(text), file);
   if (!source.ok) return { ingredients: [], broken: null, problems: source.problems };
   const reader = yamlReader(source.value, ingredientsSchema);
@@ -159,7 +169,7 @@ export function parseIngredientsYaml(text: string, file: string): IngredientsOut
   const ingredients: Ingredient[] = [];
   const broken: string[] = [];
   for (const id of reader.keys()) {
-    const ingredient = readIngredient(reader, id);
+    const ingredient = readIngredient(reader, id, currency);
     if (ingredient === null) broken.push(id);
     else ingredients.push(ingredient);
   }

@@ -1,12 +1,10 @@
 /** The content folder as domain values, or everything that is wrong with it, each problem at its place. */
 import { join } from 'node:path';
+import { withLoggedFills } from '../compute/batter/logged-fills.ts';
 import type { Content, FreePage } from '../domain/content.ts';
-import { NO_COSTS } from '../domain/costs.ts';
-import { USUAL_LABEL } from '../domain/label-settings.ts';
-import { USUAL_PORTIONS } from '../domain/portion.ts';
+import { type Currency, POUNDS } from '../domain/money.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Recipe } from '../domain/recipe.ts';
-import { USUAL_WORK } from '../domain/work-settings.ts';
 import { type IngredientsOutcome, parseIngredientsYaml } from '../parse/ingredients.ts';
 import { type KitchenOutcome, parseKitchenYaml, unreadKitchen } from '../parse/kitchen.ts';
 import { parsePageMarkdown } from '../parse/page.ts';
@@ -18,6 +16,7 @@ import { readBakeLog } from './bake-log.ts';
 import { namesOf, readFinishes, readFlavours } from './flavours-and-finishes.ts';
 import { unexpectedFiles } from './folder-listing.ts';
 import { readHouseStyle, readHouseStyles } from './house-styles.ts';
+import { readOrders, readStock } from './orders-and-stock.ts';
 import { type OutlinesOutcome, readOutlines, unsizedProblems } from './outlines.ts';
 import { type Gathered, readEach } from './read-each.ts';
 import { readText, whatIs } from './safe-file.ts';
@@ -35,9 +34,9 @@ async function readKitchen(folder: string, outlines: OutlinesOutcome): Promise<K
   return unreadKitchen(text.problems);
 }
 
-async function readIngredients(folder: string): Promise<IngredientsOutcome> {
+async function readIngredients(folder: string, currency?: Currency): Promise<IngredientsOutcome> {
   const text = await readText(folder, 'ingredients.yaml');
-  if (text.ok) return parseIngredientsYaml(text.value, 'ingredients.yaml');
+  if (text.ok) return parseIngredientsYaml(text.value, 'ingredients.yaml', currency);
   return { ingredients: [], broken: null, problems: text.problems };
 }
 
@@ -72,6 +71,7 @@ function recipeContext(
     egg: kitchen.egg,
     spec: { tins: kitchen.tins, outlines: outlines.sized, brokenTins: kitchen.brokenTins },
     shelf: { ingredients: new Map(shelf.ingredients.map((item) => [item.id, item])), broken: shelf.broken },
+    ovens: kitchen.ovens ?? { ids: [], broken: null },
   };
 }
 
@@ -87,7 +87,7 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
   }
   const outlines = await readOutlines(folder);
   const kitchen = await readKitchen(folder, outlines);
-  const shelf = await readIngredients(folder);
+  const shelf = await readIngredients(folder, kitchen.extras?.costs.currency);
   const style = await readHouseStyle(folder, 'house-style.yaml');
   const styles = await readHouseStyles(folder, kitchen.extras);
   const context = recipeContext(kitchen, shelf, outlines);
@@ -102,27 +102,42 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     spec: context.spec,
     recipes: namesOf(recipes),
     flavours: namesOf(flavours),
+    ovens: context.ovens ?? { ids: [], broken: null },
     found: recipes.items,
   });
   const pages = await readPages(folder);
-  const printables = kitchen.extras?.printables({
+  const names = {
     recipes: namesOf(recipes),
     flavours: namesOf(flavours),
     finishes: namesOf(finishes),
     tins: { ids: kitchen.tins.map(({ id }) => id), broken: kitchen.brokenTins },
+  };
+  const printables = kitchen.extras?.printables(names);
+  const label = kitchen.extras?.label(names);
+  const orders = await readOrders(folder, {
+    ...names,
+    found: { tins: kitchen.tins, recipes: recipes.items, finishes: finishes.items },
+    currency: kitchen.extras?.costs.currency ?? POUNDS,
+    timeZone: kitchen.extras?.work.timeZone ?? 'UTC',
   });
-  const parts = [outlines, kitchen, shelf, style, styles, recipes, flavours, finishes, bakeLog, pages];
+  const stock = await readStock(folder, context.shelf);
+  const parts = [
+    ...[outlines, kitchen, shelf, style, styles, recipes, flavours, finishes],
+    ...[bakeLog, pages, orders, stock],
+  ];
   const unused = kitchen.kitchen === null ? [] : unsizedProblems(outlines, kitchen.kitchen.tins);
   const loose = [...(await unexpectedFiles(folder)), ...unused];
   const problems = sortProblems([...loose, ...parts.flatMap((part) => part.problems)]);
-  if (!isSound(problems) || kitchen.kitchen === null || kitchen.extras === null || style.style === null)
+  if (!isSound(problems) || kitchen.kitchen === null || kitchen.extras === null)
     return { content: null, problems };
-  const { finishing, altitudeM, booklet } = kitchen.extras;
+  if (style.style === null || label === undefined) return { content: null, problems };
+  const { finishing, altitudeM, booklet, costs, work, times, business, portionSizes, publishesOrders } =
+    kitchen.extras;
   const content: Content = {
     kitchen: kitchen.kitchen,
     ingredients: shelf.ingredients,
     outlines: outlines.sized,
-    recipes: recipes.items,
+    recipes: withLoggedFills(recipes.items, bakeLog.rows),
     flavours: flavours.items,
     finishes: finishes.items,
     finishing,
@@ -133,14 +148,15 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     booklet,
     pages: pages.items,
     bakeLog: bakeLog.rows,
-    orders: [],
-    stock: [],
-    costs: NO_COSTS,
-    work: USUAL_WORK,
-    business: null,
-    label: USUAL_LABEL,
-    portionSizes: [...USUAL_PORTIONS],
-    publishesOrders: false,
+    orders: orders.items,
+    stock: stock.stock,
+    costs,
+    work,
+    times,
+    business,
+    label,
+    portionSizes,
+    publishesOrders,
   };
   return { content, problems };
 }

@@ -5,6 +5,7 @@ import { flavourSchema } from './flavour-schema.ts';
 import { houseStyleSchema } from './house-style-schema.ts';
 import { ingredientsSchema } from './ingredients-schema.ts';
 import { kitchenSchema } from './kitchen-schema.ts';
+import { orderSchema } from './order-schema.ts';
 import { pageSchema } from './page-schema.ts';
 import { recipeSchema } from './recipe-schema.ts';
 
@@ -15,5 +16,6 @@ export const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   flavour: flavourSchema,
   finish: finishSchema,
   'house-style': houseStyleSchema,
+  order: orderSchema,
   page: pageSchema,
 };

@@ -1,9 +1,33 @@
 import * as z from 'zod';
 import { ALLERGENS, ROLES } from '../../domain/ingredient.ts';
-import { density, keys, line, mass, share } from './keys.ts';
+import { density, keys, line, mass, money, share } from './keys.ts';
+
+const amount = (description: string, example: string) => mass(description, example).optional();
+
+const nutrients = keys({
+  fat: amount('Fat', '82.2 g'),
+  saturates: amount('Saturates', '52.1 g'),
+  carbohydrate: amount('Available carbohydrate, without fibre', '0.6 g'),
+  sugars: amount('Sugars', '0.6 g'),
+  polyols: amount('Polyols, within the carbohydrate', '0 g'),
+  fibre: amount('Fibre', '0 g'),
+  protein: amount('Protein', '0.6 g'),
+  salt: amount('Salt', '1.2 g'),
+  alcohol: amount('Alcohol', '0 g'),
+});
+
+const compoundPart = z.union([
+  z.string(),
+  keys({
+    share: share('Share of the whole', '45 %'),
+    allergens: z.array(z.enum(ALLERGENS)).optional(),
+    allergen_names: z.partialRecord(z.enum(ALLERGENS), line('Name to spell out', 'wheat')).optional(),
+  }),
+]);
 
 const ingredient = keys({
   name: line('As it is printed', 'Butter'),
+  label: line('What a label calls it, when that differs', 'sugar').optional(),
   role: z.enum(ROLES).meta({ description: 'What it does in a cake' }),
   part: z.enum(['egg', 'yolk', 'white']).optional().meta({ description: 'Which part of an egg it is' }),
   allergens: z
@@ -24,6 +48,26 @@ const ingredient = keys({
   })
     .optional()
     .meta({ description: 'What a self-raising flour is made of, so that its powder can be changed' }),
+  compound: z
+    .record(z.string(), compoundPart)
+    .optional()
+    .meta({ description: 'What it is made of, with shares; opened in brackets on a label' }),
+  nutrients: keys({ per_100_g: nutrients })
+    .optional()
+    .meta({ description: 'From the packet or a food table; energy is worked out from these' }),
+  packs: z
+    .array(
+      keys({
+        size: z.union([z.string(), z.number()]).meta({
+          description: 'What is in it; whole eggs by count',
+          examples: ['1 kg', 12],
+        }),
+        price: money('What it costs', '1.20'),
+      }),
+    )
+    .min(1)
+    .optional()
+    .meta({ description: 'Sizes it is bought in' }),
   teaspoon: mass('Weight of a level 5 ml spoon', '4 g').optional(),
 });
 

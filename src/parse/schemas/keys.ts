@@ -57,5 +57,20 @@ export const temperature = (description: string, ...examples: string[]): z.ZodSt
   quantity(description, examples, '^(gas|[Ff]an|[ \\d]).*$');
 export const day = (description: string): z.ZodString =>
   quantity(description, ['2026-11-01'], '^\\d{4}-\\d{2}-\\d{2}$');
+export const duration = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*(min|mins|minutes?|h|hrs?|hours?|d|days?)$`);
+export const surface = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.*cm[2²]$`);
+export const rate = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, `${NUMBER}.* per (h|kWh)$`);
+export const timeOfDay = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, '^\\d{2}:\\d{2}$');
+export const moment = (description: string, ...examples: string[]): z.ZodString =>
+  quantity(description, examples, '^\\d{4}-\\d{2}-\\d{2}[ T]+\\d{2}:\\d{2}$');
+
+/** A sum of money: figures alone, which YAML reads as a number. */
+export const money = (description: string, ...examples: string[]) =>
+  z.union([z.string(), z.number()]).meta({ description, examples: examples.map(Number) });
+
 export const spec = (description: string): z.ZodString =>
   quantity(description, ['2 x round-6', '1 x round 6in x 3in'], '^ *\\d+ *[x×]');

@@ -1,7 +1,8 @@
 import * as z from 'zod';
-import { altitude, day, keys, length, line, mass, share, volume } from './keys.ts';
+import { altitude, day, duration, keys, length, line, mass, share, temperature, volume } from './keys.ts';
 import { printableSchema } from './printables-schema.ts';
 import { tinSchema } from './tin-schema.ts';
+import { tradeKeys } from './trade-schema.ts';
 
 const eggs = keys({
   size: line('Country and grade of the eggs in use', 'UK medium').optional(),
@@ -24,18 +25,42 @@ const mixer = keys({
   min_fill: share('Smallest share that the whisk still reaches', '12 %').optional(),
 });
 
-const oven = keys({
+const heat = {
   name: line('What it is called at home', 'The left-hand oven').optional(),
   heat: z.enum(['conventional', 'fan']).optional().meta({
     description: 'Whether the fan runs while cakes bake',
     default: 'conventional',
   }),
   dial: z.enum(['C', 'F', 'gas']).optional().meta({ description: 'What its dial says', default: 'C' }),
+};
+
+const furtherOven = keys({
+  id: line('What the bake log and recipes call it', 'small-oven'),
+  ...heat,
+});
+
+const oven = keys({
+  id: line('What the bake log and recipes call it; main when left out', 'range').optional(),
+  ...heat,
   core: z.enum(['none', 'hollow', 'solid']).optional().meta({
     description: 'The heating core in the drawer; a hollow one is open to the oven at both ends',
     default: 'none',
   }),
   band: z.boolean().optional().meta({ description: 'Whether there are insulated bands', default: false }),
+  shelves: z.int().min(1).max(10).optional().meta({ description: 'Shelves in use at once', default: 2 }),
+  width: length('Width of a shelf', '440 mm').optional(),
+  depth: length('From the door to the back wall', '360 mm').optional(),
+  air_gap: length('Air between two tins', '25 mm').optional(),
+  wall_gap: length('Air between a tin and the wall, the door or the fan', '20 mm').optional(),
+  recovery: duration('From the door closing to the set heat again', '10 min').optional(),
+  kwh_to_heat: z.number().min(0).max(20).optional().meta({
+    description: 'Kilowatt-hours to heat it up, by your own meter',
+    default: 0.4,
+  }),
+  kwh_per_hour: z.number().min(0).max(20).optional().meta({
+    description: 'Kilowatt-hours for an hour of baking',
+    default: 0.8,
+  }),
 });
 
 const finishing = keys({
@@ -70,6 +95,14 @@ export const kitchenSchema = keys({
   fairy_case: mass('Batter for one fairy-cake case', '25 g').optional(),
   altitude: altitude('Height above the sea; from 900 m up the recipes are adjusted', '1600 m').optional(),
   oven: oven.optional(),
+  further_ovens: z.array(furtherOven).min(1).optional().meta({
+    description: 'Other ovens; each learns from its own bakes',
+  }),
+  batter_temperature: temperature(
+    'Temperature of batter when it goes in; 22C when left out',
+    '20C',
+    '68F',
+  ).optional(),
   finishing: finishing.optional(),
   house_styles: z
     .array(line('A file below house-styles, without .yaml', 'slate-and-apricot'))
@@ -82,5 +115,6 @@ export const kitchenSchema = keys({
     .optional()
     .meta({ description: 'What to print; all when left out' }),
   booklet: booklet.optional(),
+  ...tradeKeys,
   tins: z.array(tinSchema).min(1),
 });

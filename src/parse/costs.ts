@@ -1,0 +1,67 @@
+/** `currency` and `costs` in kitchen.yaml. What is left out costs nothing; nothing is charged unasked. */
+import { type CostSettings, NO_COSTS, PACKAGING_PER, type PackagingCost } from '../domain/costs.ts';
+import { CURRENCIES, type Currency } from '../domain/money.ts';
+import type { Result } from '../domain/result.ts';
+import { refuse } from './problems.ts';
+import { quote } from './quote.ts';
+import { parseMoney, parseRate } from './units/money.ts';
+import { parseShare } from './units/share.ts';
+import { complete, type YamlReader } from './yaml/yaml-reader.ts';
+
+/** Above this a price is more than ten times its cost: somebody meant something else. */
+const MOST_MARGIN = 0.9;
+
+function parseMargin(text: string): Result<number> {
+  const share = parseShare(text, { zero: true });
+  if (!share.ok || share.value <= MOST_MARGIN) return share;
+  const hint = `The margin is a share of the price, from 0 % to ${MOST_MARGIN * 100} %: 20 % makes 100 out of a cost of 80.`;
+  return refuse('quantity-out-of-range', `${quote(text)} leaves hardly anything for the cost`, hint);
+}
+
+function parseStep(text: string, currency: Currency): Result<number> {
+  const step = parseMoney(text, currency);
+  if (!step.ok || step.value > 0) return step;
+  return refuse(
+    'quantity-not-positive',
+    'A price cannot be rounded up to steps of nothing',
+    'Use 0.01, 0.50, 1 …',
+  );
+}
+
+/** The currency that every sum in the content is in; pounds when the kitchen names none. */
+export function readCurrency(reader: YamlReader): Currency {
+  const code = reader.text('currency');
+  return CURRENCIES.find((currency) => currency.code === code) ?? NO_COSTS.currency;
+}
+
+function readPackaging(reader: YamlReader, currency: Currency): PackagingCost[] {
+  const found: PackagingCost[] = [];
+  for (let index = 0; index < reader.items('costs', 'packaging'); index += 1) {
+    const path = ['costs', 'packaging', index] as const;
+    const whole = complete<PackagingCost>({
+      name: reader.text(...path, 'name'),
+      eachMinor: reader.parsed((text) => parseMoney(text, currency), ...path, 'each'),
+      per: reader.word(PACKAGING_PER, ...path, 'per'),
+    });
+    if (whole !== null) found.push(whole);
+  }
+  return found;
+}
+
+/** What work, energy and packaging cost, and what is asked on top; what is wrong is kept in the reader. */
+export function readCosts(reader: YamlReader): CostSettings {
+  const currency = readCurrency(reader);
+  const rate = (per: 'h' | 'kWh', key: string): number =>
+    reader.parsed((text) => parseRate(text, per, currency), 'costs', key) ?? 0;
+  return {
+    currency,
+    labourMinorPerH: rate('h', 'labour'),
+    overheadMinorPerH: rate('h', 'overhead'),
+    electricityMinorPerKwh: rate('kWh', 'electricity'),
+    margin: reader.parsed(parseMargin, 'costs', 'margin') ?? NO_COSTS.margin,
+    roundUpToMinor:
+      reader.parsed((text) => parseStep(text, currency), 'costs', 'round_up_to') ?? NO_COSTS.roundUpToMinor,
+    vatShare: reader.parsed((text) => parseShare(text, { zero: true }), 'costs', 'vat') ?? NO_COSTS.vatShare,
+    packaging: readPackaging(reader, currency),
+  };
+}

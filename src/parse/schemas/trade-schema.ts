@@ -1,0 +1,87 @@
+/** The keys of kitchen.yaml that are about orders: money, working hours, labels and portions. */
+import * as z from 'zod';
+import { PACKAGING_PER } from '../../domain/costs.ts';
+import { ALLERGENS } from '../../domain/ingredient.ts';
+import { KINDS_OF_SALE, LABEL_RULES } from '../../domain/label-settings.ts';
+import { CURRENCIES } from '../../domain/money.ts';
+import { USES } from '../../domain/order.ts';
+import { TIME_ENTRIES } from '../../domain/times.ts';
+import { days, duration, keys, length, line, money, rate, share, surface, timeOfDay } from './keys.ts';
+
+const costs = keys({
+  labour: rate('An hour of the baker’s own work', '14.00 per h').optional(),
+  overhead: rate('Rent, insurance and wear for an hour of work', '1.50 per h').optional(),
+  electricity: rate('What the meter costs', '0.27 per kWh').optional(),
+  margin: share('Share of the price that is left over the cost', '20 %').optional(),
+  round_up_to: money('Prices go up to the next multiple', '0.50').optional(),
+  vat: share(
+    'On cake; in the UK most cake is zero-rated, and some things sold with it are not',
+    '0 %',
+  ).optional(),
+  packaging: z
+    .array(
+      keys({
+        name: line('What it is', 'Cake box and board'),
+        each: money('What one costs', '4.60'),
+        per: z.enum(PACKAGING_PER).meta({ description: 'Counted once an order, or for every cake' }),
+      }),
+    )
+    .optional(),
+});
+
+const label = keys({
+  rules: z.enum(LABEL_RULES).optional().meta({ description: 'Whose rules', default: 'UK' }),
+  sale: z.enum(KINDS_OF_SALE).optional().meta({ description: 'How it is sold', default: 'made to order' }),
+  may_contain: z.array(z.enum(ALLERGENS)).optional().meta({ description: 'What else the kitchen handles' }),
+  durability: days('The longest the kitchen promises', '3 days').optional(),
+  storage: line('How to keep it', 'Keep cool and dry, in its box.').optional(),
+  x_height: length('Height of a lower-case x', '1.2 mm').optional(),
+  pack_surface: surface('Largest side of the pack', '120 cm2').optional(),
+  sizes: z.array(line('Width x height of a label', '95 mm x 135 mm')).min(1).optional(),
+  sample: keys({
+    tin: line('A tin of this kitchen', 'round-8'),
+    finishes: z.array(keys({ finish: line('A finish', 'raspberry-jam'), use: z.enum(USES) })).optional(),
+  })
+    .optional()
+    .meta({ description: 'The cake that labels are shown for while there is no order' }),
+});
+
+const portion = keys({
+  name: line('What it is called', 'Dessert').optional(),
+  short: length('Its shorter side', '1in').optional(),
+  long: length('Its longer side', '2in').optional(),
+});
+
+const times = keys(
+  Object.fromEntries(TIME_ENTRIES.map(({ key, what }) => [key, duration(what, '20 min').optional()])),
+);
+
+/** What kitchen.yaml may say about orders. */
+export const tradeKeys = {
+  time_zone: line('Zone of the kitchen’s clock, by its IANA name', 'Europe/London').optional(),
+  currency: z
+    .enum(CURRENCIES.map(({ code }) => code))
+    .optional()
+    .meta({ description: 'Every sum is in it', default: 'GBP' }),
+  business: keys({
+    name: line('As it stands on labels and quotes', 'My bakery'),
+    address: z.array(line('A line of the address', '1 Mill Lane')).min(1),
+    contact: line('How to reach it', 'hello@bakery.example.org').optional(),
+  }).optional(),
+  working_day: keys({
+    from: timeOfDay('When work may begin', '07:00').optional(),
+    to: timeOfDay('When it stops; outside is sleep', '21:00').optional(),
+  }).optional(),
+  hands: z.int().min(1).max(6).optional().meta({ description: 'People who work at once', default: 1 }),
+  batter_stands: duration('How long mixed batter may wait, whatever the method', '30 min').optional(),
+  times: times.optional().meta({ description: 'How long each piece of work takes here' }),
+  costs: costs.optional(),
+  label: label.optional(),
+  portion_sizes: keys({ dessert: portion.optional(), finger: portion.optional() }).optional(),
+  orders: keys({
+    publish: z.enum(['yes', 'no']).meta({
+      description: 'Whether orders stand on the site: they show what customers pay and what is earned',
+      default: 'no',
+    }),
+  }).optional(),
+};
