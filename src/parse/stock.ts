@@ -36,7 +36,7 @@ function readRow(fields: readonly CsvField[], shelf: Shelf): Row {
   const [name, amount] = fields;
   if (name === undefined || amount === undefined || fields.length !== COLUMNS.length) {
     const hint = "Write an ingredient, a comma and how much of it there is: 'caster-sugar,1.2 kg'.";
-    const message = `This row has ${fields.length} cells instead of ${COLUMNS.length}`;
+    const message = `This row has ${fields.length === 1 ? 'one cell' : `${fields.length} cells`} where two belong`;
     return { line: null, problems: name ? [at(name.place, error('stock-row-length', message, hint))] : [] };
   }
   const item = shelfItem(name.text, shelf);
