@@ -44,6 +44,42 @@ export function strip(polygon: Point[], axis: Axis, from: number, to: number): P
   return cut(cut(polygon, axis, from, true), axis, to, false);
 }
 
+/** Level bands of one height, counted from y = first × stepMm. */
+export interface FineRows {
+  first: number;
+  count: number;
+  stepMm: number;
+}
+
+/**
+ * Area of a polygon in every band. By Green's theorem it is the sum of x·dy along the outline within the band:
+ * the level cuts between bands have no dy, so that no polygon need be cut.
+ */
+export function bandAreas(polygon: readonly Point[], { first, count, stepMm }: FineRows): number[] {
+  const bands = new Array<number>(count).fill(0);
+  let before = polygon[polygon.length - 1];
+  for (const point of polygon) {
+    if (before !== undefined && before.y !== point.y) addEdge(bands, before, point, first, stepMm);
+    before = point;
+  }
+  const total = bands.reduce((sum, area) => sum + area, 0);
+  return total < 0 ? bands.map((area) => -area) : bands;
+}
+
+function addEdge(bands: number[], from: Point, to: Point, first: number, stepMm: number): void {
+  const slope = (to.x - from.x) / (to.y - from.y);
+  const [low, high] = from.y < to.y ? [from.y, to.y] : [to.y, from.y];
+  const sign = from.y < to.y ? 1 : -1;
+  const last = Math.floor(high / stepMm) - first;
+  for (let band = Math.floor(low / stepMm) - first; band <= last; band += 1) {
+    const start = Math.max(low, (first + band) * stepMm);
+    const end = Math.min(high, (first + band + 1) * stepMm);
+    if (end <= start) continue;
+    const middleX = from.x + slope * ((start + end) / 2 - from.y);
+    bands[band] = (bands[band] ?? 0) + sign * middleX * (end - start);
+  }
+}
+
 /** Area, without its sign, of a polygon. */
 export function polygonArea(polygon: Point[]): number {
   return Math.abs(signedArea(polygon));
