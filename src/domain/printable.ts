@@ -29,6 +29,10 @@ export const CARD_SIZES: readonly CardSize[] = [
   'index 5 x 8 in',
 ];
 
+/** A3 and A2: ISO 216. The others are ANSI B and C. */
+export type WallSize = 'A3' | 'A2' | '11 x 17 in' | '17 x 22 in';
+export const WALL_SIZES: readonly WallSize[] = ['A3', 'A2', '11 x 17 in', '17 x 22 in'];
+
 /** A list that is left out means everything there is. */
 export interface Printable {
   print: PrintKind;
@@ -41,12 +45,18 @@ export interface Printable {
   finishIds?: string[];
   papers?: PaperName[];
   cardSizes?: CardSize[];
+  wallSizes?: WallSize[];
   mass: 'g' | 'oz';
 }
 
-/** Words for the booklet that only the baker can give. */
+/** Office paper of 80 g/m², mm: common practice, no source. */
+export const USUAL_PAPER_MM = 0.1;
+
+/** Words for the booklet that only the baker can give, and what it is printed on. */
 export interface BookletSettings {
   editionNote?: string;
   licence?: string;
   preparedFor?: string;
+  /** One leaf of the paper, mm: how far each folded sheet pushes the next one out. */
+  paperThicknessMm?: number;
 }

@@ -1,0 +1,233 @@
+/** British English for the booklet. */
+import { numberInWords } from '../locales/english-numbers.ts';
+import type { BookletWords } from './booklet-words.ts';
+
+const MOST_IN_WORDS = 20;
+const inWords = (count: number): string => numberInWords(count, MOST_IN_WORDS);
+const counted = (count: number, one: string, many: string): string =>
+  `${inWords(count)} ${count === 1 ? one : many}`;
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+export const enGbBooklet: BookletWords = {
+  coverLine: 'Cakes by the tin',
+  subtitle: (tins, recipes) =>
+    `${capital(counted(recipes, 'recipe', 'recipes'))}, worked out for ${counted(tins, 'tin', 'tins')}`,
+  by: (baker) => `by ${baker}`,
+  title: (kitchen) => `${kitchen}: cakes by the tin`,
+  subject: (kitchen) =>
+    `The recipes of ${kitchen} with weights and whole eggs for every tin, flavours, fillings and coatings, and the tables that go with them.`,
+  contents: 'Contents',
+  notes: 'Notes',
+  caution: 'Caution',
+  check: 'Check',
+  folio: (page) => page,
+  imprint: {
+    heading: 'About this booklet',
+    edition: (date, note) => (note === '' ? `Edition of ${date}.` : `${note}, ${date}.`),
+    figures:
+      'Every figure was worked out from bakes that were weighed and measured in this kitchen, for these tins, this oven and this size of egg. In another kitchen take them as a good first guess, weigh your own eggs, and write down what came of it.',
+    licence: 'Copying',
+    preparedFor: 'Prepared for',
+    site: (address) => `The charts, and how each figure was worked out, are also at ${address}.`,
+    siteCode: 'The charts and how they were worked out',
+    folding:
+      'One file holds these pages in reading order, the other sets them two to a sheet: print that on both sides, turned on the short edge, at 100 %, stack the sheets as they come, fold, and staple in the fold.',
+  },
+  use: {
+    heading: 'How to use it',
+    lead: 'Find the recipe, find the tin in its table, and read across: that is what to weigh.',
+    points: {
+      row: {
+        head: 'One row, one mix.',
+        text: 'Eggs come whole; Batter is what the bowl should weigh when everything is in it. If the scale says something quite different, look for what was left out.',
+      },
+      pairs: {
+        head: 'Two tins at once',
+        text: 'have a row of their own, marked 2 ×. Do not add up two rows: rounding the eggs twice can put an egg too many in the bowl.',
+      },
+      eggs: {
+        head: 'Eggs',
+        text: (size, tolerance) =>
+          `are counted as ${size}. The nearest whole number is used while it is within ${tolerance} of the exact one; beyond that the whole mix is stepped up to the next egg.`,
+      },
+      eggsWeighed: {
+        head: 'Eggs',
+        text: (size, tolerance) =>
+          `are counted as ${size}. Where no whole number comes within ${tolerance} of the exact one, the row gives beaten egg to weigh.`,
+      },
+      weights: {
+        head: 'Weights',
+        text: (step, fineStep) =>
+          `are in grams, to ${step} g on the scale, and to ${fineStep} g for raising agents, salt and spices; finer where little is needed. Spoons are level, 5 ml and its parts.`,
+      },
+      ounces: {
+        head: 'Weights',
+        text: 'in the recipes’ tables are in ounces, worked out in grams and then rounded; everything else is in grams. Spoons are level.',
+      },
+      fill: {
+        head: 'Fill',
+        text: 'is how deep the raw batter stands in the tin, in millimetres: check it with a ruler at the wall.',
+      },
+      over: {
+        head: 'Over',
+        text: 'is what whole eggs leave in the bowl; with a minus sign, what each tin goes without.',
+      },
+      letters: {
+        head: 'A letter',
+        text: 'after a tin’s name leads to a remark below the table. Read it before you fill that tin.',
+      },
+      oven: {
+        head: 'Times',
+        text: 'are a window. Look first at the first, expect the cake by the second, and trust the signs before the clock.',
+      },
+    },
+    allergens:
+      'Allergens are named with every recipe as its ingredients are written down. Packets change: read them again each time you bake for someone else, and say what is in it.',
+  },
+  recipes: {
+    heading: 'Recipes',
+    lead: (count) =>
+      count === 1
+        ? 'The recipe, what it is baked at, and what it contains.'
+        : `${capital(inWords(count))} recipes, what each is baked at, and what each contains.`,
+    name: 'Recipe',
+    height: 'Baked',
+    heightUnit: 'mm high',
+    oven: 'Oven',
+    eggs: 'Eggs',
+    contains: 'Contains',
+    noneWritten: 'none of the fourteen written down',
+    unchecked: (count) => `${count} not checked`,
+  },
+  recipe: {
+    formula: 'As written',
+    total: 'Together',
+    facts: {
+      oven: 'Oven',
+      height: 'Finished height',
+      layers: 'Layers',
+      eggs: 'Eggs',
+      suits: 'Good for',
+    },
+    weights: 'Tin by tin',
+    weightsOf: (recipe) => `${recipe}: tin by tin`,
+    tin: 'Tin',
+    eggs: 'Eggs',
+    batter: 'Batter',
+    fill: 'Fill',
+    fillUnit: 'mm',
+    over: 'Over',
+    oven: 'In the oven',
+    ovenOf: (recipe) => `${recipe}: in the oven`,
+    core: 'With',
+    withCore: 'heating core',
+    withBand: 'band',
+    lowered: (recipeHeight, list) =>
+      `Too shallow for the recipe’s ${recipeHeight}, so worked out for a lower cake: ${list}.`,
+    loweredTin: (tin, height) => `${tin} ${height}`,
+    collar: 'More batter than bakes level with the rim: give the tin a collar, and a tray beneath.',
+  },
+  flavours: {
+    heading: 'Flavours',
+    lead: 'What each one changes in the recipe as written, and why the cake still stands up. The shares hold in any tin; the weights for every tin are on the flavour’s own chart.',
+    inRecipe: (recipe) => `In ${recipe}`,
+    ingredient: 'g, as written',
+    plain: 'plain',
+    flavoured: 'with it',
+    change: 'change',
+    why: 'Why it balances.',
+    method: 'In the bowl.',
+    charts: 'The weights for every tin are on its own chart.',
+    unchanged: (names) => `As before: ${names}.`,
+  },
+  finishing: {
+    heading: 'Fillings and coatings',
+    tin: 'Cake from',
+    make: 'g',
+    rollTo: 'roll to',
+    uses: {
+      between: {
+        title: 'Between the layers',
+        about: 'Grams to make for all joints together, inside the dam; what stays in the bowl is in.',
+      },
+      dams: {
+        title: 'The dam, and syrup',
+        about:
+          'Grams to make for the bead piped round every joint, and for syrup brushed on one face of every layer.',
+      },
+      around: {
+        title: 'Around and on top',
+        about: 'Grams to make for all coats together; what stays in the bowl is in.',
+      },
+      over: {
+        title: 'Rolled over',
+        about: 'Grams to roll out, and the size to roll to.',
+      },
+      under: {
+        title: 'Board, box and ribbon',
+        about: 'For the cake once it is coated.',
+      },
+    },
+    under: {
+      coated: 'Across',
+      high: 'High',
+      board: 'Board',
+      boxSide: 'Box',
+      boxHeight: 'Box, high',
+      ribbon: 'Ribbon',
+    },
+    madeOf: 'What they are made of',
+    notes: 'How these are reckoned',
+  },
+  tins: {
+    heading: 'The tins',
+    lead: (scale) => `Plan and side, drawn 1 : ${scale}, smallest first; measured inside at the rim.`,
+    tin: 'Tin',
+    holds: 'Holds, ml',
+    owned: 'We have',
+    note: 'To match one of these with a tin of your own, fill yours with water on the scale: 1 g is 1 ml. A tin that holds the same takes the same batter, if it is about as deep.',
+  },
+  oven: { heading: 'Oven dials' },
+  eggs: {
+    heading: 'Egg sizes',
+    lead: (own) => `The tables count on ${own}. With another size, weigh, or change the number of eggs.`,
+    size: 'Size',
+    egg: 'Egg',
+    yolk: 'Yolk',
+    white: 'White',
+    forTen: 'For ten of ours',
+    scheme: (scheme, grade) => `${scheme} ${grade}`,
+    own: 'Ours',
+    note: 'Grams without the shell. British and European sizes: the middle of the grade, less 12 % for the shell; American sizes: the usual table of food composition, from memory. Five of your own on the scale beat any table.',
+    caution:
+      'Raw egg can make people ill. Keep eggs cool, wash hands after cracking them, and use clean ones.',
+  },
+  portions: {
+    heading: 'Portions',
+    lead: (finger, dessert) =>
+      `Pieces from one cake as wide as the inside of its tin, cut right through: finger portions ${finger}, dessert portions ${dessert}.`,
+    tin: 'Cake from',
+    finger: 'Finger',
+    dessert: 'Dessert',
+    rings: 'in rings',
+    rows: 'in rows',
+    leftOut: (names) => `Not cut in rows: ${names}. Weigh the slices instead.`,
+    note: 'Rows are laid where they yield most; a piece with a quarter missing at most counts. Rings are cut two inches in, and again, and sliced an inch wide on their middle line. Common practice; no standard fixes a portion.',
+    caution: 'Take boards, dowels, ribbons and wires out before cutting, and count them.',
+  },
+  allergens: { heading: 'What is in it' },
+  index: {
+    heading: 'Index',
+    tins: 'Tins',
+    ingredients: 'Ingredients',
+    lead: 'Numbers are pages.',
+  },
+  ruler: '100 mm when printed at 100 %',
+  backLine: 'Weighed, measured and baked before it was written down.',
+  foldTitle: (title, paper, readingFile) =>
+    `${title}, to fold from ${paper}. To read, search or have read aloud, open ${readingFile}`,
+  foldSubject: (sheets, gatherings) =>
+    `${counted(sheets, 'sheet', 'sheets')}: print on both sides, turned on the short edge, at 100 %; fold and staple${
+      gatherings === 1 ? '' : ` in ${counted(gatherings, 'part', 'parts')}`
+    }.`,
+};
