@@ -21,8 +21,12 @@ export interface Bowl {
   goneG: number;
 }
 
-/** An ingredient that is nothing but water. */
-const isWater = ({ waterShare }: Ingredient): boolean => waterShare === 1;
+/** Water, and what is as good as water: coffee from the pot, rose water. Fruit juice and milk are not added water. */
+const AS_GOOD_AS_WATER = 0.97;
+const waterOf = ({ ingredient, grams }: { ingredient: Ingredient; grams: number }): number => {
+  const share = ingredient.waterShare ?? 0;
+  return share >= AS_GOOD_AS_WATER ? grams * share : 0;
+};
 
 const sumG = (lines: readonly WeighedIn[]): number => lines.reduce((sum, { grams }) => sum + grams, 0);
 
@@ -53,12 +57,9 @@ function ranked({ lines, lossG }: Part, shelf: ReadonlyMap<string, Ingredient>):
     const ingredient = shelf.get(line.ingredientId);
     return ingredient === undefined || line.grams === 0 ? [] : [{ ...line, ingredient }];
   });
-  const waterG = sumG(known.filter(({ ingredient }) => isWater(ingredient)));
-  const keptShare = waterG > 0 ? Math.max(0, waterG - lossG) / waterG : 1;
-  return known.map((line) => ({
-    ...line,
-    rankG: isWater(line.ingredient) ? line.grams * keptShare : line.grams,
-  }));
+  const waterG = known.reduce((sum, line) => sum + waterOf(line), 0);
+  const goneShare = waterG > 0 ? Math.min(1, lossG / waterG) : 0;
+  return known.map((line) => ({ ...line, rankG: line.grams - waterOf(line) * goneShare }));
 }
 
 /** The mixing bowl of a label, in the order things went in. Ids must be on the shelf: see label-problems.ts. */
