@@ -8,6 +8,7 @@ import { tidy } from './units/number.ts';
 import { parseVolume } from './units/volume.ts';
 
 const VOLUME = /\d *(ml|l|mill?ilit(re|er)s?|lit(re|er)s?|(u[sk] )?fl\.? oz|(uk )?pints?)$/i;
+const NOTHING = /^0 *(g|kg|ml|l)$/;
 const MOST_EGGS = 1000;
 
 type Measured = Pick<Ingredient, 'id' | 'eggPart' | 'densityGPerMl'>;
@@ -26,7 +27,8 @@ function eggs(text: string, zero: boolean): Result<number> {
 export function amountOnShelf(written: string, item: Measured, zero = false): Result<number> {
   const text = written.trim();
   if (item.eggPart === 'egg') return eggs(text, zero);
-  if (!VOLUME.test(text)) return parseMass(text, { zero });
+  if (zero && NOTHING.test(text)) return succeed(0);
+  if (!VOLUME.test(text)) return parseMass(text);
   const volume = parseVolume(text);
   if (!volume.ok) return volume;
   if (item.densityGPerMl !== undefined) return succeed(tidy(volume.value.ml * item.densityGPerMl));

@@ -32,6 +32,7 @@ describe('the JSON Schemas for editors', () => {
         ['flavour', 'flavours'],
         ['finish', 'finishes'],
         ['house-style', 'house-styles'],
+        ['order', 'orders'],
       ] as const) {
         if (!existsSync(`${folder}/${below}`)) continue;
         for (const file of readdirSync(`${folder}/${below}`))

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import type { Content } from '../../src/domain/content.ts';
+import { USUAL_WORK } from '../../src/domain/work-settings.ts';
+import { readContent } from '../../src/read/content.ts';
+
+async function read(folder: string): Promise<Content> {
+  const { content, problems } = await readContent(folder);
+  expect(problems).toEqual([]);
+  if (content === null) throw new Error('not read');
+  return content;
+}
+
+describe('orders of the demo', () => {
+  it('are read as written, earliest hand-over first', async () => {
+    const { orders } = await read('content');
+    const times = orders.map(({ handOver }) => handOver.localTime);
+    expect(orders.length).toBeGreaterThanOrEqual(5);
+    expect(times).toEqual([...times].sort());
+    const wedding = orders.find(({ id }) => id === 'three-tiers-for-sixty');
+    expect(wedding).toMatchObject({
+      reference: 'R-1042',
+      arrangement: 'stacked',
+      travelsAssembled: false,
+      keepsTopTier: true,
+      portions: { wanted: 60, size: 'dessert' },
+      handOver: { localTime: '2026-11-28T14:00', zone: 'Europe/London', place: 'set up at the venue' },
+      notes: 'Lift at the back of the hall; ring the kitchen bell.',
+    });
+    expect(wedding?.tiers.map(({ tinId, flavourIds }) => [tinId, flavourIds])).toEqual([
+      ['round-10', []],
+      ['round-8', ['orange']],
+      ['round-6', ['orange']],
+    ]);
+    expect(wedding?.tiers[0]).toMatchObject({ count: 1, finishedHeightMm: 65, layers: 3 });
+    expect(wedding?.extras[0]).toEqual({
+      name: 'Stand hire',
+      count: 1,
+      eachMinor: 1200,
+      inedible: true,
+      vatShare: 0.2,
+    });
+    expect(wedding?.decisions.map(({ answer }) => answer === null)).toEqual([false, false, true]);
+  });
+
+  it('come with money, packs, stock and a working day', async () => {
+    const { costs, stock, ingredients, work, business, publishesOrders } = await read('content');
+    expect(costs).toMatchObject({
+      currency: { code: 'GBP', minorPerMajor: 100 },
+      labourMinorPerH: 1400,
+      overheadMinorPerH: 150,
+      electricityMinorPerKwh: 27,
+      margin: 0.2,
+      roundUpToMinor: 50,
+    });
+    expect(costs.packaging[0]).toEqual({ name: 'Cake box and drum', eachMinor: 460, per: 'order' });
+    const packs = (id: string) => ingredients.find((one) => one.id === id)?.packs;
+    expect(packs('egg')).toEqual([
+      { size: 6, priceMinor: 175 },
+      { size: 12, priceMinor: 305 },
+      { size: 15, priceMinor: 370 },
+    ]);
+    expect(packs('milk')?.[0]).toEqual({ size: 585.04, priceMinor: 95 });
+    expect(stock).toContainEqual({ ingredientId: 'egg', amount: 5 });
+    expect(stock).toContainEqual({ ingredientId: 'milk', amount: 0 });
+    expect(work).toMatchObject({
+      timeZone: 'Europe/London',
+      workingDay: { fromMin: 420, toMin: 1260 },
+      hands: 1,
+    });
+    expect(business?.address).toEqual(['3 Dunnock Stair', 'Orlenwick']);
+    expect(publishesOrders).toBe(true);
+  });
+});
+
+describe('a kitchen that says nothing about orders', () => {
+  it('has none, charges nothing and publishes nothing', async () => {
+    const content = await read('test/kitchens/good/minimal');
+    expect(content).toMatchObject({
+      orders: [],
+      stock: [],
+      business: null,
+      publishesOrders: false,
+      work: USUAL_WORK,
+    });
+    expect(content.costs).toMatchObject({ labourMinorPerH: 0, margin: 0, packaging: [] });
+  });
+});
