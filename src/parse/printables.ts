@@ -6,6 +6,7 @@ import {
   PRINT_KINDS,
   type Printable,
   type PrintKind,
+  WALL_SIZES,
 } from '../domain/printable.ts';
 import {
   FINISHES,
@@ -54,7 +55,8 @@ function readPrintable(
     tinIds: list('tins', TINS, names.tins),
     finishIds: list('finishes', FINISHES, names.finishes),
     papers: some(PAPERS, reader.texts(...path, 'paper')),
-    cardSizes: some(CARD_SIZES, reader.texts(...path, 'sizes')),
+    cardSizes: print === 'recipe-card' ? some(CARD_SIZES, reader.texts(...path, 'sizes')) : undefined,
+    wallSizes: print === 'wall-reference' ? some(WALL_SIZES, reader.texts(...path, 'sizes')) : undefined,
   } as { [K in keyof Printable]: Printable[K] | undefined });
   return { print, mass: reader.word(['oz'] as const, ...path, 'mass') ?? 'g', ...optional };
 }

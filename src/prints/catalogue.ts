@@ -12,6 +12,7 @@ import { finishingChartPrint } from './finishing-chart.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { templatePrints } from './template-prints.ts';
 import { tinChartPrint } from './tin-chart.ts';
+import { wallPrints } from './wall-prints.ts';
 
 /** What all prints of a kitchen are made from. */
 export interface PrintSource {
@@ -62,7 +63,19 @@ const bakeGuides: Printable = {
     ),
 };
 
-export const PRINTABLES: readonly Printable[] = [tinCharts, bakeGuides, finishingCharts, liningTemplates];
+const wallReferenceSheets: Printable = {
+  kind: 'wall-reference',
+  prints: ({ content, charts, style, metrics, mass, wallSizes }) =>
+    wallPrints({ content, charts: charts.map(({ chart }) => chart), style, metrics, mass, wallSizes }),
+};
+
+export const PRINTABLES: readonly Printable[] = [
+  tinCharts,
+  bakeGuides,
+  finishingCharts,
+  wallReferenceSheets,
+  liningTemplates,
+];
 
 /** The prints of an entry with a name lie in a folder of that name: 'tin-charts/my-four/…'. */
 function inFolder(print: Print, name: string | null): Print {

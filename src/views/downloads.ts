@@ -43,14 +43,27 @@ const extensionOf = (path: string): string => baseName(path).split('.').pop() ??
 
 const isLadder = (path: string): boolean => path.includes('/egg-ladders/');
 
-const PAPERS: readonly [RegExp, string][] = [
-  [/(^|[-./])a4([-./]|$)/i, 'A4'],
-  [/(^|[-./])letter([-./]|$)/i, 'US Letter'],
-];
+const PAPERS: Readonly<Record<string, string>> = {
+  a4: 'A4',
+  letter: 'US Letter',
+  a3: 'A3',
+  a2: 'A2',
+  '11x17': '11 × 17 in',
+  '17x22': '17 × 22 in',
+};
+/** '…-a4.pdf', and '…-a2-on-a4.pdf' for a large sheet to be joined from small ones. */
+const PAPER_PART = /[-.](a4|letter|a3|a2|11x17|17x22)(?:-on-(a4|letter))?(?=\.[a-z]+$)/i;
+
+function paperText(path: string): string | null {
+  const [, sheet, home] = PAPER_PART.exec(path) ?? [];
+  const name = (id: string): string => PAPERS[id.toLowerCase()] ?? id;
+  if (sheet === undefined) return null;
+  return home === undefined ? name(sheet) : `${name(sheet)} to join from ${name(home)}`;
+}
 
 function linkText(path: string): string {
   const kind = extensionOf(path).toUpperCase();
-  const paper = PAPERS.find(([pattern]) => pattern.test(path))?.[1];
+  const paper = paperText(path);
   const what = isLadder(path) ? `Egg ladder ${kind}` : kind;
   return paper ? `${what}, ${paper}` : what;
 }
@@ -121,7 +134,10 @@ function folderTitle(path: string): string {
 }
 
 /** The name without paper and extension: one entry for all the files that say the same. */
-const entryName = (path: string): string => baseName(path).replace(/([-.](a4|letter))?\.[a-z]+$/i, '');
+const entryName = (path: string): string =>
+  baseName(path)
+    .replace(PAPER_PART, '')
+    .replace(/\.[a-z]+$/i, '');
 
 function folderGroup(title: string, files: readonly BuiltFile[]): DownloadGroup {
   const names = [...new Set(files.map((file) => entryName(file.path)))].sort();

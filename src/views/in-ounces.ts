@@ -1,10 +1,11 @@
-/** A tin chart for those who weigh in ounces: the same values, shown in ounces wherever grams are shown. */
+/** A chart or sheet for those who weigh in ounces: the same values, shown in ounces wherever grams are shown. */
 import type { Kitchen } from '../domain/kitchen.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatGrams } from '../wording/mass.ts';
 import { formatOunces, ouncesInSentence } from '../wording/ounces.ts';
 import type { Figure } from './figure.ts';
 import type { TinChartView } from './tin-chart.types.ts';
+import type { WallCell, WallTable, WallView } from './wall.types.ts';
 
 const isFigure = (value: object): value is Figure =>
   'unit' in value && 'value' in value && 'text' in value && typeof value.text === 'string';
@@ -32,4 +33,24 @@ export function chartInOunces(view: TinChartView, { locale, scale }: Kitchen): T
   const steps = notes.grams(formatGrams(scale.stepG), formatGrams(scale.fineStepG));
   const plain = { ...view, notes: view.notes.map((note) => (note === steps ? notes.ounces : note)) };
   return shown(plain) as TinChartView;
+}
+
+const OZ = 'oz';
+const unitInOunces = (unit: string): string => (unit === 'g' ? OZ : unit);
+const wallCell = (cell: WallCell): WallCell => ({ ...cell, text: cell.figure?.text ?? cell.text });
+
+function wallTable(table: WallTable): WallTable {
+  return {
+    ...table,
+    columns: table.columns.map((column) => ({ ...column, unit: unitInOunces(column.unit) })),
+    rows: table.rows.map((row) => ({ ...row, cells: row.cells.map(wallCell) })),
+  };
+}
+
+/** The wall reference with every weight in ounces, to 2 % or better. */
+export function wallInOunces(view: WallView): WallView {
+  const inOunces = shown(view) as WallView;
+  const { body } = inOunces;
+  if (body.form === 'table') return { ...inOunces, body: wallTable(body) };
+  return { ...inOunces, body: { ...body, batterUnit: unitInOunces(body.batterUnit) } };
 }

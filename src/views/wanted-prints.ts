@@ -3,7 +3,7 @@
  * its own that holds only the recipes, tins, finishes and papers asked for.
  */
 import type { Content } from '../domain/content.ts';
-import { type CardSize, PRINT_KINDS, type Printable } from '../domain/printable.ts';
+import { type CardSize, PRINT_KINDS, type Printable, type WallSize } from '../domain/printable.ts';
 import type { BakeGuideView } from './bake-guide.types.ts';
 import { bakesOfRecipes, chartInput } from './chart-inputs.ts';
 import type { ChartViews } from './chart-views.ts';
@@ -23,6 +23,7 @@ export interface WantedPrints {
   mass: 'g' | 'oz';
   /** Null for the sizes that are usual. */
   cardSizes: CardSize[] | null;
+  wallSizes: WallSize[] | null;
 }
 
 function only<T extends { id: string }>(all: T[], ids: readonly string[] | undefined): T[] {
@@ -70,7 +71,11 @@ function wanted(content: Content, entry: Printable, charts: readonly ChartViews[
   const own = narrowed(content, entry);
   const chosen = chosenCharts(own, entry, charts);
   const tinned = entry.tinIds === undefined ? chosen : allForTins(chosen, own);
-  const weighed = entry.mass === 'oz' ? tinned.map((chart) => chartInOunces(chart, own.kitchen)) : tinned;
+  // Wall references turn to ounces as a whole, finishes and all.
+  const weighed =
+    entry.mass === 'oz' && entry.print !== 'wall-reference'
+      ? tinned.map((chart) => chartInOunces(chart, own.kitchen))
+      : tinned;
   return {
     name: entry.name ?? null,
     content: own,
@@ -78,6 +83,7 @@ function wanted(content: Content, entry: Printable, charts: readonly ChartViews[
     guides: guidesOf(own, charts),
     mass: entry.mass,
     cardSizes: entry.cardSizes ?? null,
+    wallSizes: entry.wallSizes ?? null,
   };
 }
 
@@ -89,7 +95,8 @@ export function wantedPrints(content: Content, charts: readonly ChartViews[], ki
   const known = PRINT_KINDS.find((print) => print === kind);
   if (content.printables === null || known === undefined) {
     const guides = guidesOf(content, charts);
-    return [{ name: null, content, charts: [...charts], guides, mass: 'g', cardSizes: null }];
+    const sizes = { cardSizes: null, wallSizes: null };
+    return [{ name: null, content, charts: [...charts], guides, mass: 'g', ...sizes }];
   }
   return content.printables
     .filter(({ print }) => print === known)

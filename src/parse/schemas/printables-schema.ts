@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { CARD_SIZES, PRINT_KINDS, type PrintKind } from '../../domain/printable.ts';
+import { CARD_SIZES, PRINT_KINDS, type PrintKind, WALL_SIZES } from '../../domain/printable.ts';
 import { keys, line } from './keys.ts';
 
 const ids = (what: string, example: string) =>
@@ -25,8 +25,14 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'bake-guide': ['recipes'],
   'recipe-card': ['recipes', 'flavours', 'tins'],
   booklet: ['recipes', 'tins', 'finishes'],
-  'wall-reference': ['tins', 'finishes'],
+  'wall-reference': ['recipes', 'tins', 'finishes'],
   'lining-template': ['tins'],
+};
+
+/** Which kinds of print come in sizes of their own. */
+const SIZES: Partial<Record<PrintKind, readonly string[]>> = {
+  'recipe-card': CARD_SIZES,
+  'wall-reference': WALL_SIZES,
 };
 
 function printable(kind: PrintKind): z.ZodObject<z.core.$ZodLooseShape, z.core.$strict> {
@@ -34,7 +40,7 @@ function printable(kind: PrintKind): z.ZodObject<z.core.$ZodLooseShape, z.core.$
     print: z.literal(kind),
     name: line('Sets these files apart: small letters and hyphens', 'my-four').optional(),
     ...Object.fromEntries(NARROWED_BY[kind].map((key) => [key, lists[key]])),
-    ...(kind === 'recipe-card' ? { sizes: z.array(z.enum(CARD_SIZES)).min(1).optional() } : {}),
+    ...(SIZES[kind] ? { sizes: z.array(z.enum(SIZES[kind])).min(1).optional() } : {}),
     paper: z
       .array(z.enum(['A4', 'Letter']))
       .min(1)

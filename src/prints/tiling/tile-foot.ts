@@ -10,6 +10,8 @@ const NAME: TypeStyle = { font: 'textBold', sizePt: 20, leadingPt: 22, colour: '
 const TEXT: TypeStyle = { ...typeScale.furniture, colour: 'ink' };
 const MAP_HEIGHT_MM = 9;
 const GAP_MM = 4;
+/** Clear of the tick at the window's corner. */
+const MAP_IN_MM = 4;
 const NAME_MM = 13;
 const LINE_PT = 0.5;
 
@@ -41,8 +43,8 @@ function drawMap(surface: Surface, context: SheetContext, foot: TileFoot, xMm: n
 export function drawTileFoot(surface: Surface, context: SheetContext, foot: TileFoot): void {
   const { widthMm, heightMm } = foot.grid.paper;
   const topMm = heightMm - MARGIN_MM - FOOT_MM;
-  const mapMm = drawMap(surface, context, foot, MARGIN_MM, topMm + FOOT_MM - MAP_HEIGHT_MM);
-  const nameAt = MARGIN_MM + mapMm + GAP_MM;
+  const mapMm = drawMap(surface, context, foot, MARGIN_MM + MAP_IN_MM, topMm + FOOT_MM - MAP_HEIGHT_MM);
+  const nameAt = MARGIN_MM + MAP_IN_MM + mapMm + GAP_MM;
   const baselineMm = topMm + FOOT_MM - context.metrics.descentMm(NAME.font, NAME.sizePt);
   surface.text({
     text: foot.tile.name,

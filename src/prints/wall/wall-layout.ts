@@ -105,16 +105,29 @@ function spareMm(trial: Trial): number {
   return roomMm - Math.max(...bodies.map((_, part) => heightMm(trial, part)));
 }
 
-/** The largest sizing that fits one way round; growing never makes room, so halving finds it. */
-function largest(source: WallSource, size: SheetSize, bodies: Trial['bodies']): Trial | null {
-  let best: Trial | null = null;
-  let [low, high] = [0, SIZINGS.length - 1];
+interface Fit extends Trial {
+  spareMm: number;
+  rank: number;
+}
+
+function fitAt(source: WallSource, size: SheetSize, bodies: Trial['bodies'], rank: number): Fit | null {
+  const sizing = SIZINGS[rank];
+  if (sizing === undefined) return null;
+  const trial = { source, size, sizing, type: wallType(sizing, source.context), bodies };
+  const spare = spareMm(trial);
+  return spare < 0 ? null : { ...trial, spareMm: spare, rank };
+}
+
+/** The largest sizing above a rank that fits one way round; growing never makes room, so halving finds it. */
+function largest(source: WallSource, size: SheetSize, bodies: Trial['bodies'], above: number): Fit | null {
+  let best = fitAt(source, size, bodies, above + 1);
+  if (best === null) return null;
+  let [low, high] = [above + 2, SIZINGS.length - 1];
   while (low <= high) {
     const middle = Math.floor((low + high) / 2);
-    const sizing = SIZINGS[middle] ?? { growth: 1, notes: 'as words' };
-    const trial = { source, size, sizing, type: wallType(sizing, source.context), bodies };
-    if (spareMm(trial) >= 0) {
-      best = trial;
+    const fit = fitAt(source, size, bodies, middle);
+    if (fit) {
+      best = fit;
       low = middle + 1;
     } else high = middle - 1;
   }
@@ -131,14 +144,12 @@ function rowsOf(trial: Trial): number {
   );
 }
 
-function laidOut(trial: Trial): WallLayout {
-  const { size, sizing, type, bodies } = trial;
+function laidOut(fit: Fit): WallLayout {
+  const { size, sizing, type, bodies } = fit;
   const mostMm = MOST_SPREAD * type.key.leadingPt * MM_PER_PT;
-  const apartMm = Math.min(mostMm, (SPREAD_OF_SPARE * spareMm(trial)) / rowsOf(trial));
-  return { size, sizing, type, sheets: bodies.map((_, part) => blocksOf(trial, part, apartMm)) };
+  const apartMm = Math.min(mostMm, (SPREAD_OF_SPARE * fit.spareMm) / rowsOf(fit));
+  return { size, sizing, type, sheets: bodies.map((_, part) => blocksOf(fit, part, apartMm)) };
 }
-
-const rank = ({ sizing }: Trial): number => SIZINGS.indexOf(sizing);
 
 /** Throws where even six sheets cannot hold it at the least sizes. */
 export function wallLayout(source: WallSource, upright: SheetSize): WallLayout {
@@ -146,8 +157,8 @@ export function wallLayout(source: WallSource, upright: SheetSize): WallLayout {
   const lengthwise = { widthMm: upright.heightMm, heightMm: upright.widthMm };
   for (let parts = 1; parts <= Math.min(MOST_SHEETS, Math.max(1, itemCount(view.body))); parts += 1) {
     const bodies = wallParts(view.body, parts);
-    const trials = [upright, lengthwise].flatMap((size) => largest(source, size, bodies) ?? []);
-    const best = trials.sort((a, b) => rank(b) - rank(a))[0];
+    const up = largest(source, upright, bodies, -1);
+    const best = largest(source, lengthwise, bodies, up?.rank ?? -1) ?? up;
     if (best) return laidOut(best);
   }
   throw new Error(`wall reference '${view.id}' is too large for ${MOST_SHEETS} sheets`);
