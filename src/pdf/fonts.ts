@@ -7,7 +7,7 @@ import type { FontRole } from '../domain/house-style.ts';
 import type { Problem } from '../domain/problem.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
 import type { Metrics } from '../prints/sheet/surface.ts';
-import { type ShapedText, shapeText } from './shaped-text.ts';
+import { type ShapedText, shaperFor } from './shaped-text.ts';
 
 export interface FontFile {
   /** As the house style names it; used in messages. */
@@ -75,6 +75,7 @@ function parsedFont(file: FontFile): Result<Font> {
 }
 
 function cachingFont(name: string, font: Font): LoadedFont {
+  const shapeFresh = shaperFor(font);
   const shaped = [new Map<string, ShapedText>(), new Map<string, ShapedText>()] as const;
   return {
     name,
@@ -83,7 +84,7 @@ function cachingFont(name: string, font: Font): LoadedFont {
       const cache = shaped[tabular ? 1 : 0];
       const known = cache.get(text);
       if (known) return known;
-      const fresh = shapeText(font, text, tabular);
+      const fresh = shapeFresh(text, tabular);
       cache.set(text, fresh);
       return fresh;
     },

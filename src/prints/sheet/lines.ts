@@ -3,6 +3,7 @@
  * never at a no-break space. A word wider than the line is cut between letters rather than run off the sheet.
  */
 import type { FontRole, Palette } from '../../domain/house-style.ts';
+import { remembered } from './remembered.ts';
 import type { Metrics } from './surface.ts';
 import type { TypeStyle } from './type-scale.ts';
 
@@ -31,84 +32,118 @@ export interface Line {
   widthMm: number;
 }
 
-interface Word extends Omit<LinePiece, 'xMm'> {
+interface Word {
+  text: string;
   widthMm: number;
   /** Width without trailing space. */
   inkMm: number;
 }
 
+type Pen = Omit<LinePiece, 'text' | 'xMm'>;
+
 export const paragraph = (text: string, type: TypeStyle): Paragraph => ({ spans: [{ text }], type });
 
 const wordPattern = /[^ \-–—/]*(?:[ \-–—/]+|$)/g;
 
-function measured(text: string, span: Span, type: TypeStyle, metrics: Metrics): Word {
-  const font = span.font ?? type.font;
-  const colour = span.colour ?? type.colour;
+function measured(text: string, font: FontRole, type: TypeStyle, metrics: Metrics): Word {
   const width = (part: string) => metrics.widthMm(part, font, type.sizePt, type.tabular);
   // Spaces are measured apart: the same word then needs shaping once, wherever it stands.
   const ink = text.trimEnd();
   const inkMm = width(ink);
-  return { text, font, colour, widthMm: inkMm + width(text.slice(ink.length)), inkMm };
+  return { text, widthMm: inkMm + width(text.slice(ink.length)), inkMm };
 }
 
-function cutToFit(word: Word, span: Span, type: TypeStyle, metrics: Metrics, widthMm: number): Word[] {
-  if (word.inkMm <= widthMm) return [word];
+const wordsOf = remembered((text: string, font: FontRole, type: TypeStyle, metrics: Metrics): Word[] =>
+  (text.match(wordPattern) ?? [])
+    .filter((word) => word !== '')
+    .map((word) => measured(word, font, type, metrics)),
+);
+
+function cutToFit(word: Word, font: FontRole, type: TypeStyle, metrics: Metrics, widthMm: number): Word[] {
   const parts: Word[] = [];
   let part = '';
   for (const letter of Array.from(word.text)) {
-    if (part !== '' && measured(part + letter, span, type, metrics).inkMm > widthMm) {
-      parts.push(measured(part, span, type, metrics));
+    if (part !== '' && measured(part + letter, font, type, metrics).inkMm > widthMm) {
+      parts.push(measured(part, font, type, metrics));
       part = '';
     }
     part += letter;
   }
-  return [...parts, measured(part, span, type, metrics)];
-}
-
-function wordsOf({ spans, type }: Paragraph, metrics: Metrics, widthMm: number): Word[] {
-  return spans.flatMap((span) =>
-    (span.text.match(wordPattern) ?? [])
-      .filter((text) => text !== '')
-      .flatMap((text) => cutToFit(measured(text, span, type, metrics), span, type, metrics, widthMm)),
-  );
+  return [...parts, measured(part, font, type, metrics)];
 }
 
 /** Words that share a font and colour are drawn, and therefore measured, as one: kerning reaches across words. */
-function lineOf(words: Word[], type: TypeStyle, metrics: Metrics): Line {
-  const pieces: LinePiece[] = [];
-  for (const { text, font, colour } of words) {
-    const last = pieces.at(-1);
-    if (last && last.font === font && last.colour === colour) last.text += text;
-    else pieces.push({ text, font, colour, xMm: 0 });
+class LineSetter {
+  readonly lines: Line[] = [];
+  readonly #type: TypeStyle;
+  readonly #metrics: Metrics;
+  readonly #widthMm: number;
+  #pieces: LinePiece[] = [];
+  #usedMm = 0;
+
+  constructor(type: TypeStyle, metrics: Metrics, widthMm: number) {
+    this.#type = type;
+    this.#metrics = metrics;
+    this.#widthMm = widthMm;
   }
-  const width = (text: string, font: FontRole) => metrics.widthMm(text, font, type.sizePt, type.tabular);
-  let x = 0;
-  for (const [index, piece] of pieces.entries()) {
-    piece.xMm = x;
-    x += width(index < pieces.length - 1 ? piece.text : piece.text.trimEnd(), piece.font);
+
+  add(word: Word, { font, colour }: Pen): void {
+    if (this.#usedMm > 0 && this.#usedMm + word.inkMm > this.#widthMm + 1e-6) this.end();
+    const last = this.#pieces.at(-1);
+    if (last && last.font === font && last.colour === colour) last.text += word.text;
+    else this.#pieces.push({ text: word.text, font, colour, xMm: 0 });
+    this.#usedMm += word.widthMm;
   }
-  return { pieces, widthMm: x };
+
+  end(): void {
+    const pieces = this.#pieces;
+    const { sizePt, tabular } = this.#type;
+    let x = 0;
+    for (const [index, piece] of pieces.entries()) {
+      piece.xMm = x;
+      const text = index < pieces.length - 1 ? piece.text : piece.text.trimEnd();
+      x += this.#metrics.widthMm(text, piece.font, sizePt, tabular);
+    }
+    this.lines.push({ pieces, widthMm: x });
+    this.#pieces = [];
+    this.#usedMm = 0;
+  }
 }
 
 /** The paragraph's lines for a width; at least one, possibly empty. */
-export function breakLines(text: Paragraph, widthMm: number, metrics: Metrics): Line[] {
-  const lines: Word[][] = [[]];
-  let used = 0;
-  for (const word of wordsOf(text, metrics, widthMm)) {
-    if (used > 0 && used + word.inkMm > widthMm + 1e-6) {
-      lines.push([]);
-      used = 0;
+export function breakLines({ spans, type }: Paragraph, widthMm: number, metrics: Metrics): Line[] {
+  const setter = new LineSetter(type, metrics, widthMm);
+  for (const span of spans) {
+    const pen = { font: span.font ?? type.font, colour: span.colour ?? type.colour };
+    for (const word of wordsOf(span.text, pen.font, type, metrics)) {
+      if (word.inkMm <= widthMm) setter.add(word, pen);
+      else for (const part of cutToFit(word, pen.font, type, metrics, widthMm)) setter.add(part, pen);
     }
-    lines.at(-1)?.push(word);
-    used += word.widthMm;
   }
-  return lines.map((words) => lineOf(words, text.type, metrics));
+  setter.end();
+  return setter.lines;
 }
 
 /** Width of the widest unbreakable word, mm. */
-export const narrowestMm = (text: Paragraph, metrics: Metrics): number =>
-  wordsOf(text, metrics, Number.POSITIVE_INFINITY).reduce((widest, word) => Math.max(widest, word.inkMm), 0);
+export const narrowestMm = ({ spans, type }: Paragraph, metrics: Metrics): number =>
+  spans.reduce(
+    (widest, span) =>
+      wordsOf(span.text, span.font ?? type.font, type, metrics).reduce(
+        (most, word) => Math.max(most, word.inkMm),
+        widest,
+      ),
+    0,
+  );
+
+const unbrokenText = remembered(
+  (text: string, font: FontRole, type: TypeStyle, metrics: Metrics): number =>
+    breakLines({ spans: [{ text, font }], type }, Number.POSITIVE_INFINITY, metrics)[0]?.widthMm ?? 0,
+);
 
 /** Width on one line, mm. */
-export const unbrokenMm = (text: Paragraph, metrics: Metrics): number =>
-  breakLines(text, Number.POSITIVE_INFINITY, metrics)[0]?.widthMm ?? 0;
+export function unbrokenMm(text: Paragraph, metrics: Metrics): number {
+  const [only, ...more] = text.spans;
+  if (only && more.length === 0)
+    return unbrokenText(only.text, only.font ?? text.type.font, text.type, metrics);
+  return breakLines(text, Number.POSITIVE_INFINITY, metrics)[0]?.widthMm ?? 0;
+}
