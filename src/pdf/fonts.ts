@@ -102,6 +102,7 @@ function metricsOf(fonts: Record<FontRole, LoadedFont>): Metrics {
     ascentMm: measure((font) => font.ascent),
     descentMm: measure((font) => -font.descent),
     capHeightMm: measure((font) => font.capHeight),
+    xHeightMm: measure((font) => font.xHeight),
     hasGlyph: (codePoint, role) => fonts[role].font.hasGlyphForCodePoint(codePoint),
   };
 }

@@ -108,6 +108,8 @@ export interface Metrics {
   ascentMm(font: FontRole, sizePt: number): number;
   descentMm(font: FontRole, sizePt: number): number;
   capHeightMm(font: FontRole, sizePt: number): number;
+  /** Height of a lower-case x, which label rules measure. */
+  xHeightMm(font: FontRole, sizePt: number): number;
   hasGlyph(codePoint: number, font: FontRole): boolean;
 }
 
