@@ -57,10 +57,10 @@ export interface PlannedTier {
   boardAcrossMm: number | null;
   boxHeightMm: number | null;
   ribbonMm: number | null;
-  /** Pieces from one cake. */
-  portionsEach: number;
-  /** Cut in rows, or a round in rings, whichever gives more. */
-  cutIn: 'rows' | 'rings';
+  /** Pieces from one cake cut in rows; null where nobody knows its plan. */
+  portionsEach: number | null;
+  /** The same round cut in rings. */
+  inRings: number | null;
   /** One cake as it is handed over, without boards. */
   weightGEach: number;
   /** What to set and when to look; null when the oven is too cool. */

@@ -1,0 +1,150 @@
+/**
+ * From 'three tiers for sixty, Saturday at two' to mixes, bakes, finishes and weights.
+ *
+ *   tiers of one batter are one mix (loads of whole eggs); each finish is summed over its tiers and weighed once;
+ *   weight of a cake = batter × (1 − what leaves as steam) + all that is on it
+ */
+import type { Order, TierAsk } from '../../domain/order.ts';
+import type { Warning } from '../../domain/problem.ts';
+import { quantiseG, quantiseMm } from '../../domain/quantise.ts';
+import { type Result, succeed } from '../../domain/result.ts';
+import type { Tin } from '../../domain/tin.ts';
+import type { BakeAdvice } from '../bake/index.ts';
+import { finishClashes } from '../finishes/clashes.ts';
+import { spongeUsual } from '../labels/sponge-usual.ts';
+import { tinPortions } from '../portions/tin-portions.ts';
+import { usesOf } from './ingredient-uses.ts';
+import { named, type OrderContent } from './order-content.ts';
+import { finishesOf } from './order-finishes.ts';
+import { mixesOf } from './order-mixes.ts';
+import type { PlannedMix, PlannedOrder, PlannedTier } from './planned-order.types.ts';
+import { finishedTier } from './tier-finishes.ts';
+
+export type * from './planned-order.types.ts';
+
+const total = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+
+function clashes(ask: TierAsk, { finishes }: OrderContent): Warning[] {
+  const used = ask.finishes.map(({ finishId, use }) => {
+    const finish = named(finishes, finishId);
+    return { ...finish, use: { [use]: finish.use[use] } };
+  });
+  return finishClashes(used);
+}
+
+/** The way this kitchen bakes it: with its core where that is worth it. */
+function adviceFor(
+  ask: TierAsk,
+  tin: Tin,
+  heightMm: number,
+  content: OrderContent,
+): { bake: BakeAdvice | null; withCore: boolean } {
+  const found = content.guidance(named(content.recipes, ask.recipeId), tin, heightMm);
+  const core = content.kitchen.oven?.core ?? 'none';
+  const cored = core !== 'none' && found?.coreIsWorthIt === true ? found.withCore : null;
+  return { bake: cored ?? found?.plain ?? null, withCore: cored !== null };
+}
+
+function portionsOf(order: Order, tin: Tin, { portionSizes }: OrderContent): [number | null, number | null] {
+  const size = portionSizes.find(({ id }) => id === (order.portions?.size ?? 'dessert'));
+  const cut = size === undefined ? null : tinPortions(tin, size);
+  return [cut?.rows.good ?? null, cut?.rings?.total ?? null];
+}
+
+/** Which mix a tier's batter comes from, and which of its tins that is. */
+function placeIn(mixes: readonly PlannedMix[], at: number): [number, number] {
+  const mixAt = mixes.findIndex(({ tierAt }) => tierAt.includes(at));
+  return [mixAt, mixes[mixAt]?.tierAt.indexOf(at) ?? -1];
+}
+
+function plannedTier(
+  order: Order,
+  ask: TierAsk,
+  at: number,
+  mixes: readonly PlannedMix[],
+  content: OrderContent,
+): PlannedTier {
+  const [mixAt, mixTinAt] = placeIn(mixes, at);
+  const planned = mixes[mixAt];
+  const mixTin = planned?.mix.tins[mixTinAt];
+  if (planned === undefined || mixTin === undefined) throw new Error(`Tier ${at + 1} has no batter.`);
+  const { recipe, flavours } = planned;
+  const { tin, finishedHeightMm, receivesG } = mixTin;
+  const layers = ask.layers ?? recipe.layers;
+  const cake = { tin, count: ask.count, layers, heightMm: finishedHeightMm };
+  const finished = finishedTier(ask, cake, content.finishes, content.finishing);
+  const onCakesG = total(finished.finishes.map(({ amount }) => amount.neededG));
+  const [portionsEach, inRings] = portionsOf(order, tin, content);
+  return {
+    ...{ at, ask, tin, recipe, flavours, count: ask.count, layers, mixAt, mixTinAt },
+    ...{ finishedHeightMm, receivesG, portionsEach, inRings },
+    ...finished,
+    weightGEach: quantiseG(receivesG * (1 - spongeUsual(recipe).waterLossShare) + onCakesG / ask.count),
+    ...adviceFor(ask, tin, finishedHeightMm, content),
+    warnings: [...mixTin.warnings.filter(({ code }) => code !== 'second-bake'), ...clashes(ask, content)],
+  };
+}
+
+/** Tins that the order needs more often than they are owned: baked in turns. */
+function turnWarnings({ tiers }: Order, { kitchen }: OrderContent): Warning[] {
+  return [...new Set(tiers.map(({ tinId }) => tinId))].flatMap((tinId) => {
+    const tin = named(kitchen.tins, tinId);
+    const wanted = total(tiers.filter((tier) => tier.tinId === tinId).map(({ count }) => count));
+    if (wanted <= tin.owned) return [];
+    const message = `${tin.name}: ${wanted} cakes from ${tin.owned} ${tin.owned === 1 ? 'tin' : 'tins'}. Bake in turns; cool and wash the tin between, and keep waiting batter cool.`;
+    return [{ code: 'tin-baked-again', message }];
+  });
+}
+
+function portionWarnings({ portions }: Order, pieces: number): Warning[] {
+  if (portions === undefined || pieces >= portions.wanted) return [];
+  const message = `${portions.wanted} portions are wanted and these cakes cut into ${pieces}: add a cake, or settle on smaller pieces.`;
+  return [{ code: 'portions-short', message }];
+}
+
+/** Cakes that are cut on the day: without the top tier where that is kept. */
+const cutTiers = ({ keepsTopTier }: Order, tiers: readonly PlannedTier[]): readonly PlannedTier[] =>
+  keepsTopTier ? tiers.slice(0, -1) : tiers;
+
+function heightOf(order: Order, tiers: readonly PlannedTier[]): number {
+  const heights = tiers.map(({ coatedHeightMm }) => coatedHeightMm);
+  return quantiseMm(order.arrangement === 'stacked' ? total(heights) : Math.max(...heights));
+}
+
+const once = (warnings: readonly Warning[]): Warning[] =>
+  warnings.filter(({ message }, at) => warnings.findIndex((other) => other.message === message) === at);
+
+/**
+ * Works an order out. Fails with every problem at once where a mix cannot be made (see planMix); what may be made
+ * but should be known travels as warnings.
+ */
+export function planOrder(order: Order, content: OrderContent): Result<PlannedOrder> {
+  const mixes = mixesOf(order.tiers, content);
+  if (!mixes.ok) return mixes;
+  const tiers = order.tiers.map((ask, at) => plannedTier(order, ask, at, mixes.value, content));
+  const finishes = finishesOf(
+    tiers.flatMap((tier) => tier.finishes),
+    content.kitchen,
+  );
+  const portions = total(
+    cutTiers(order, tiers).map(({ count, portionsEach }) => count * (portionsEach ?? 0)),
+  );
+  const tinWarnings = new Set(mixes.value.flatMap(({ mix }) => mix.tins.flatMap(({ warnings }) => warnings)));
+  return succeed({
+    order,
+    mixes: mixes.value,
+    tiers,
+    finishes,
+    uses: usesOf(mixes.value, finishes),
+    portions,
+    portionsOver: order.portions === undefined ? null : portions - order.portions.wanted,
+    weightG: quantiseG(total(tiers.map(({ count, weightGEach }) => count * weightGEach))),
+    heightMm: heightOf(order, tiers),
+    warnings: once([
+      ...turnWarnings(order, content),
+      ...portionWarnings(order, portions),
+      ...tiers.flatMap(({ warnings }) => warnings),
+      ...mixes.value.flatMap(({ mix }) => mix.warnings.filter((warning) => !tinWarnings.has(warning))),
+    ]),
+  });
+}
