@@ -42,6 +42,8 @@ function tinColumns(): Column[] {
     { header: 'batter each shown (g)', cell: (row) => row.batterEach.text },
     { header: 'pour into each (g)', cell: (row) => row.receives.value },
     { header: 'pour into each shown (g)', cell: (row) => row.receives.text },
+    { header: 'baked each (g)', cell: (row) => row.baked?.value ?? null },
+    { header: 'baked each shown (g)', cell: (row) => row.baked?.text ?? null },
     { header: 'batter (g)', cell: (row) => row.batter.value },
     { header: 'batter shown (g)', cell: (row) => row.batter.text },
   ];
@@ -126,6 +128,7 @@ function chartColumns(view: TinChartView): Column[] {
     ['egg size', view.eggSizeText],
     ['basis', view.basisText],
     ['bake basis', view.bake?.basisText ?? null],
+    ['baked basis', view.bake?.waterText ?? null],
     ['cautions', listed(view.cautions.map(({ code, text }) => `[${code}] ${text}`))],
     ['chart warnings', listed(view.warnings.map(({ code, message }) => `[${code}] ${message}`))],
   ];

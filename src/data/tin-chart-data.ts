@@ -25,6 +25,7 @@ export function tinChartData(view: TinChartView): Json {
     cautions: view.cautions.map(({ code, text }) => ({ code, text })),
     warnings: view.warnings.map(({ code, message }) => ({ code, message })),
     bake_basis: view.bake?.basisText ?? null,
+    baked_basis: view.bake?.waterText ?? null,
     tins: view.rows.map((row) => rowData(row, view)),
   };
 }
@@ -42,6 +43,7 @@ function rowData(row: TinChartRow, view: TinChartView): Json {
     batter_g_each: row.batterEach.value,
     receives_g_each: row.receives.value,
     batter_g: row.batter.value,
+    baked_g_each: row.baked?.value ?? null,
     eggs: row.eggs === null ? null : eggData(row.eggs),
     ingredients: view.columns.map((column, at) => amountData(column.id, column.name, row.amounts[at])),
     raw_fill_mm: row.rawFill.value,
@@ -106,6 +108,7 @@ function shownOf(row: TinChartRow): Shown {
     finished_height_mm: row.finishedHeight,
     surplus_g: row.surplus,
   };
+  if (row.baked) figures.baked_g_each = row.baked;
   if (row.eggs !== null) {
     figures.eggs_exact = row.eggs.exact;
     figures.eggs_whole = row.eggs.whole;

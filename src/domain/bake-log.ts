@@ -25,6 +25,10 @@ export interface BakeLogRow {
   ovenC: number;
   /** Minutes from the door shut to the done test passed, or to the probe's reading when there is one. */
   minutes: number;
+  /** Which oven; the main one when left out. */
+  ovenId?: string;
+  /** Temperature of the batter when it went in, °C; the recipe's or the kitchen's when nobody noted it. */
+  batterC?: number;
   core: CoreKind;
   /** Whether an insulated band was round the tin. */
   band: boolean;

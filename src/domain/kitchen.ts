@@ -31,8 +31,10 @@ export interface MixerSetting {
 /** What an oven's dial is marked in. */
 export type DialScale = 'C' | 'F' | 'gas';
 
-/** The kitchen's oven and what it owns to even the heat. */
+/** An oven of the kitchen, and what there is to even the heat in it. */
 export interface OvenSetting {
+  /** Left out: the main one, MAIN_OVEN. */
+  id?: string;
   name?: string;
   /** Whether its heat is driven by a fan when cakes are in. */
   fan: boolean;
@@ -45,6 +47,9 @@ export interface OvenSetting {
 
 /** An oven nobody has described. */
 export const PLAIN_OVEN: OvenSetting = { fan: false, dial: 'C', core: 'none', band: false };
+
+/** What the oven is called that the kitchen gives no id. */
+export const MAIN_OVEN = 'main';
 
 /** The baker's own settings. */
 export interface Kitchen {
@@ -63,5 +68,23 @@ export interface Kitchen {
   fairyCaseG: number;
   /** Left out: a conventional oven with a dial in °C, no core, no bands. */
   oven?: OvenSetting;
+  /** Further ovens, each with an id; cores and bands are shared by all. */
+  furtherOvens?: OvenSetting[];
+  /** Temperature of batter when it goes in, °C, where it is not the usual room's. */
+  batterC?: number;
   tins: Tin[];
+}
+
+export const ovenIdOf = ({ id = MAIN_OVEN }: OvenSetting): string => id;
+
+/** All ovens, the main one first. */
+export const ovensOf = ({
+  oven,
+  furtherOvens = [],
+}: Pick<Kitchen, 'oven' | 'furtherOvens'>): OvenSetting[] => [oven ?? PLAIN_OVEN, ...furtherOvens];
+
+/** The oven of that id; the main one for none, or for one that is not there. */
+export function ovenNamed(kitchen: Pick<Kitchen, 'oven' | 'furtherOvens'>, id?: string): OvenSetting {
+  const [main = PLAIN_OVEN, ...others] = ovensOf(kitchen);
+  return others.find((oven) => ovenIdOf(oven) === id) ?? main;
 }

@@ -14,6 +14,8 @@ export const OPTIONAL = [
   'flavours',
   'count',
   'done_by',
+  'which_oven',
+  'batter_temperature',
   'core',
   'band',
   'height',

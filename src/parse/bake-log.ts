@@ -10,12 +10,14 @@ import type { Recipe } from '../domain/recipe.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
 import type { Tin } from '../domain/tin.ts';
 import { type LogCells, logTable } from './bake-log-table.ts';
-import { FLAVOURS, type KnownNames, type NamedKind, RECIPES } from './known-names.ts';
+import { FLAVOURS, type KnownNames, OVENS, oneName, RECIPES } from './known-names.ts';
 import { suggest } from './nearest.ts';
+import { ONE_OVEN } from './ovens.ts';
 import { error, locate, refuse, warning } from './problems.ts';
 import { orList, quote } from './quote.ts';
 import { parseSpec, type SpecContext } from './spec.ts';
 import { shownMm } from './tins/tin-sense.ts';
+import { parseBatterTemperature } from './units/batter-temperature.ts';
 import { parseDay } from './units/date.ts';
 import { parseDuration } from './units/duration.ts';
 import { parseFinishedHeight } from './units/length.ts';
@@ -28,6 +30,8 @@ export interface BakeLogContext {
   spec: SpecContext;
   recipes: KnownNames;
   flavours: KnownNames;
+  /** The main oven alone when left out. */
+  ovens?: KnownNames;
   /** The recipes that could be read: rise above the rim and height by default come from them. */
   found: readonly Recipe[];
 }
@@ -44,19 +48,9 @@ const DOME_MM = 25;
 const HOTTEST_CRUMB_C = 105;
 const LONGEST_MIN = 24 * 60;
 
-function named(text: string, kind: NamedKind, { ids, broken }: KnownNames): Result<string> {
-  if (ids.includes(text)) return succeed(text);
-  if (broken === null || broken.includes(text)) return fail();
-  return refuse(
-    kind.code,
-    `There is no ${kind.one} ${quote(text)}`,
-    suggest(text, [...ids, ...broken], kind.many),
-  );
-}
-
 /** 'lemon + poppy-seed': several flavours in one cell, parted by a plus sign. */
 function flavourNames(text: string, known: KnownNames): Result<string[]> {
-  const all = text.split('+').map((name) => named(name.trim(), FLAVOURS, known));
+  const all = text.split('+').map((name) => oneName(name.trim(), FLAVOURS, known));
   const bad = all.filter((one) => !one.ok);
   if (bad.length > 0) return fail(...bad.flatMap((one) => (one.ok ? [] : one.problems)));
   return succeed(all.flatMap((one) => (one.ok ? [one.value] : [])));
@@ -165,7 +159,7 @@ function checkBake(cells: LogCells, row: BakeLogRow, recipe: Recipe | undefined)
 }
 
 function readRow(cells: LogCells, context: BakeLogContext): BakeLogRow | null {
-  const recipeId = cells.needed('recipe', (text) => named(text, RECIPES, context.recipes));
+  const recipeId = cells.needed('recipe', (text) => oneName(text, RECIPES, context.recipes));
   const tin = cells.needed('tin', (text) => oneTin(text, context.spec));
   const batterG = cells.needed('batter', parseMass);
   const band = cells.optional('band', (text) => oneOf(text, ['yes', 'no']));
@@ -188,12 +182,14 @@ function readRow(cells: LogCells, context: BakeLogContext): BakeLogRow | null {
   const finishedHeightMm = cells.optional('height', parseFinishedHeight)?.mm;
   const massOutG = cells.optional('mass_out', parseMass);
   const done = cells.optional('done_by', doneBy);
+  const ovenId = cells.optional('which_oven', (text) => oneName(text, OVENS, context.ovens ?? ONE_OVEN));
+  const batterC = cells.optional('batter_temperature', parseBatterTemperature);
   const recipe = context.found.find(({ id }) => id === recipeId);
   if (tin !== undefined && finishedHeightMm !== undefined) checkHeight(cells, tin, finishedHeightMm, recipe);
   if (batterG !== undefined && massOutG !== undefined) checkMassOut(cells, batterG, massOutG);
   if (whole === null) return null;
   const notes = cells.text('notes') === '' ? undefined : cells.text('notes');
-  const row = { ...whole, ...done, ...present({ finishedHeightMm, massOutG, notes }) };
+  const row = { ...whole, ...done, ...present({ finishedHeightMm, massOutG, notes, ovenId, batterC }) };
   return checkBake(cells, row, recipe) ? row : null;
 }
 

@@ -1,22 +1,18 @@
 /** kitchen.yaml: who bakes, with which eggs, scale, mixer and tins. */
 import type { EggSize } from '../domain/egg.ts';
 import { tableShelledG } from '../domain/egg.ts';
-import {
-  type EggSetting,
-  type Kitchen,
-  type MixerSetting,
-  type OvenSetting,
-  PLAIN_OVEN,
-  type ScaleSetting,
-} from '../domain/kitchen.ts';
+import type { EggSetting, Kitchen, MixerSetting, ScaleSetting } from '../domain/kitchen.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Tin } from '../domain/tin.ts';
 import { type KitchenExtras, readExtras } from './kitchen-extras.ts';
+import type { KnownNames } from './known-names.ts';
 import { parseSiteUrl } from './names.ts';
+import { readOvens } from './ovens.ts';
 import { error } from './problems.ts';
 import { quote } from './quote.ts';
 import { kitchenSchema } from './schemas/kitchen-schema.ts';
 import { type Drawings, readTin } from './tins/tin-entry.ts';
+import { parseBatterTemperature } from './units/batter-temperature.ts';
 import { parseDay } from './units/date.ts';
 import { parseEggSize, parseShelledMass } from './units/egg-size.ts';
 import { parseMass } from './units/mass.ts';
@@ -35,6 +31,8 @@ export interface KitchenOutcome {
   tins: Tin[];
   /** Ids of tins that are there but wrong; null when the file could not be read at all. */
   brokenTins: string[] | null;
+  /** The ovens' ids; null when the file could not be read at all. */
+  ovens: KnownNames | null;
   /** The egg setting, whatever else is wrong. */
   egg: EggSetting | null;
   /** Altitude, finishing and printing; null when the file could not be read at all. */
@@ -94,17 +92,6 @@ function readMixer(reader: YamlReader): MixerSetting | null {
   return bowlMl === undefined ? null : { bowlMl, maxFill, minFill };
 }
 
-function readOven(reader: YamlReader): OvenSetting | undefined {
-  if (!reader.has('oven')) return undefined;
-  return {
-    ...present({ name: reader.text('oven', 'name') }),
-    fan: reader.word(['fan'] as const, 'oven', 'heat') === 'fan',
-    dial: reader.word(['C', 'F', 'gas'] as const, 'oven', 'dial') ?? PLAIN_OVEN.dial,
-    core: reader.word(['none', 'hollow', 'solid'] as const, 'oven', 'core') ?? PLAIN_OVEN.core,
-    band: reader.truth('oven', 'band') ?? PLAIN_OVEN.band,
-  };
-}
-
 function readTins(reader: YamlReader, drawings: Drawings): { tins: Tin[]; broken: string[] } {
   const tins: Tin[] = [];
   const broken: string[] = [];
@@ -129,7 +116,7 @@ function readTins(reader: YamlReader, drawings: Drawings): { tins: Tin[]; broken
 
 /** The outcome for a file that could not be read at all. */
 export function unreadKitchen(problems: Problem[]): KitchenOutcome {
-  return { kitchen: null, tins: [], brokenTins: null, egg: null, extras: null, problems };
+  return { kitchen: null, tins: [], brokenTins: null, ovens: null, egg: null, extras: null, problems };
 }
 
 /** The kitchen of kitchen.yaml's text, or everything that is wrong with it. */
@@ -139,6 +126,7 @@ export function parseKitchenYaml(text: string, file: string, drawings: Drawings 
   const reader = yamlReader(source.value, kitchenSchema);
   const { tins, broken } = readTins(reader, drawings);
   const egg = readEggs(reader);
+  const ovens = readOvens(reader);
   const extras = readExtras(reader);
   const whole = complete<Kitchen>({
     name: reader.text('name'),
@@ -155,10 +143,12 @@ export function parseKitchenYaml(text: string, file: string, drawings: Drawings 
   const optional = present({
     baker: reader.text('baker'),
     siteUrl: reader.parsed(parseSiteUrl, 'site_url'),
-    oven: readOven(reader),
+    oven: ovens.oven,
+    furtherOvens: ovens.further.length === 0 ? undefined : ovens.further,
+    batterC: reader.parsed(parseBatterTemperature, 'batter_temperature'),
   });
   const kitchen = whole !== null && isSound(reader.problems) ? { ...whole, ...optional } : null;
-  return { kitchen, tins, brokenTins: broken, egg, extras, problems: reader.problems };
+  return { kitchen, tins, brokenTins: broken, ovens: ovens.names, egg, extras, problems: reader.problems };
 }
 
 /** Each paper once, in the order written. */

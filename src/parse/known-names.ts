@@ -1,7 +1,8 @@
 /** Links between content files: a name must be that of something there, and one slip gets one message. */
+import { fail, type Result, succeed } from '../domain/result.ts';
 import type { ProblemCode } from './codes.ts';
 import { suggest } from './nearest.ts';
-import { error } from './problems.ts';
+import { error, refuse } from './problems.ts';
 import { quote } from './quote.ts';
 import type { YamlReader } from './yaml/yaml-reader.ts';
 import type { YamlPath } from './yaml/yaml-source.ts';
@@ -25,7 +26,16 @@ export interface NamedKind {
 export const RECIPES: NamedKind = { code: 'recipe-unknown', one: 'recipe', many: 'recipes' };
 export const FLAVOURS: NamedKind = { code: 'flavour-unknown', one: 'flavour', many: 'flavours' };
 export const FINISHES: NamedKind = { code: 'finish-unknown', one: 'finish', many: 'finishes' };
+export const OVENS: NamedKind = { code: 'oven-unknown', one: 'oven', many: 'ovens' };
 export const TINS: NamedKind = { code: 'tin-unknown', one: 'tin', many: 'tins' };
+
+/** One name, known or refused; one that is there but broken, or among names nobody could read, fails without a word. */
+export function oneName(text: string, kind: NamedKind, { ids, broken }: KnownNames): Result<string> {
+  if (ids.includes(text)) return succeed(text);
+  if (broken === null || broken.includes(text)) return fail();
+  const hint = suggest(text, [...ids, ...broken], kind.many);
+  return refuse(kind.code, `There is no ${kind.one} ${quote(text)}`, hint);
+}
 
 /** The names of a list that are known, each once; the others are reported at their places. */
 export function readNames(

@@ -3,14 +3,23 @@ import type { EggSize } from '../domain/egg.ts';
 import { tableShelledG } from '../domain/egg.ts';
 import type { EggSetting } from '../domain/kitchen.ts';
 import type { Problem } from '../domain/problem.ts';
-import { BAKE_CLASSES, type FormulaLine, MIXING_METHODS, type Recipe } from '../domain/recipe.ts';
+import {
+  BAKE_CLASSES,
+  BAKE_STARTS,
+  type FormulaLine,
+  MIXING_METHODS,
+  type Recipe,
+} from '../domain/recipe.ts';
 import { checkClaim } from './claims.ts';
 import { type CountedEgg, formulaLine, type Shelf, shelfItem } from './formula.ts';
+import { type KnownNames, OVENS, oneName } from './known-names.ts';
 import { RAW_DENSITY_G_PER_ML } from './method-density.ts';
+import { ONE_OVEN } from './ovens.ts';
 import { error, warning } from './problems.ts';
 import { readProvenBakes } from './proven-bakes.ts';
 import { recipeSchema } from './schemas/recipe-schema.ts';
 import type { SpecContext } from './spec.ts';
+import { parseBatterTemperature } from './units/batter-temperature.ts';
 import { parseDensity } from './units/density.ts';
 import { parseEggSize } from './units/egg-size.ts';
 import { parseFinishedHeight, parseLength } from './units/length.ts';
@@ -24,12 +33,16 @@ export interface RecipeContext {
   spec: SpecContext;
   /** The kitchen's eggs; null when they could not be read. */
   egg: EggSetting | null;
+  /** The ovens a recipe may name; the main one alone when left out. */
+  ovens?: KnownNames;
 }
 
 export interface RecipeOutcome {
   recipe: Recipe | null;
   problems: Problem[];
 }
+
+type OptionalKey = 'suits' | 'bakeClass' | 'bakeStart' | 'ovenId' | 'batterC' | 'loggedFills';
 
 const DEFAULT_LAYERS = 2;
 /** Stands in the record of a recipe that neither counts eggs nor names a size. */
@@ -110,7 +123,7 @@ function read(reader: YamlReader, id: string, body: string, context: RecipeConte
   checkMethod(reader, body);
   checkClaim(reader, 'name');
   checkClaim(reader, 'summary');
-  const whole = complete<Omit<Recipe, 'suits' | 'bakeClass'>>({
+  const whole = complete<Omit<Recipe, OptionalKey>>({
     id,
     name: reader.text('name'),
     summary: reader.text('summary'),
@@ -126,10 +139,15 @@ function read(reader: YamlReader, id: string, body: string, context: RecipeConte
     methodMarkdown: body,
     layers: reader.number('layers') ?? DEFAULT_LAYERS,
   });
+  const ovenId = reader.parsed((text) => oneName(text, OVENS, context.ovens ?? ONE_OVEN), 'which_oven');
+  const batterC = reader.parsed(parseBatterTemperature, 'batter_temperature');
   if (whole === null || !isSound(reader.problems)) return null;
   const optional = present({
     suits: reader.text('suits'),
     bakeClass: reader.word(BAKE_CLASSES, 'bake_class'),
+    bakeStart: reader.word(BAKE_STARTS, 'bake_start'),
+    ovenId,
+    batterC,
   });
   return { ...whole, ...optional };
 }

@@ -2,6 +2,7 @@
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
 import type { BakeGuideView } from '../views/bake-guide.types.ts';
+import { bakePath } from '../views/nav.ts';
 import type { Plot } from '../views/plot/plot.types.ts';
 import { type BakeWords, bakeWordsFor } from '../wording/bake/index.ts';
 import { logTable, plotTable } from './bake-guide/guide-tables.ts';
@@ -11,8 +12,9 @@ import { labelsFor } from './labels/labels.ts';
 import { caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
+import { besideCode, type PageCode, pageCode } from './sheet/page-code.ts';
 import { landscapeSheet, portraitSheet } from './sheet/paper.ts';
-import { frameOf, sheetPages } from './sheet/sheet.ts';
+import { frameOf, HEAD_MM, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
@@ -24,14 +26,18 @@ const body = (key: string, text: string): Block => textParagraph(key, paragraph(
 const headed = (text: string, anchor: string): Block =>
   heading(text, { level: 2, type: typeScale.section, bookmark: text, anchor });
 
-function opening(view: BakeGuideView, words: BakeWords, cautionWord: string): Section {
+function opening(view: BakeGuideView, words: BakeWords, cautionWord: string, code: PageCode | null): Section {
   const { ask } = view;
   return {
     key: 'opening',
     blocks: [
-      heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title, anchor: 'guide' }),
+      besideCode(
+        heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title, anchor: 'guide' }),
+        code,
+        HEAD_MM,
+      ),
       textParagraph('basis', paragraph(view.basisText, typeScale.lead)),
-      body('factor', view.factorText),
+      body('factor', `${view.factorText} ${view.settingText}`),
       body('lead', `${view.lead} ${view.doneTests}`),
       ...view.cautions.map(({ text }) => caution(cautionWord, text)),
       ...(ask === null
@@ -71,8 +77,15 @@ function logSection(view: BakeGuideView, words: BakeWords): Section {
       ...(view.log.length === 0 ? [body('empty', view.logEmpty)] : logged),
       headed(guide.fromLog, 'from-log'),
       list('from-log', view.fromLog),
+      headed(guide.makeUp, 'make-up'),
+      body('make-up', view.makeUp.sentences.join(' ')),
     ],
   };
+}
+
+export interface GuideOptions {
+  /** Address of the site's root; the sheet then carries a code that leads to its page. */
+  siteUrl?: string;
 }
 
 /** Draws nothing yet: gives the pages for a renderer. */
@@ -82,6 +95,7 @@ export function bakeGuidePrint(
   metrics: Metrics,
   paper: PaperName,
   lang: Locale,
+  { siteUrl }: GuideOptions = {},
 ): Print {
   const sheet = sheetContext(style, metrics);
   const labels = labelsFor(lang);
@@ -92,7 +106,7 @@ export function bakeGuidePrint(
   // Wide margins or wide letters may not leave room for the log upright.
   const size = tables.every((spec) => tableFits(spec, widthMm, sheet)) ? upright : landscapeSheet(paper);
   const sections = [
-    opening(view, words, labels.caution),
+    opening(view, words, labels.caution, pageCode(siteUrl, bakePath(view.id), labels.allWorking)),
     ...view.plots.map(pictured),
     logSection(view, words),
   ];

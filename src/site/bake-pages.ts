@@ -22,6 +22,7 @@ export interface BakePage extends Omit<BakeGuideView, 'plots'> {
 
 export interface BakesPage {
   head: PageHead;
+  words: BakeWords['list'];
   guides: { path: string; name: string; basisText: string }[];
 }
 
@@ -45,11 +46,11 @@ export function bakePage(view: BakeGuideView, files: DownloadLink[], words: Bake
 }
 
 /** The list of all guides. */
-export function bakesPage(views: readonly BakeGuideView[]): BakesPage {
+export function bakesPage(views: readonly BakeGuideView[], { list }: BakeWords): BakesPage {
   const head = pageHead({
     path: 'bakes.html',
-    text: 'Bake times',
-    description: 'How long each cake takes in each size of tin, and which logged bakes say so.',
+    text: list.title,
+    description: list.description,
     section: 'bakes',
   });
   const guides = views.map(({ id, recipe, basisText }) => ({
@@ -57,5 +58,5 @@ export function bakesPage(views: readonly BakeGuideView[]): BakesPage {
     name: recipe.name,
     basisText,
   }));
-  return { head, guides };
+  return { head, words: list, guides };
 }

@@ -8,6 +8,7 @@ interface BakeRow {
   tinPath: string;
   tinName: string;
   sizeText: string;
+  bakedText: string;
   dialText: string;
   othersText: string;
   firstLookText: string;
@@ -20,17 +21,19 @@ interface BakeRow {
 export interface BakeTable {
   words: Pick<BakeWords, 'section' | 'lead' | 'doneTests' | 'columns'>;
   basisText: string;
+  waterText: string;
   path: string;
   rows: BakeRow[];
 }
 
-function bakeRow({ tinId, tinName, sizeText, bake }: TinChartRow, words: BakeWords): BakeRow[] {
+function bakeRow({ tinId, tinName, sizeText, bake, baked }: TinChartRow, words: BakeWords): BakeRow[] {
   if (!bake) return [];
   return [
     {
       tinPath: tinPath(tinId),
       tinName,
       sizeText,
+      bakedText: baked ? words.baked(baked.text) : '',
       dialText: bake.dial.text,
       othersText: bake.dialOthers,
       firstLookText: bake.firstLook.text,

@@ -13,11 +13,13 @@ import {
   filesOfChart,
   filesOfFinishing,
   filesOfGuide,
+  filesOfPortions,
 } from '../views/downloads.ts';
 import { finishingCharts } from '../views/finishing-chart.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { flavourViews } from '../views/flavour.ts';
 import { chartPath, type PageLink, SECTION_LINKS, type SectionLink } from '../views/nav.ts';
+import { portionsView } from '../views/portions.ts';
 import { type RecipeView, recipeView } from '../views/recipe.ts';
 import type { TinChartView } from '../views/tin-chart.types.ts';
 import { tinsView } from '../views/tins.ts';
@@ -26,6 +28,7 @@ import { bakeWordsFor } from '../wording/bake/index.ts';
 import { formatDate } from '../wording/date.ts';
 import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { portionsWordsFor } from '../wording/portions/index.ts';
 import { type BakePage, type BakesPage, bakePage, bakesPage } from './bake-pages.ts';
 import { type ChartPage, chartPage, type WorkingPage, workingPage } from './chart-page.ts';
 import {
@@ -51,6 +54,8 @@ import {
   type TinPage,
   tinPages,
 } from './overview-pages.ts';
+
+import { type PortionsPage, portionsPage } from './portions-page.ts';
 
 export interface SiteInput {
   content: Content;
@@ -90,6 +95,7 @@ export interface SiteData {
   flavourPages: FlavourPage[];
   finishing: FinishingPage[];
   finishPages: FinishPage[];
+  portions: PortionsPage[];
   freePages: FreePageView[];
   downloads: DownloadsView[];
   missing: ListPage[];
@@ -120,6 +126,8 @@ export function siteData(input: SiteInput): SiteData {
   const guides = input.charts.flatMap(({ guide }) => guide ?? []);
   const { kitchen, houseStyle } = content;
   const words = wordsFor(kitchen.locale);
+  const portions = portionsView(content);
+  const portionsWords = portionsWordsFor(kitchen.locale);
   const finishingWords = finishingWorkingWordsFor(kitchen.locale);
   const recipes = content.recipes.map((recipe) => recipeView(recipe, content));
   const tins = tinsView(kitchen, charts);
@@ -156,7 +164,7 @@ export function siteData(input: SiteInput): SiteData {
         finishingWorkingPage(finishingWorkingView(content, view), view, finishingWords),
       ),
     ],
-    bakes: guides.length === 0 ? [] : [bakesPage(guides)],
+    bakes: guides.length === 0 ? [] : [bakesPage(guides, bakeWordsFor(kitchen.locale))],
     bakePages: guides.map((guide) =>
       bakePage(guide, filesOfGuide(guide.id, files).map(downloadLink), bakeWordsFor(kitchen.locale)),
     ),
@@ -168,6 +176,10 @@ export function siteData(input: SiteInput): SiteData {
     finishPages: finishing.flatMap((view) =>
       view.finishes.map((finish) => finishPage(finish, view, finishingWords)),
     ),
+    portions:
+      portions.rows.length === 0
+        ? []
+        : [portionsPage(portions, filesOfPortions(files).map(downloadLink), portionsWords)],
     freePages: freePages(content),
     downloads: [
       downloadsView(

@@ -6,6 +6,7 @@ import {
   nearestGasMark,
 } from '../compute/bake/index.ts';
 import type { Locale, OvenSetting } from '../domain/kitchen.ts';
+import { quantiseG } from '../domain/quantise.ts';
 import type { Tin } from '../domain/tin.ts';
 import {
   type BakeWords,
@@ -14,6 +15,8 @@ import {
   dialTexts,
   formatBakeMinutes,
 } from '../wording/bake/index.ts';
+import { formatWholeGrams } from '../wording/mass.ts';
+import { formatShare } from '../wording/number.ts';
 import type { BakeFigures, ChartBake } from './bake-figures.types.ts';
 import type { Caution, Figure } from './figure.ts';
 import { bakePath } from './nav.ts';
@@ -45,6 +48,11 @@ export function advised(
     : { way: plain, plain: null };
 }
 
+function noCoreText({ noCore }: BakeGuidance, words: BakeWords): string {
+  if (noCore === 'tube') return words.noCoreTube;
+  return noCore === 'foam' ? words.noCoreFoam : words.noCore;
+}
+
 function adviceText(guidance: BakeGuidance, { oven, recipe }: RecipeBakes, words: BakeWords): string {
   const { way, plain } = advised(guidance, oven);
   const { firstLookMin, expectedByMin } = plain?.window ?? way.window;
@@ -59,7 +67,10 @@ function adviceText(guidance: BakeGuidance, { oven, recipe }: RecipeBakes, words
           ),
         ];
   const wanted = guidance.coreIsWorthIt && guidance.withCore !== null;
-  const core = plain === null ? [wanted ? words.coreWouldHelp : words.noCore] : [words.coreIn, ...without];
+  const core =
+    plain === null
+      ? [wanted ? words.coreWouldHelp : noCoreText(guidance, words)]
+      : [words.coreIn, ...without];
   const band =
     guidance.edgeNeedsCare && plain === null ? [oven.band ? words.bandOn : words.bandWouldHelp] : [];
   const lowered = way.dialC < recipe.ovenC - 4 ? [words.lowered] : [];
@@ -91,14 +102,39 @@ export function bakeFigures(
   };
 }
 
-/** What stands once beside a chart's bake times. */
-export function chartBake({ recipe, fit, recipeClass }: RecipeBakes, locale: Locale): ChartBake {
-  const words = bakeWordsFor(locale);
+/** What an oven is called, '' for the only one that nobody named. */
+export const ovenName = ({ name, id }: OvenSetting): string => name ?? id ?? '';
+
+function basisOf({ recipe, fit, recipeClass }: RecipeBakes, words: BakeWords): string {
   const { bakes } = fit.plain;
   const cored = fit.withCore.bakes;
-  const basisText =
-    bakes + cored === 0 ? words.basisNone(words.classes[recipeClass.id]) : words.basis(bakes, cored);
-  return { basisText, path: bakePath(recipe.id) };
+  if (bakes + cored > 0) return words.basis(bakes, cored);
+  if (recipe.bakeStart === 'composition') return words.basisNoneMakeUp;
+  return words.basisNone(words.classes[recipeClass.id]);
+}
+
+/** What stands once beside a chart's bake times. */
+export function chartBake(bakes: RecipeBakes, locale: Locale): ChartBake {
+  const words = bakeWordsFor(locale);
+  const { recipe, water, oven, severalOvens, elsewhere } = bakes;
+  const parts = [
+    ...(severalOvens ? [words.inOven(ovenName(oven))] : []),
+    basisOf(bakes, words),
+    ...(elsewhere > 0 ? [words.basisElsewhere(elsewhere)] : []),
+  ];
+  return {
+    basisText: parts.join(' '),
+    waterText: words.water(formatShare(water.share, 1), water.bakes),
+    path: bakePath(recipe.id),
+  };
+}
+
+const BAKED_STEP_G = 10;
+
+/** What one cake weighs when baked, from the batter poured in, to the nearest ten grams. */
+export function bakedFigure(receivesG: number, { water }: RecipeBakes): Figure {
+  const value = quantiseG(receivesG * (1 - water.share));
+  return { value, unit: 'g', text: formatWholeGrams(Math.round(value / BAKED_STEP_G) * BAKED_STEP_G) };
 }
 
 /** Cautions that come with bake times: the door, and the core where one is used. */

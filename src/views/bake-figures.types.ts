@@ -21,6 +21,8 @@ export interface BakeFigures {
 export interface ChartBake {
   /** How many bakes the times rest on, and how sure that makes them. */
   basisText: string;
+  /** What the weights of baked cakes rest on. */
+  waterText: string;
   /** Where the baker's own bakes are shown, from the site's root. */
   path: string;
 }

@@ -6,9 +6,8 @@ import {
   caseOfRow,
   neutralBake,
   ovenOffset,
-  waterLoss,
-  yieldFromLog,
 } from '../compute/bake/index.ts';
+import { LEAST_LOGGED_FILLS } from '../compute/batter/logged-fills.ts';
 import { yieldDensity } from '../compute/batter/yield-density.ts';
 import type { BakeLogRow } from '../domain/bake-log.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
@@ -22,26 +21,32 @@ import {
 import { formatDate } from '../wording/date.ts';
 import { formatWholeGrams } from '../wording/mass.ts';
 import { formatFixed, formatNumber, formatShare } from '../wording/number.ts';
-import { bakeCautions, bakeFigures, chartBake, dialTextsOf } from './bake-figures.ts';
+import { bakeCautions, bakeFigures, chartBake, dialTextsOf, ovenName } from './bake-figures.ts';
 import type { BakeGuideView, LoggedBakeText } from './bake-guide.types.ts';
 import { sizePlot } from './bake-size-plot.ts';
 import { chosenTin, warmingPlots } from './bake-warming-plots.ts';
-import { chartPath } from './nav.ts';
+import { makeUpSentences } from './make-up-sentences.ts';
+import { chartPath, workingPath } from './nav.ts';
 import { heightInTinMm, type RecipeBakes } from './recipe-bakes.ts';
 
 /** From so many bakes on, the log need not ask for more. */
 const ENOUGH_BAKES = 4;
 const NINETY_PERCENT = 1.645;
+/** A logged yield that counts for less than this is worth a word: some 8 % off the others. */
+const ODD_BELOW = 0.7;
 
-function expectedOf(row: BakeLogRow, { fit, recipe, constants }: RecipeBakes): string {
+function expectedOf(row: BakeLogRow, { fit, recipe, constants, oven, ovenOf }: RecipeBakes): string {
+  if (ovenOf(row) !== oven) return '–';
   const bake = neutralBake(caseOfRow(row, recipe.finishedHeightMm, constants), constants);
   if (!bake.ok) return '–';
   const { belief } = row.core === 'none' ? fit.plain : fit.withCore;
   return formatBakeMinutes(bakeWindow(belief, bake.value, constants).likelyMin);
 }
 
-function howOf({ core, band, doneBy, probeC }: BakeLogRow, words: BakeWords): string {
+function howOf(row: BakeLogRow, { severalOvens, ovenOf }: RecipeBakes, words: BakeWords): string {
+  const { core, band, doneBy, probeC } = row;
   const parts = [
+    ...(severalOvens ? [ovenName(ovenOf(row))] : []),
     ...(core === 'none' ? [] : [words.cores[core]]),
     ...(band ? [words.guide.band] : []),
     ...(doneBy === undefined ? [] : [words.tests[doneBy]]),
@@ -54,8 +59,8 @@ function loggedText(row: BakeLogRow, bakes: RecipeBakes, words: BakeWords): Logg
   return {
     date: formatDate(row.date),
     tin: row.count > 1 ? `${row.count} × ${row.tin.name}` : row.tin.name,
-    dial: dialTextsOf(row.ovenC, bakes.oven).set,
-    how: howOf(row, words),
+    dial: dialTextsOf(row.ovenC, bakes.ovenOf(row)).set,
+    how: howOf(row, bakes, words),
     took: formatLoggedMinutes(row.minutes),
     expected: expectedOf(row, bakes),
     batter: `${formatWholeGrams(row.batterG)} g`,
@@ -63,14 +68,28 @@ function loggedText(row: BakeLogRow, bakes: RecipeBakes, words: BakeWords): Logg
   };
 }
 
-function oddTexts({ fit }: RecipeBakes, words: BakeWords): string[] {
+const bakeName = (date: string, tin: string): string => `${formatDate(date)}, ${tin}`;
+
+/** Bakes that took longer or less long than the rest would have them. */
+function oddTimes({ fit }: RecipeBakes, words: BakeWords): string[] {
   return fit.odd.map(({ row, lateByMin, expectedMin, weight }) => {
     const by =
       lateByMin > 0
         ? words.late(formatLoggedMinutes(lateByMin))
         : words.early(formatLoggedMinutes(-lateByMin));
-    const bake = `${formatDate(row.date)}, ${row.tin.name}`;
+    const bake = bakeName(row.date, row.tin.name);
     return `${words.odd(bake, by, formatBakeMinutes(expectedMin))} ${words.heeded(formatShare(weight))}`;
+  });
+}
+
+/** Bakes whose batter went further, or less far, than the rest would have it. */
+function oddYields({ recipe }: RecipeBakes, words: BakeWords): string[] {
+  const odd = (yieldDensity(recipe)?.logged ?? []).filter(({ weight }) => weight < ODD_BELOW);
+  return odd.map(({ bake, residual, weight }) => {
+    const [tin] = bake.tins;
+    const name = bakeName(bake.date ?? '', tin?.tin.name ?? '');
+    const text = words.oddYield(name, formatShare(Math.abs(residual), 1), residual > 0);
+    return `${text} ${words.heeded(formatShare(weight))}`;
   });
 }
 
@@ -98,17 +117,17 @@ function askFor(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords): BakeGui
   };
 }
 
-function yieldText({ recipe, rows }: RecipeBakes, { guide }: BakeWords): string {
-  const log = yieldFromLog(rows);
-  const proven = yieldDensity(recipe);
-  if (log === null || proven === null) return guide.yieldNone;
-  const apart = quantiseRatio(log.gPerMl / proven.gPerMl - 1);
+function yieldText({ recipe, measured }: RecipeBakes, { guide }: BakeWords): string {
+  const density = yieldDensity(recipe);
+  if (density === null || density.logged.length === 0) return guide.yieldNone(measured, LEAST_LOGGED_FILLS);
+  const { gPerMl, provenGPerMl, logged } = density;
+  const apart = quantiseRatio(gPerMl / provenGPerMl - 1);
   const difference = apart > 0 ? `+${formatShare(apart, 1)}` : formatShare(apart, 1);
-  return guide.yieldText(formatFixed(log.gPerMl, 3), log.bakes, formatFixed(proven.gPerMl, 3), difference);
+  return guide.yieldText(logged.length, formatFixed(gPerMl, 3), formatFixed(provenGPerMl, 3), difference);
 }
 
-function waterText({ rows, recipeClass }: RecipeBakes, { guide }: BakeWords): string {
-  const { share, sd, bakes } = waterLoss(rows, recipeClass.id);
+function waterText({ water }: RecipeBakes, { guide }: BakeWords): string {
+  const { share, sd, bakes } = water;
   const [text, give] = [formatShare(share, 1), formatShare(sd, 1)];
   return bakes === 0 ? guide.waterNone(text, give) : guide.waterText(text, give, bakes);
 }
@@ -127,9 +146,14 @@ function factorText({ fit, recipeClass }: RecipeBakes, { guide, classes }: BakeW
   return guide.factorText(at(0), low, high, classes[recipeClass.id]);
 }
 
+function settingText({ oven, constants }: RecipeBakes, { guide }: BakeWords): string {
+  const name = ovenName(oven);
+  return guide.setting(name === '' ? guide.oven : name, `${formatNumber(constants.batterC, 0)} °C`);
+}
+
 /** The guide of one recipe. */
 export function bakeGuideView(bakes: RecipeBakes, kitchen: Kitchen, altitudeM: number | null): BakeGuideView {
-  const { recipe, rows } = bakes;
+  const { recipe, logged } = bakes;
   const words = bakeWordsFor(kitchen.locale);
   const tin = chosenTin(kitchen, bakes);
   const size = sizePlot(bakes, kitchen, words);
@@ -145,6 +169,7 @@ export function bakeGuideView(bakes: RecipeBakes, kitchen: Kitchen, altitudeM: n
     chartPath: chartPath(recipe.id),
     basisText: chartBake(bakes, kitchen.locale).basisText,
     factorText: factorText(bakes, words),
+    settingText: settingText(bakes, words),
     lead: words.lead,
     doneTests: words.doneTests,
     plots: [
@@ -152,11 +177,12 @@ export function bakeGuideView(bakes: RecipeBakes, kitchen: Kitchen, altitudeM: n
       ...(tin === null ? [] : warmingPlots(bakes, tin, altitudeM ?? 0, words)),
     ],
     pictureNote: words.guide.conduction,
-    log: rows.map((row) => loggedText(row, bakes, words)),
+    log: logged.map((row) => loggedText(row, bakes, words)),
     logEmpty: words.guide.logEmpty,
-    odd: oddTexts(bakes, words),
+    odd: [...oddTimes(bakes, words), ...oddYields(bakes, words)],
     ask: askFor(bakes, kitchen, words),
     fromLog: [yieldText(bakes, words), waterText(bakes, words), ovenText(bakes, words)],
+    makeUp: { sentences: makeUpSentences(bakes, words), workingPath: workingPath(recipe.id) },
     cautions: bakeCautions(figures, kitchen.locale),
   };
 }

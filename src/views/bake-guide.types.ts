@@ -24,6 +24,8 @@ export interface BakeGuideView {
   chartPath: string;
   basisText: string;
   factorText: string;
+  /** Which oven, and how warm the batter goes in. */
+  settingText: string;
   lead: string;
   doneTests: string;
   plots: Plot[];
@@ -38,5 +40,7 @@ export interface BakeGuideView {
   ask: { lead: string; bakes: string[]; promise: string } | null;
   /** Yield, water and oven as the log has them. */
   fromLog: string[];
+  /** What the batter's make-up would say of its time, a sentence each; and where that is worked out. */
+  makeUp: { sentences: string[]; workingPath: string };
   cautions: Caution[];
 }

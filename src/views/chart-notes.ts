@@ -1,6 +1,7 @@
 /** The sentences around a tin chart: what it says, what it rests on, how to read it. */
-import { yieldDensity } from '../compute/batter/yield-density.ts';
+import { type YieldDensity, yieldDensity } from '../compute/batter/yield-density.ts';
 import type { EggSetting } from '../domain/kitchen.ts';
+import { quantiseRatio } from '../domain/quantise.ts';
 import { formatBothLengths } from '../wording/length.ts';
 import { listInWords } from '../wording/list.ts';
 import { formatGrams, formatWholeGrams } from '../wording/mass.ts';
@@ -10,6 +11,9 @@ import type { Words } from '../wording/words.ts';
 import type { ChartInput, ChartMix } from './chart-mixes.ts';
 import type { TinChartRow } from './tin-chart.types.ts';
 
+/** A tenth of a percent: what the words can show. */
+const LEAST_CHANGE = 0.0005;
+
 /** 'UK medium eggs, 51 g each without the shell'. */
 export function eggSizeText(egg: EggSetting, words: Words): string {
   const grams = formatNumber(egg.shelledG, 1);
@@ -18,16 +22,27 @@ export function eggSizeText(egg: EggSetting, words: Words): string {
     : words.eggSizeWith(words.eggSize(egg.size), grams);
 }
 
-/** Which proven bakes stand behind the chart. */
+/** What the log's bakes changed, '' where none joined in. */
+function loggedText(density: YieldDensity, words: Words): string {
+  if (density.logged.length === 0) return '';
+  const change = quantiseRatio(density.gPerMl / density.provenGPerMl - 1);
+  const shown = formatShare(Math.abs(change), 1);
+  const share = Math.abs(change) < LEAST_CHANGE ? null : shown;
+  return ` ${words.chart.basisLogged(density.logged.length, words.chart.changed(share, change > 0))}`;
+}
+
+/** Which proven bakes stand behind the chart, and which of the log. */
 export function basisText({ recipe }: ChartInput, words: Words): string {
   const [only] = recipe.provenBakes;
+  const density = yieldDensity(recipe);
+  const logged = density === null ? '' : loggedText(density, words);
   if (only === undefined || recipe.provenBakes.length > 1) {
-    const spread = formatShare(yieldDensity(recipe)?.spread ?? 0, 1);
-    return words.chart.basisMany(recipe.provenBakes.length, spread);
+    const spread = formatShare(density?.spread ?? 0, 1);
+    return `${words.chart.basisMany(recipe.provenBakes.length, spread)}${logged}`;
   }
   const tins = only.tins.map(({ tin, count }) => words.chart.countOfTin(count, tinSize(tin, words)));
   const height = formatBothLengths(only.finishedHeightMm, 'mm');
-  return words.chart.basisOne(listInWords(tins, words.and), height, formatWholeGrams(only.batterG));
+  return `${words.chart.basisOne(listInWords(tins, words.and), height, formatWholeGrams(only.batterG))}${logged}`;
 }
 
 /** The row whose mix fills its tins most nearly: the plainest example. */

@@ -5,7 +5,7 @@ import { quantiseRatio } from '../domain/quantise.ts';
 import { surplusInWords } from '../wording/surplus.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
-import { bakeFigures } from './bake-figures.ts';
+import { bakedFigure, bakeFigures } from './bake-figures.ts';
 import { chartAmounts } from './chart-columns.ts';
 import type { ChartInput, ChartMix } from './chart-mixes.ts';
 import { eggFigures } from './egg-figures.ts';
@@ -47,6 +47,7 @@ export function chartRow(
       surplus: totalFigure(mix.surplusG),
       surplusText: surplusText(mix.surplusG, kitchen, words),
       warnings: rowWarnings(mix.warnings, tin.name),
+      baked: bakes ? bakedFigure(filled.receivesG, bakes) : null,
       bake: bakes ? bakeFigures(bakes, tin, filled.finishedHeightMm, kitchen.locale) : null,
     },
   ];

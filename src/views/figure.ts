@@ -6,6 +6,7 @@ export type FigureUnit =
   | 'mm'
   | 'mm2'
   | 'mL'
+  | 'mL2'
   | 'g'
   | 'g/mL'
   | 'eggs'
@@ -15,7 +16,11 @@ export type FigureUnit =
   | 'gas'
   | 'share'
   | 'count'
-  | 'ratio';
+  | 'ratio'
+  | 'W/mK'
+  | 'kg/m3'
+  | 'kJ/kgK'
+  | 'mm2/s';
 
 export interface Figure {
   value: number;

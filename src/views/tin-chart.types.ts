@@ -60,6 +60,8 @@ export interface TinChartRow {
   warnings: Warning[];
   /** Left out or null where bake times are not worked out. */
   bake?: BakeFigures | null;
+  /** What one cake weighs when baked; likewise. */
+  baked?: Figure | null;
 }
 
 export interface LadderRung {

@@ -2,85 +2,119 @@
  * How did a bake time come about? From the dial and the conduction series to the window as it is told, each step
  * with its numbers. The recipe's time factor, which all tins share, stands once.
  */
-import { type BakeAdvice, type BakeGroup, beliefVariance } from '../compute/bake/index.ts';
+import { type BakeAdvice, type BakeGroup, beliefVariance, WEIGHING_SD } from '../compute/bake/index.ts';
 import type { Locale } from '../domain/kitchen.ts';
-import { quantiseMin, quantiseMm, quantiseRatio } from '../domain/quantise.ts';
+import { quantiseMin, quantiseMm } from '../domain/quantise.ts';
 import type { Tin } from '../domain/tin.ts';
-import {
-  type BakeLabel,
-  type BakeStepKind,
-  type BakeWorkingWords,
-  bakeWordsFor,
-  bakeWorkingWordsFor,
-  nearestFive,
-} from '../wording/bake/index.ts';
+import { bakeWordsFor, bakeWorkingWordsFor, nearestFive } from '../wording/bake/index.ts';
 import { formatFixed } from '../wording/number.ts';
-import { advised } from './bake-figures.ts';
+import { advised, bakedFigure } from './bake-figures.ts';
 import type { Figure } from './figure.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import type { WorkingStep } from './working.types.ts';
-import { given, labelled } from './working-numbers.ts';
-
-interface Parts {
-  id: BakeStepKind;
-  inputs: [BakeLabel, Figure][];
-  operation: string;
-  output: [BakeLabel, Figure];
-  /** Said before the rule. */
-  lead?: string;
-}
+import { allDoubtSteps } from './working-bake-doubt.ts';
+import { type BakeStepParts, bakeStep, minutes, ratio, variance } from './working-bake-step.ts';
+import { makeUpSteps } from './working-make-up.ts';
+import { computed, given } from './working-numbers.ts';
 
 const NINETY_PERCENT = '1.645';
 const WATCHED_MIN = '25';
 
-function step(
-  { steps, labels }: BakeWorkingWords,
-  { id, inputs, operation, output, lead }: Parts,
-): WorkingStep {
-  const { title, rule, source } = steps[id];
-  const named = ([label, figure]: [BakeLabel, Figure]) => labelled(labels[label], figure);
+type Parts = BakeStepParts;
+
+function factorKind({
+  recipe,
+  elsewhere,
+}: RecipeBakes): 'factor-none' | 'factor-elsewhere' | 'factor-make-up' {
+  if (elsewhere > 0) return 'factor-elsewhere';
+  return recipe.bakeStart === 'composition' ? 'factor-make-up' : 'factor-none';
+}
+
+function factorStep(
+  kind: 'factor' | 'factor-core',
+  group: BakeGroup,
+  bakes: RecipeBakes,
+  locale: Locale,
+): Parts {
+  const figure = ratio(group.timeFactor);
+  const parts: Parts = { kind, inputs: [], operation: figure.text, output: ['factor', figure] };
+  if (group.bakes > 0)
+    return { ...parts, more: bakeWorkingWordsFor(locale).fromLog(bakeWordsFor(locale).behind(group.bakes)) };
+  return kind === 'factor' ? { ...parts, kind: factorKind(bakes) } : parts;
+}
+
+/** What the batter and the done cake are, that every tin's time starts from. */
+function endsSteps({ constants }: RecipeBakes): Parts[] {
+  const [batter, done] = [given(constants.batterC, 'C'), given(constants.centreC, 'C')];
+  return [
+    { kind: 'batter', inputs: [], operation: batter.text, output: ['batter', batter] },
+    { kind: 'done', inputs: [], operation: done.text, output: ['done', done] },
+  ];
+}
+
+/** The trade's figure and each weighing, by one over its doubt squared. */
+function waterStep({ water }: RecipeBakes): Parts {
+  const { prior, weighed, share } = water;
+  const pairs = weighed.map(({ batterG, massOutG }) => [given(massOutG, 'g'), given(batterG, 'g')] as const);
+  const losses = pairs.map(([out, batter]) => `(1 − ${out.text} ÷ ${batter.text})`).join(' + ');
+  const top = [
+    `${prior.share} ÷ ${prior.sd}^2`,
+    ...(losses === '' ? [] : [`(${losses}) ÷ ${WEIGHING_SD}^2`]),
+  ];
+  const bottom = [`1 ÷ ${prior.sd}^2`, ...(losses === '' ? [] : [`${weighed.length} ÷ ${WEIGHING_SD}^2`])];
   return {
-    id: `bake-${id}`,
-    title,
-    inputs: inputs.map(named),
-    operation,
-    output: named(output),
-    rule: lead === undefined ? rule : `${rule} ${lead}`,
-    source,
+    kind: 'water',
+    inputs: pairs.flatMap(([out, batter]): Parts['inputs'] => [
+      ['baked', out],
+      ['poured', batter],
+    ]),
+    operation: `(${top.join(' + ')}) ÷ (${bottom.join(' + ')})`,
+    output: ['water-loss', given(share, 'share')],
   };
 }
 
-const minutes = (value: number): Figure => ({ value, unit: 'min', text: formatFixed(value, 3) });
-const variance = (value: number): Figure => ({ value, unit: 'ratio', text: formatFixed(value, 9) });
-const ratio = (value: number): Figure => given(quantiseRatio(value), 'ratio');
-
-function factorStep(kind: 'factor' | 'factor-core', group: BakeGroup, locale: Locale): Parts {
-  const figure = ratio(group.timeFactor);
-  const id = kind === 'factor' && group.bakes === 0 ? 'factor-none' : kind;
-  const lead = bakeWorkingWordsFor(locale).fromLog(bakeWordsFor(locale).behind(group.bakes));
-  const parts: Parts = { id, inputs: [], operation: figure.text, output: ['factor', figure] };
-  return group.bakes === 0 ? parts : { ...parts, lead };
+/** Steps that every tin's bake time rests on. */
+export function sharedBakeSteps(bakes: RecipeBakes, locale: Locale): WorkingStep[] {
+  const { fit, oven } = bakes;
+  const words = bakeWorkingWordsFor(locale);
+  const cored = oven.core === 'none' ? [] : [factorStep('factor-core', fit.withCore, bakes, locale)];
+  return [
+    factorStep('factor', fit.plain, bakes, locale),
+    ...cored,
+    ...allDoubtSteps(bakes),
+    ...endsSteps(bakes),
+    waterStep(bakes),
+    ...makeUpSteps(bakes, words),
+  ].map((parts) => bakeStep(words, parts));
 }
 
-/** Steps that every tin's bake time rests on. */
-export function sharedBakeSteps({ fit, oven }: RecipeBakes, locale: Locale): WorkingStep[] {
-  const words = bakeWorkingWordsFor(locale);
-  const cored = oven.core === 'none' ? [] : [factorStep('factor-core', fit.withCore, locale)];
-  return [factorStep('factor', fit.plain, locale), ...cored].map((parts) => step(words, parts));
+/** What one cake weighs when baked, from the batter poured into its tin. */
+export function bakedStep(receivesG: number, bakes: RecipeBakes, locale: Locale): WorkingStep {
+  const [poured, loss] = [computed(receivesG, 'g'), given(bakes.water.share, 'share')];
+  return bakeStep(bakeWorkingWordsFor(locale), {
+    kind: 'baked',
+    inputs: [
+      ['poured', poured],
+      ['water-loss', loss],
+    ],
+    operation: `${poured.text} × (1 − ${loss.text})`,
+    output: ['baked', computed(bakedFigure(receivesG, bakes).value, 'g')],
+  });
 }
 
 /** From the dial to the neutral minutes, and the growth with size where the recipe has one. */
-function pace({ dialC, neutral }: BakeAdvice, power: Figure): Parts[] {
+function pace({ dialC, neutral }: BakeAdvice, power: Figure, { constants }: RecipeBakes): Parts[] {
   const [heat, series, across] = [
     given(dialC, 'C'),
     minutes(neutral.seriesMin),
     given(neutral.solid.acrossMm, 'mm'),
   ];
+  const [batter, done] = [given(constants.batterC, 'C'), given(constants.centreC, 'C')];
   const [tin, band, core] = [neutral.tinFactor, neutral.bandFactor, neutral.coreFactor].map(ratio);
   if (tin === undefined || band === undefined || core === undefined) return [];
   const growth = ratio(Math.exp(power.value * neutral.lnSize));
   const sized: Parts = {
-    id: 'size',
+    kind: 'size',
     inputs: [
       ['across', across],
       ['power', power],
@@ -89,10 +123,20 @@ function pace({ dialC, neutral }: BakeAdvice, power: Figure): Parts[] {
     output: ['size', growth],
   };
   return [
-    { id: 'heat', inputs: [], operation: heat.text, output: ['heat', heat] },
-    { id: 'series', inputs: [], operation: series.text, output: ['series', series] },
+    { kind: 'heat', inputs: [], operation: heat.text, output: ['heat', heat] },
     {
-      id: 'neutral',
+      kind: 'to-go',
+      inputs: [
+        ['heat', heat],
+        ['done', done],
+        ['batter', batter],
+      ],
+      operation: `(${heat.text} − ${done.text}) ÷ (${heat.text} − ${batter.text})`,
+      output: ['to-go', ratio((dialC - constants.centreC) / (dialC - constants.batterC))],
+    },
+    { kind: 'series', inputs: [], operation: series.text, output: ['series', series] },
+    {
+      kind: 'neutral',
       inputs: [
         ['series', series],
         ['tin', tin],
@@ -112,7 +156,7 @@ function bound(kind: 'first-look' | 'done-by', value: number, likely: Figure, sp
   const told: Figure = { value: nearestFive(value), unit: 'min', text: formatFixed(nearestFive(value), 0) };
   return [
     {
-      id: kind,
+      kind,
       inputs: [
         ['likely', likely],
         ['spread', spread],
@@ -121,7 +165,7 @@ function bound(kind: 'first-look' | 'done-by', value: number, likely: Figure, sp
       output: [kind, exact],
     },
     {
-      id: `${kind}-told`,
+      kind: `${kind}-told`,
       inputs: [[kind, exact]],
       operation: `max(5, round(${exact.text} ÷ 5) × 5)`,
       output: ['told', told],
@@ -153,25 +197,28 @@ function windowParts(way: BakeAdvice, group: BakeGroup, { constants }: RecipeBak
     ),
   );
   const done = given(constants.doneSdMin, 'min').text;
+  // Fitted together with the growth by size, the doubt is another in each tin.
+  const own: Parts = { kind: 'doubt-size', inputs: [], operation: doubt.text, output: ['doubt', doubt] };
   return [
+    ...(group.belief.varSizePower > 0 ? [own] : []),
     {
-      id: 'likely',
+      kind: 'likely',
       inputs: [
         ['neutral', inTin],
         ['factor', factor],
-        ...(grows ? [['size', growth] as [BakeLabel, Figure]] : []),
+        ...(grows ? [['size', growth] as Parts['inputs'][number]] : []),
       ],
       operation: `${lag} + ${inTin.text} × ${factor.text}${grows ? ` × ${growth.text}` : ''}`,
       output: ['likely', likely],
     },
     {
-      id: 'done-scatter',
+      kind: 'done-scatter',
       inputs: [['likely', likely]],
       operation: `${done} × min(1, (${likely.text} − ${lag}) ÷ ${WATCHED_MIN})`,
       output: ['scatter', scatter],
     },
     {
-      id: 'spread',
+      kind: 'spread',
       inputs: [
         ['likely', likely],
         ['variance', doubt],
@@ -192,6 +239,6 @@ export function bakeSteps(bakes: RecipeBakes, tin: Tin, heightMm: number, locale
   const words = bakeWorkingWordsFor(locale);
   const { way, plain } = advised(guidance, bakes.oven);
   const group = plain === null ? bakes.fit.plain : bakes.fit.withCore;
-  const parts = [...pace(way, ratio(group.belief.sizePower)), ...windowParts(way, group, bakes)];
-  return parts.map((one) => step(words, one));
+  const parts = [...pace(way, ratio(group.belief.sizePower), bakes), ...windowParts(way, group, bakes)];
+  return parts.map((one) => bakeStep(words, one));
 }

@@ -13,6 +13,7 @@ const DECIMALS: Record<FigureUnit, number> = {
   mm: 3,
   mm2: 2,
   mL: 2,
+  mL2: 1,
   g: 2,
   'g/mL': 6,
   eggs: 4,
@@ -23,6 +24,10 @@ const DECIMALS: Record<FigureUnit, number> = {
   share: 5,
   count: 0,
   ratio: 6,
+  'W/mK': 5,
+  'kg/m3': 2,
+  'kJ/kgK': 5,
+  'mm2/s': 6,
 };
 
 /** Units that are printed behind the number. */
@@ -30,6 +35,7 @@ const SUFFIX: Record<FigureUnit, string> = {
   mm: ' mm',
   mm2: ' mm²',
   mL: ' mL',
+  mL2: ' mL²',
   g: ' g',
   'g/mL': ' g/mL',
   eggs: '',
@@ -40,6 +46,10 @@ const SUFFIX: Record<FigureUnit, string> = {
   share: '',
   count: '',
   ratio: '',
+  'W/mK': ' W/(m·K)',
+  'kg/m3': ' kg/m³',
+  'kJ/kgK': ' kJ/(kg·K)',
+  'mm2/s': ' mm²/s',
 };
 
 /** A computed number, its last digit rounded. */

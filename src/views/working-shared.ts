@@ -12,9 +12,11 @@ import { computed, given, type StepParts } from './working-numbers.ts';
 import { volumeSteps } from './working-volume.ts';
 
 /** Steps of one proven bake: each kind of tin's volume, their sum, and the density it alone would give. */
-function bakeSteps({ bake, volumeMl, gPerMl }: ProvenYield, number: number, words: Words): StepParts[] {
-  const prefix = `bake-${number}-`;
-  const name = words.working.bake(number);
+function bakeSteps(
+  { bake, volumeMl, gPerMl }: ProvenYield,
+  { prefix, name }: { prefix: string; name: string },
+  words: Words,
+): StepParts[] {
   const height = given(bake.finishedHeightMm, 'mm');
   const each = bake.tins.flatMap(({ tin }, at) =>
     volumeSteps(tin, height, `${prefix}tin-${at + 1}-`).map((step) => ({
@@ -68,8 +70,51 @@ function densityStep(density: YieldDensity): StepParts {
       ['volume', volume],
     ]),
     operation: `(${top}) ÷ (${bottom})`,
-    output: ['density', computed(density.gPerMl, 'g/mL')],
+    output: ['density', computed(density.provenGPerMl, 'g/mL')],
   };
+}
+
+/** The log's bakes, and the density once they have joined the proven ones. */
+function loggedSteps({ bakes, logged, gPerMl, provenGPerMl }: YieldDensity, words: Words): StepParts[] {
+  if (logged.length === 0) return [];
+  const each = logged.flatMap((bake, at) =>
+    bakeSteps(bake, { prefix: `log-${at + 1}-`, name: words.working.loggedBake(at + 1) }, words),
+  );
+  const proven = computed(provenGPerMl, 'g/mL');
+  const squared = computed(
+    quantiseMl(bakes.reduce((sum, { volumeMl }) => sum + volumeMl * volumeMl, 0)),
+    'mL2',
+  );
+  const terms = logged.map(({ bake, volumeMl, weight }) => ({
+    weight: given(weight, 'ratio'),
+    batter: given(bake.batterG, 'g'),
+    volume: computed(volumeMl, 'mL'),
+  }));
+  const top = terms.map(({ weight, batter, volume }) => `${weight.text} × ${batter.text} × ${volume.text}`);
+  const bottom = terms.map(({ weight, volume }) => `${weight.text} × ${volume.text}^2`);
+  const squares: StepParts = {
+    id: 'proven-squares',
+    kind: 'proven-squares',
+    inputs: bakes.map(({ volumeMl }): StepParts['inputs'][number] => ['volume', computed(volumeMl, 'mL')]),
+    operation: bakes.map(({ volumeMl }) => `${computed(volumeMl, 'mL').text}^2`).join(' + '),
+    output: ['squares', squared],
+  };
+  const joint: StepParts = {
+    id: 'density-log',
+    kind: 'density-log',
+    inputs: [
+      ['density', proven],
+      ['squares', squared],
+      ...terms.flatMap(({ weight, batter, volume }): StepParts['inputs'] => [
+        ['weight', weight],
+        ['batter', batter],
+        ['volume', volume],
+      ]),
+    ],
+    operation: `(${[`${proven.text} × ${squared.text}`, ...top].join(' + ')}) ÷ (${[squared.text, ...bottom].join(' + ')})`,
+    output: ['density', computed(gPerMl, 'g/mL')],
+  };
+  return [...each, squares, joint];
 }
 
 function growthSteps(density: YieldDensity, gPerMl: number, growth: number): StepParts[] {
@@ -129,8 +174,11 @@ export function sharedSteps(
   words: Words,
 ): StepParts[] {
   return [
-    ...density.bakes.flatMap((bake, at) => bakeSteps(bake, at + 1, words)),
+    ...density.bakes.flatMap((bake, at) =>
+      bakeSteps(bake, { prefix: `bake-${at + 1}-`, name: words.working.bake(at + 1) }, words),
+    ),
     densityStep(density),
+    ...loggedSteps(density, words),
     ...growthSteps(density, gPerMl, input.flavours?.growth ?? 1),
     ...eggSteps(input),
   ];

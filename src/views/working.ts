@@ -9,7 +9,7 @@ import type { Words } from '../wording/words.ts';
 import { type ChartInput, type ChartMix, chartFormula, chartMixes } from './chart-mixes.ts';
 import { chartId } from './tin-chart.ts';
 import type { WorkingRow, WorkingView } from './working.types.ts';
-import { bakeSteps, sharedBakeSteps } from './working-bake.ts';
+import { bakedStep, bakeSteps, sharedBakeSteps } from './working-bake.ts';
 import { loadSteps } from './working-load.ts';
 import { type StepParts, workingStep } from './working-numbers.ts';
 import { sharedSteps } from './working-shared.ts';
@@ -45,7 +45,8 @@ function workingRow(row: ChartMix, input: ChartInput, words: Words): WorkingRow[
   const worked = steps.map((step) => workingStep(words.working, step));
   const { bakes, kitchen } = input;
   const baked = bakes ? bakeSteps(bakes, tin, filled.finishedHeightMm, kitchen.locale) : [];
-  return [{ anchor: id, title, steps: [...worked, ...baked] }];
+  const weight = bakes ? [bakedStep(filled.receivesG, bakes, kitchen.locale)] : [];
+  return [{ anchor: id, title, steps: [...worked, ...weight, ...baked] }];
 }
 
 /** The working behind a recipe's tin chart; anchors are the chart's row ids. */

@@ -45,6 +45,10 @@ export interface ChartWords {
   noFill: string;
   basisOne: (tins: string, height: string, batter: string) => string;
   basisMany: (count: number, spread: string) => string;
+  /** After the others: how many bakes of the log joined in, and what they changed. */
+  basisLogged: (count: number, change: string) => string;
+  /** '1 % more', '1 % less'; null for no change that shows. */
+  changed: (share: string | null, more: boolean) => string;
   notes: {
     rows: string;
     eggs: (tolerance: string) => string;

@@ -22,6 +22,8 @@ export type StepKind =
   | 'bake-volume'
   | 'bake-density'
   | 'density'
+  | 'proven-squares'
+  | 'density-log'
   | 'growth'
   | 'egg-mass'
   | 'egg-part-mass'
@@ -72,6 +74,8 @@ export type LabelKey =
   | 'raw-volume'
   | 'raw-density'
   | 'density'
+  | 'squares'
+  | 'weight'
   | 'batter'
   | 'batter-each'
   | 'asked'
@@ -99,6 +103,7 @@ export interface WorkingWords {
   /** Before the step titles of a load, where there are several. */
   load: (number: number) => string;
   bake: (number: number) => string;
+  loggedBake: (number: number) => string;
   steps: Record<StepKind, StepWords>;
   labels: Record<LabelKey, string>;
   eggWeighed: string;

@@ -20,6 +20,8 @@ export interface BakeCase {
   ovenC: number;
   core: CoreKind;
   band: boolean;
+  /** Temperature of the batter when it goes in, where it is not the constants', °C. */
+  batterC?: number;
   /** Temperature of the middle at the end, where it is not the constants' (a probe's reading), °C. */
   doneC?: number;
 }
@@ -42,7 +44,8 @@ const REFERENCE_MM = 8 * 25.4;
  * Neutral minutes of a bake. Fails when the oven is no hotter than a done cake, or when a core is asked for in
  * a tin too small or too wide for the rule.
  */
-export function neutralBake(bake: BakeCase, constants: BakeConstants): Result<NeutralBake> {
+export function neutralBake(bake: BakeCase, usual: BakeConstants): Result<NeutralBake> {
+  const constants = bake.batterC === undefined ? usual : { ...usual, batterC: bake.batterC };
   const solid = bakeSolid(bake.tin, bake.heightMm);
   const seriesMin = seriesMinutes(solid, bake.ovenC, constants, bake.doneC ?? constants.centreC);
   const core = coreFactor(bake.core, solid, bake.ovenC, constants);

@@ -63,9 +63,15 @@ const COMPONENTS: Record<keyof Composition, Component> = {
 const NAMES = Object.keys(COMPONENTS) as (keyof Composition)[];
 
 /** Middle of the way from batter to done: where properties are compared, °C. */
-const COMPARED_AT_C = 60;
+export const COMPARED_AT_C = 60;
 
 const at = ([a, b, c]: Polynomial, celsius: number): number => a + b * celsius + c * celsius * celsius;
+
+/** Properties of one component at a temperature: W/(m·K), kg/m³, kJ/(kg·K). */
+export function componentProperties(name: keyof Composition, celsius: number) {
+  const { k, density, heat } = COMPONENTS[name];
+  return { conductivity: at(k, celsius), density: at(density, celsius), heat: at(heat, celsius) };
+}
 
 /** Properties at a temperature; shares must be 0 or more and add up to 1 within 0.001, else a RangeError. */
 export function thermalProperties(shares: Composition, celsius: number): ThermalProperties {

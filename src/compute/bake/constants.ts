@@ -28,6 +28,8 @@ export interface BakeConstants {
   coreLogSd: number;
   /** Scatter of a class's time factor, as a logarithm. */
   classLogSd: number;
+  /** Scatter of one oven's pace against another's, as a logarithm: a house rule, no source. */
+  ovenLogSd: number;
 }
 
 export const BAKE_CONSTANTS: BakeConstants = {
@@ -43,4 +45,5 @@ export const BAKE_CONSTANTS: BakeConstants = {
   insulatedBand: 1.16,
   coreLogSd: 0.1,
   classLogSd: 0.3,
+  ovenLogSd: 0.1,
 };

@@ -11,7 +11,7 @@ import type { TinForm, TinMaterial } from '../../domain/tin.ts';
 import { type NeutralBake, neutralBake } from './bake-case.ts';
 import type { BakeConstants } from './constants.ts';
 import { edgeDose, gentlestDialC, MOST_DOSE_K_MIN } from './edge-dose.ts';
-import { coreIsWorthIt } from './heating-core.ts';
+import { type NoCore, noCoreBecause } from './heating-core.ts';
 import type { BakeGroup, LogFit } from './log-fit.ts';
 import { settableC } from './oven-scales.ts';
 import { type BakeSolid, bakeSolid } from './solid.ts';
@@ -25,6 +25,8 @@ export interface GuidanceAsk {
   /** Core that the kitchen owns. */
   core: Exclude<CoreKind, 'none'>;
   band: boolean;
+  /** An egg-white foam: no core is spoken of. */
+  foam?: boolean;
   /** Settings that the dial can be turned to; any when left out. */
   dial?: OvenSetting['dial'];
 }
@@ -46,6 +48,8 @@ export interface BakeGuidance {
   /** Null where the core's rule does not reach. */
   withCore: BakeAdvice | null;
   coreIsWorthIt: boolean;
+  /** Why no core is spoken of; null where one is worth it. */
+  noCore: NoCore | null;
   /** At the recipe's own heat, without a core, the edge would have more than its due: lower heat or a band. */
   edgeNeedsCare: boolean;
 }
@@ -57,10 +61,12 @@ export function bakeGuidance(ask: GuidanceAsk, fit: LogFit, constants: BakeConst
   const cored = advice(ask, ask.core, fit.withCore, constants);
   const solid = bakeSolid(ask.tin, ask.heightMm);
   const dose = edgeDose(solid, ask.recipeOvenC, 'none', constants);
+  const noCore = noCoreBecause(solid, { depthMm: ask.tin.depthMm, foam: ask.foam ?? false });
   return succeed({
     plain: plain.value,
     withCore: cored.ok ? cored.value : null,
-    coreIsWorthIt: cored.ok && coreIsWorthIt(solid),
+    coreIsWorthIt: cored.ok && noCore === null,
+    noCore,
     edgeNeedsCare: dose !== null && dose > MOST_DOSE_K_MIN,
   });
 }

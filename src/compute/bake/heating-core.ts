@@ -19,6 +19,8 @@ const HOLLOW_CORE_MM = 60;
 /** Beyond the width the rule names, so that an 8 in tin given as 205 mm still counts as 8 in. */
 const WORTH_FROM_MM = 8 * MM_PER_IN + 2;
 const SHALLOW_MM = 50;
+/** A tray, however high the cake comes out of it: a core would fall over in so little batter. */
+const SHALLOW_TIN_MM = 60;
 
 /** Factor on the time in the oven (lag apart) at an oven setting in °C; null when that cannot be reckoned. */
 export type CoreClock = (ovenC: number) => number | null;
@@ -41,11 +43,32 @@ export function coreFactor(
   return coreClock(core, solid, constants)?.(ovenC) ?? null;
 }
 
-/** Whether common practice would put a core in: wider than 8 in, and not a shallow tray. */
-export function coreIsWorthIt({ acrossMm, heightMm, sides }: BakeSolid): boolean {
-  const isRing = sides.length === 2 && sides.every((side) => side.geometry === 'wall');
-  return !isRing && acrossMm > WORTH_FROM_MM && heightMm > SHALLOW_MM;
+/** Why a core is left out, where it is. */
+export type NoCore = 'narrow' | 'shallow' | 'tube' | 'foam';
+
+/** What the rule needs to know of the tin and the batter besides the solid. */
+export interface CoreSetting {
+  /** Depth of the tin, mm; deep when left out. */
+  depthMm?: number;
+  /** An egg-white foam, which wants a bare wall to climb and bakes in a ring tin. */
+  foam?: boolean;
 }
+
+/** Why common practice would leave the core out; null where it would put one in. */
+export function noCoreBecause(
+  { acrossMm, heightMm, sides }: BakeSolid,
+  tin: CoreSetting = {},
+): NoCore | null {
+  const { depthMm = Infinity, foam = false } = tin;
+  if (sides.length === 2 && sides.every((side) => side.geometry === 'wall')) return 'tube';
+  if (acrossMm <= WORTH_FROM_MM) return 'narrow';
+  if (heightMm <= SHALLOW_MM || depthMm < SHALLOW_TIN_MM) return 'shallow';
+  return foam ? 'foam' : null;
+}
+
+/** Whether common practice would put a core in: wider than 8 in, and not a shallow tray, a ring or a foam. */
+export const coreIsWorthIt = (solid: BakeSolid, tin: CoreSetting = {}): boolean =>
+  noCoreBecause(solid, tin) === null;
 
 function ringOverRound({ acrossMm, heightMm }: BakeSolid, constants: BakeConstants): CoreClock {
   const height: Side = { geometry: 'wall', halfMm: heightMm / 2 };

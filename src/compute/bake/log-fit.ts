@@ -1,7 +1,8 @@
 /**
  * The bake log of one recipe in one oven, turned into beliefs. Bakes with a core are a group of their own: they
  * start from what the others taught, loosened by the core's own scatter, and teach only the core's windows. A
- * row that cannot be reckoned (no height to go by, core in a tiny tin) is reported, and hides no other.
+ * row that cannot be reckoned (no height to go by, core in a tiny tin) is reported, and hides no other. What
+ * another oven taught may be given as the start, loosened by the scatter between ovens.
  */
 import type { BakeLogRow } from '../../domain/bake-log.ts';
 import type { Problem } from '../../domain/problem.ts';
@@ -32,6 +33,10 @@ export interface BakeGroup {
   logSd: number;
   /** Logged bakes behind it. */
   bakes: number;
+  /** Those bakes, in the log's order. */
+  logged: LoggedBake[];
+  /** What was believed before them. */
+  prior: FactorBelief;
 }
 
 /** A row that disagrees with the rest by more than two standard deviations. */
@@ -51,19 +56,25 @@ export interface LogFit {
   problems: Problem[];
 }
 
+/** What a log is fitted to. */
+export interface LoggedRecipe {
+  recipeClass: RecipeClass;
+  /** Finished height of a row that has none of its own, mm. */
+  heightMm: number;
+  /** Believed before these rows; that of the class when left out. */
+  prior?: FactorBelief;
+}
+
 const ODD_FROM_SD = 2;
 /** Steam holds the crumb at its boiling point: a probe this far past done cannot tell how long ago it was. */
 const PROBE_PAST_DONE_C = 2;
 
-/**
- * Fits the log's rows of one recipe. `heightMm` gives the finished height of a row that has none of its own
- * (the recipe's).
- */
-export function fitLog(
-  rows: readonly BakeLogRow[],
-  recipe: { recipeClass: RecipeClass; heightMm: number },
-  constants: BakeConstants,
-): LogFit {
+/** Where an oven with no bakes of its own starts: at what another taught, less surely. */
+export const priorFromElsewhere = ({ plain }: LogFit, { ovenLogSd }: BakeConstants): FactorBelief =>
+  loosened(plain.belief, ovenLogSd);
+
+/** Fits the log's rows of one recipe in one oven. */
+export function fitLog(rows: readonly BakeLogRow[], recipe: LoggedRecipe, constants: BakeConstants): LogFit {
   const problems: Problem[] = [];
   const logged = rows.flatMap((row) => {
     const bake = neutralBake(caseOfRow(row, recipe.heightMm, constants), constants);
@@ -73,12 +84,13 @@ export function fitLog(
   });
   const plain = logged.filter(({ row }) => row.core === 'none');
   const cored = logged.filter(({ row }) => row.core !== 'none');
-  const plainFit = fitGroup(plain, priorBelief(recipe.recipeClass, constants), constants);
-  const corePrior = loosened(plainFit, constants.coreLogSd);
+  const prior = recipe.prior ?? priorBelief(recipe.recipeClass, constants);
+  const plainFit = fitGroup(plain, prior, constants);
+  const corePrior = loosened(beliefOf(plainFit), constants.coreLogSd);
   const coreFit = fitGroup(cored, corePrior, constants);
   return {
-    plain: bakeGroup(plainFit, plain.length),
-    withCore: bakeGroup(coreFit, cored.length),
+    plain: bakeGroup(plainFit, plain, prior),
+    withCore: bakeGroup(coreFit, cored, corePrior),
     odd: [...oddBakes(plain, plainFit, constants), ...oddBakes(cored, coreFit, constants)],
     problems,
   };
@@ -92,6 +104,7 @@ export function caseOfRow(row: BakeLogRow, heightMm: number, constants: BakeCons
     ovenC: row.ovenC,
     core: row.core,
     band: row.band,
+    ...(row.batterC === undefined ? {} : { batterC: row.batterC }),
   };
   const tells = row.probeC !== undefined && row.probeC <= constants.centreC + PROBE_PAST_DONE_C;
   return tells && row.probeC !== undefined ? { ...bake, doneC: row.probeC } : bake;
@@ -102,17 +115,18 @@ function fitGroup(logged: LoggedBake[], prior: FactorBelief, constants: BakeCons
   return fitFactor(prior, seen, constants);
 }
 
-function bakeGroup(fit: FactorFit, bakes: number): BakeGroup {
+function bakeGroup(fit: FactorFit, logged: LoggedBake[], prior: FactorBelief): BakeGroup {
   const timeFactor = quantiseRatio(Math.exp(fit.lnFactor));
-  return { belief: beliefOf(fit), timeFactor, logSd: quantiseRatio(Math.sqrt(fit.varLnFactor)), bakes };
+  const logSd = quantiseRatio(Math.sqrt(fit.varLnFactor));
+  return { belief: beliefOf(fit), timeFactor, logSd, bakes: logged.length, logged, prior };
 }
 
 function beliefOf({ weights: _, ...belief }: FactorFit): FactorBelief {
   return belief;
 }
 
-function loosened(fit: FactorFit, logSd: number): FactorBelief {
-  return { ...beliefOf(fit), varLnFactor: fit.varLnFactor + logSd * logSd };
+function loosened(belief: FactorBelief, logSd: number): FactorBelief {
+  return { ...belief, varLnFactor: belief.varLnFactor + logSd * logSd };
 }
 
 function oddBakes(logged: LoggedBake[], fit: FactorFit, constants: BakeConstants): OddBake[] {

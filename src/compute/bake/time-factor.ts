@@ -43,6 +43,24 @@ export function priorBelief(recipeClass: RecipeClass, constants: BakeConstants):
   };
 }
 
+/**
+ * The belief where a recipe starts from what its batter is made of: that factor in place of the class's, and, since
+ * neither is sure, a doubt that grows by half the distance between the two (house rule).
+ */
+export function compositionBelief(
+  recipeClass: RecipeClass,
+  compositionFactor: number,
+  constants: BakeConstants,
+): FactorBelief {
+  const belief = priorBelief(recipeClass, constants);
+  const halfApart = Math.log(recipeClass.timeFactor / compositionFactor) / 2;
+  return {
+    ...belief,
+    lnFactor: Math.log(compositionFactor),
+    varLnFactor: belief.varLnFactor + halfApart * halfApart,
+  };
+}
+
 /** Minutes that a belief expects, at its most probable. */
 export function expectedMinutes(
   belief: FactorBelief,
@@ -119,6 +137,32 @@ function weighedSums(
     sums.rp += (weight * slope * residual * lever) / variance;
   }
   return sums;
+}
+
+/** What one logged bake says at a belief. */
+export interface Evidence {
+  /** Minutes that the belief expects of it. */
+  expectedMin: number;
+  /** Logged less expected, min. */
+  lateMin: number;
+  /** Variance of a logged time about the expected one, min². */
+  scatterMin2: number;
+  /** How much it is heeded, 0 to 1. */
+  weight: number;
+  /** What it adds to 1 ÷ the variance of ln m. */
+  information: number;
+}
+
+/** The evidence of one logged bake, unrounded. */
+export function evidenceOf(belief: FactorBelief, row: Observation, constants: BakeConstants): Evidence {
+  const { slope, residual, weight, variance } = rowTerms(belief, row, constants);
+  return {
+    expectedMin: slope + constants.lagMin,
+    lateMin: residual,
+    scatterMin2: variance,
+    weight,
+    information: (weight * slope * slope) / variance,
+  };
 }
 
 function rowTerms(belief: FactorBelief, row: Observation, constants: BakeConstants) {

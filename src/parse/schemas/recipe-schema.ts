@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { BAKE_CLASSES, MIXING_METHODS } from '../../domain/recipe.ts';
+import { BAKE_CLASSES, BAKE_STARTS, MIXING_METHODS } from '../../domain/recipe.ts';
 import { day, density, keys, length, line, mass, spec, temperature } from './keys.ts';
 
 const provenBake = keys({
@@ -28,6 +28,16 @@ export const recipeSchema = keys({
   bake_class: z.enum(BAKE_CLASSES).optional().meta({
     description: 'How it takes the heat, where the method does not tell: a dense butter cake is creamed too',
   }),
+  bake_start: z.enum(BAKE_STARTS).optional().meta({
+    description:
+      'Where bake times start before anything is logged: the kind of cake, or what the batter is made of',
+    default: 'class',
+  }),
+  which_oven: line('The oven it is baked in, by its id; the main one when left out', 'small-oven').optional(),
+  batter_temperature: temperature(
+    'Temperature of this batter when it goes in, where it is not the kitchen’s',
+    '8C',
+  ).optional(),
   oven: temperature('Oven temperature', '160C', '140C fan', '350F', 'gas 4'),
   layers: z.int().min(1).max(12).optional().meta({ description: 'Layers it is cut into', default: 2 }),
   suits: line('What it is good for', 'Stacking and carving').optional(),

@@ -23,9 +23,18 @@ const cell = (main: string, below = ''): Cell => ({
   paragraphs: [paragraph(main, strong), ...(below === '' ? [] : [paragraph(below, typeScale.rowDetail)])],
 });
 
-function cells({ tinName, sizeText }: TinChartRow, bake: BakeFigures, words: BakeWords): Cell[] {
+/** The tin's name, its size and what its cake weighs when baked. */
+function tinCell({ tinName, sizeText, baked }: TinChartRow, words: BakeWords): Cell {
+  const weight = baked ? [paragraph(words.baked(baked.text), typeScale.rowDetail)] : [];
+  return {
+    heading: true,
+    paragraphs: [paragraph(tinName, strong), paragraph(sizeText, typeScale.rowDetail), ...weight],
+  };
+}
+
+function cells(row: TinChartRow, bake: BakeFigures, words: BakeWords): Cell[] {
   return [
-    { heading: true, ...cell(tinName, sizeText) },
+    tinCell(row, words),
     cell(bake.dial.text, bake.dialOthers),
     cell(bake.firstLook.text),
     cell(bake.expectedBy.text, words.likely(bake.likely.text)),
@@ -72,7 +81,11 @@ export function ovenSection(view: TinChartView, lang: Locale): Section[] {
           anchor: 'oven',
         }),
         textParagraph('oven-lead', paragraph(`${words.lead} ${words.doneTests}`, typeScale.body), 1),
-        textParagraph('oven-basis', paragraph(view.bake.basisText, typeScale.body), 1),
+        textParagraph(
+          'oven-basis',
+          paragraph(`${view.bake.basisText} ${view.bake.waterText}`, typeScale.body),
+          1,
+        ),
         table(ovenTable(view, words)),
       ],
     },

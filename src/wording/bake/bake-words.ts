@@ -16,6 +16,10 @@ export interface BakeWords {
   };
   coreIn: string;
   noCore: string;
+  /** A ring tin: its own tube does it. */
+  noCoreTube: string;
+  /** An egg-white foam in a wide plain tin. */
+  noCoreFoam: string;
   /** A core would help and the kitchen owns none. */
   coreWouldHelp: string;
   /** With a core in: what it would be without. */
@@ -29,12 +33,24 @@ export interface BakeWords {
   behind: (bakes: number) => string;
   basis: (bakes: number, cored: number) => string;
   basisNone: (kind: string) => string;
+  /** As `basisNone`, where the recipe starts from its make-up. */
+  basisNoneMakeUp: string;
+  /** After the others: bakes in other ovens gave the times their start. */
+  basisElsewhere: (bakes: number) => string;
+  /** Which oven, where there are several. */
+  inOven: (name: string) => string;
+  /** What a cake weighs when baked, beside its tin. */
+  baked: (grams: string) => string;
+  /** What that rests on. */
+  water: (share: string, bakes: number) => string;
   classes: Record<BakeClass, string>;
   cores: Record<CoreKind, string>;
   tests: Record<DoneTest, string>;
   probe: (reading: string) => string;
   cautions: { core: string; door: string };
   odd: (bake: string, by: string, expected: string) => string;
+  /** A bake whose batter went further or less far than the others' did. */
+  oddYield: (bake: string, share: string, more: boolean) => string;
   late: (minutes: string) => string;
   early: (minutes: string) => string;
   heeded: (share: string) => string;
@@ -71,13 +87,23 @@ export interface BakeWords {
     askEntry: (tin: string, dial: string) => string;
     askPromise: (share: string) => string;
     fromLog: string;
-    yieldText: (log: string, bakes: number, proven: string, difference: string) => string;
-    yieldNone: string;
+    yieldText: (bakes: number, joint: string, proven: string, difference: string) => string;
+    yieldNone: (bakes: number, needed: number) => string;
     waterText: (share: string, sd: string, bakes: number) => string;
     waterNone: (share: string, sd: string) => string;
     ovenText: (offset: string, sd: string, bakes: number) => string;
     ovenNone: string;
     offset: (degrees: string, above: boolean) => string;
+    setting: (oven: string, batter: string) => string;
+    makeUp: string;
+    makeUpShares: (water: string, fat: string, protein: string, carbohydrate: string) => string;
+    makeUpPace: (own: string, plain: string, share: string) => string;
+    makeUpLogged: (fitted: string, share: string, bakes: number) => string;
+    makeUpClass: (kind: string, share: string) => string;
+    makeUpUsed: string;
+    makeUpUnused: string;
+    makeUpLimits: string;
+    makeUpWorking: string;
     factorText: (share: string, low: string, high: string, kind: string) => string;
     conduction: string;
     band: string;
@@ -89,5 +115,8 @@ export interface BakeWords {
     batter: string;
     note: string;
     tableOf: (title: string) => string;
+    oven: string;
   };
+  /** The list of all guides. */
+  list: { title: string; description: string; lead: string; file: string };
 }

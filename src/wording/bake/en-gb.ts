@@ -1,5 +1,8 @@
+import { numberInWords } from '../locales/english-numbers.ts';
 import type { BakeWords } from './bake-words.ts';
 import { countOf } from './count-of.ts';
+
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 const bakes = (count: number): string => countOf(count, 'logged bake', 'logged bakes');
 
@@ -18,6 +21,8 @@ export const enGbBake: BakeWords = {
   },
   coreIn: 'Heating core in.',
   noCore: 'No core.',
+  noCoreTube: 'No core: the tube of the tin does that work.',
+  noCoreFoam: 'No core: an egg-white foam climbs bare walls, so bake a wide one in a ring tin.',
   coreWouldHelp: 'No core on the shelf; one would help in a tin this wide.',
   without: (dial, firstLook, expectedBy) =>
     `Without it ${dial}, first look ${firstLook}, done by ${expectedBy}.`,
@@ -33,6 +38,16 @@ export const enGbBake: BakeWords = {
       : `Times rest on ${bakes(plain)} of this recipe without a heating core, and on ${countOf(cored, 'with it', 'with it')}. Nine in ten should fall inside the window.`,
   basisNone: (kind) =>
     `Nothing is logged for this recipe yet, so times are those of ${kind} in general and the windows are wide. Three logged bakes narrow them most.`,
+  basisNoneMakeUp:
+    'Nothing is logged for this recipe yet, so times start from what its batter is made of and the windows are wide. Three logged bakes narrow them most.',
+  basisElsewhere: (count) =>
+    `${sentence(bakes(count))} in another oven gave ${count === 1 ? 'its' : 'their'} say first, less firmly.`,
+  inOven: (name) => `In ${name}.`,
+  baked: (grams) => `about ${grams} g when baked`,
+  water: (share, count) =>
+    count === 0
+      ? `Weights when baked leave out ${share} for steam (common practice; no cake of this recipe has been weighed yet).`
+      : `Weights when baked leave out ${share} for steam, from your log: ${countOf(count, 'cake', 'cakes')} weighed.`,
   classes: {
     sponge: 'a sponge',
     'very light': 'a very light sponge',
@@ -48,6 +63,8 @@ export const enGbBake: BakeWords = {
     door: 'Do not open the door before the first look: a cake that has not set sinks, and the steam that comes out scalds.',
   },
   odd: (bake, by, expected) => `${bake}: ${by} than the others lead one to expect (${expected}).`,
+  oddYield: (bake, share, more) =>
+    `${bake}: ${share} ${more ? 'more' : 'less'} batter for its size than the others took.`,
   late: (minutes) => `${minutes} later`,
   early: (minutes) => `${minutes} sooner`,
   heeded: (share) => `It counts for ${share} of an ordinary bake.`,
@@ -90,10 +107,10 @@ export const enGbBake: BakeWords = {
     askPromise: (share) =>
       `Together they should bring the windows down to about ${share} of their present width.`,
     fromLog: 'What else the log says',
-    yieldText: (log, count, proven, difference) =>
-      `From your log: ${log} g of batter for each millilitre of finished cake, over ${bakes(count)}. The proven bakes, which the weights on the chart come from, say ${proven} (${difference}).`,
-    yieldNone:
-      'No logged bake gives the finished height, so the log says nothing of how far the batter goes.',
+    yieldText: (count, joint, proven, difference) =>
+      `From your log: ${bakes(count)} with the height measured ${count === 1 ? 'has' : 'have'} joined the proven ones. A millilitre of finished cake takes ${joint} g of batter, where the proven bakes alone say ${proven} (${difference}). Every weight on the chart follows.`,
+    yieldNone: (count, needed) =>
+      `The weights on the chart rest on the proven bakes alone. ${sentence(countOf(needed, 'bake', 'bakes'))} of the plain recipe, height measured, no core, and not among the proven ones, would give the log a say in them; so far there ${count === 1 ? 'is' : 'are'} ${count === 0 ? 'none' : numberInWords(count, 12)}.`,
     waterText: (share, sd, count) =>
       `From your log: ${share} of the batter leaves as steam, give or take ${sd}, over ${bakes(count)}.`,
     waterNone: (share, sd) =>
@@ -103,6 +120,23 @@ export const enGbBake: BakeWords = {
     ovenNone:
       'Whether the oven runs hot or cool cannot be told yet: that takes four bakes with a probe, at settings at least 15 °C apart.',
     offset: (degrees, above) => `${degrees} °C ${above ? 'above' : 'below'}`,
+    setting: (oven, batter) => `Worked out for ${oven}, with the batter at ${batter} when it goes in.`,
+    makeUp: 'What the batter is made of',
+    makeUpShares: (water, fat, protein, carbohydrate) =>
+      `By weight it is ${water} water, ${fat} fat, ${protein} protein, and ${carbohydrate} sugar and starch.`,
+    makeUpPace: (own, plain, share) =>
+      `Still and without air, such a batter lets heat through at ${own} mm² a second; a plain sponge’s at ${plain}. By that alone it would take ${share} of a plain sponge’s time.`,
+    makeUpLogged: (fitted, share, count) =>
+      `In the oven it also rises and steams: ${bakes(count)} put it at ${fitted} mm² a second, and at ${share} of a plain sponge’s time.`,
+    makeUpClass: (kind, share) =>
+      `Experience with ${kind} says ${share} instead, since rising and steaming count for more.`,
+    makeUpUsed:
+      'This recipe asks to start from its make-up (‘bake_start: composition’). The further that is from what its kind of cake usually takes, the wider the windows start.',
+    makeUpUnused:
+      'It is here to compare, and moves no time on the chart. ‘bake_start: composition’ in the recipe’s file would make it the starting point.',
+    makeUpLimits:
+      'It knows nothing of air, fruit or crust, and ingredients without a packet’s figures count with round ones for their kind: believe your log before it.',
+    makeUpWorking: 'The working of these figures',
     factorText: (share, low, high, kind) =>
       `Treated as ${kind}. In an eight-inch tin it takes ${share} of a plain sponge’s time, and nine times in ten between ${low} and ${high}.`,
     conduction:
@@ -116,5 +150,12 @@ export const enGbBake: BakeWords = {
     batter: 'Batter',
     note: 'Notes',
     tableOf: (title) => `The same as a table: ${title}`,
+    oven: 'your oven',
+  },
+  list: {
+    title: 'Bake times',
+    description: 'How long each cake takes in each size of tin, and which logged bakes say so.',
+    lead: 'When to look first, and by when it is done, cake by cake. Every bake written in the log makes the windows narrower.',
+    file: 'Write them in bake-log.csv, a line a bake; the page of each cake says what is worth noting.',
   },
 };

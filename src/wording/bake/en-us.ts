@@ -8,6 +8,8 @@ export const enUsBake: BakeWords = {
     'Ready when it springs back under a fingertip, a skewer comes out clean and the edge draws away from the pan. If it is not, give it five minutes more and look again.',
   columns: { ...enGbBake.columns, tin: 'Pan' },
   coreWouldHelp: 'No core on the shelf; one would help in a pan this wide.',
+  noCoreTube: 'No core: the tube of the pan does that work.',
+  noCoreFoam: 'No core: an egg-white foam climbs bare walls, so bake a wide one in a tube pan.',
   bandOn: 'Band around the pan.',
   cautions: {
     ...enGbBake.cautions,

@@ -6,6 +6,8 @@ const HOUSE = 'a rule of this program, chosen with common practice in mind, no s
 const LOG = 'this kitchen’s bake log';
 const CONDUCTION =
   'Conduction of Heat in Solids, Carslaw and Jaeger, 1959, and Fundamentals of Heat and Mass Transfer, Incropera and DeWitt, chapter 5, both from memory';
+const CHOI =
+  'Choi and Okos, 1986, as in the ASHRAE Handbook, Refrigeration, 2006, chapter 9; coefficients seen in public code';
 const FITTED = 'maximum a posteriori fit with Cauchy weights, a textbook method';
 
 export const enGbBakeWorking: BakeWorkingWords = {
@@ -24,6 +26,105 @@ export const enGbBakeWorking: BakeWorkingWords = {
       'Time factor with a heating core',
       'Bakes with a core are a group of their own: they start from what the others taught, a little less surely.',
       `${LOG}; ${FITTED}`,
+    ),
+    'factor-elsewhere': step(
+      'Time factor of the recipe',
+      'Nothing is logged in this oven yet, so it is what bakes in another oven taught, a little less surely.',
+      `${LOG}; ${FITTED}`,
+    ),
+    'factor-make-up': step(
+      'Time factor of the recipe',
+      'Nothing is logged yet, and the recipe asks to start from its make-up: the factor worked out below.',
+      CHOI,
+    ),
+    batter: step(
+      'Batter as it goes in',
+      'What a thermometer in the filled tin would read: the recipe’s word, else the kitchen’s, else an ordinary room.',
+      'this kitchen',
+    ),
+    done: step(
+      'Middle when it is done',
+      'Set and dry enough to cut: 95 °C, or 3 °C below the boiling point where the kitchen is high up.',
+      HOUSE,
+    ),
+    'to-go': step(
+      'Part of the way still to go when done',
+      'How far the middle is from the oven’s heat when done, against when it went in.',
+      CONDUCTION,
+    ),
+    'bake-neutral': step(
+      'as a plain sponge',
+      'The series for that bake’s own tin, height, heat, band and core, summed by machine.',
+      CONDUCTION,
+    ),
+    'bake-expected': step('as the recipe’s pace has it', 'Four minutes, then the recipe’s own pace.', HOUSE),
+    'bake-scatter': step(
+      'give or take, squared',
+      'The moment it was called done and the model’s own 3.5 %, squared and added.',
+      HOUSE,
+    ),
+    'bake-says': step(
+      'what it says of the pace',
+      'A long bake says more than a short one; one far off the others says little.',
+      FITTED,
+    ),
+    'doubt-start': step(
+      'Doubt to start from, squared',
+      'How unsure the factor is, as a logarithm, before any bake in this oven: 0.30 for a kind of cake, more for a make-up far from it, less after another oven’s bakes.',
+      HOUSE,
+    ),
+    'doubt-core-start': step(
+      'Doubt about a core to start from, squared',
+      'What is unsure without a core, and 0.10 for the core itself.',
+      HOUSE,
+    ),
+    doubt: step(
+      'Doubt about the factor, squared',
+      'Each logged bake takes some away: this is what makes the windows narrower.',
+      FITTED,
+    ),
+    'doubt-core': step(
+      'Doubt about the factor with a core, squared',
+      'Each bake logged with a core takes some away.',
+      FITTED,
+    ),
+    'doubt-size': step(
+      'Doubt about the factor in this tin, squared',
+      'Factor and growth with size are fitted together by machine, and how unsure they are depends on the size.',
+      FITTED,
+    ),
+    water: step(
+      'Batter that leaves as steam',
+      'The log’s weighings, each sure to 1.5 %, and the trade’s figure before them, sure to 1.8 %: each counts by one over its doubt squared.',
+      `${LOG}; common practice, no source`,
+    ),
+    baked: step('Weight when baked', 'What was poured in, less the steam.', LOG),
+    'make-up-share': step(
+      'share of the batter',
+      'Grams of each ingredient × its share, over the whole formula. Shares come from the packet where it has them; else its water as written and round figures for its kind.',
+      'packets; round figures from memory',
+    ),
+    'make-up-density': step(
+      'Density of the batter without air',
+      'Each part by its own density at 60 °C.',
+      CHOI,
+    ),
+    'make-up-conductivity': step('Conductivity', 'Each part at 60 °C, by the room that it takes up.', CHOI),
+    'make-up-heat': step('Heat capacity', 'Each part at 60 °C, by its weight.', CHOI),
+    'make-up-diffusivity': step(
+      'How fast heat creeps through it',
+      'Conductivity ÷ (density × heat capacity), still and without air.',
+      CHOI,
+    ),
+    'make-up-factor': step(
+      'Time by make-up alone',
+      'A plain sponge’s batter, worked out alike, against this one. It leaves out air, rise and steam, which matter more.',
+      CHOI,
+    ),
+    'make-up-fitted': step(
+      'How fast heat gets through it in the oven',
+      'The model’s 0.44 mm² a second for a plain sponge, rise and steam included, at this recipe’s own pace.',
+      HOUSE,
     ),
     heat: step(
       'Heat, without a fan',
@@ -91,6 +192,31 @@ export const enGbBakeWorking: BakeWorkingWords = {
     'first-look': 'first look',
     'done-by': 'done by',
     told: 'as told',
+    batter: 'batter',
+    done: 'done at',
+    'to-go': 'part to go',
+    took: 'took',
+    'scatter-squared': 'give or take, squared',
+    information: 'what it says',
+    doubt: 'doubt, squared',
+    poured: 'poured in',
+    'water-loss': 'leaves as steam',
+    baked: 'baked',
+    grams: 'grams',
+    share: 'share',
+    density: 'density',
+    conductivity: 'conductivity',
+    'heat-capacity': 'heat capacity',
+    diffusivity: 'diffusivity',
+    'plain-diffusivity': 'plain sponge’s',
+  },
+  components: {
+    water: 'Water',
+    protein: 'Protein',
+    fat: 'Fat',
+    carbohydrate: 'Sugar and starch',
+    fibre: 'Fibre',
+    ash: 'Minerals',
   },
   fromLog: (bakes) => `Rests on ${bakes}.`,
 };

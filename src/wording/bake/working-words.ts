@@ -1,4 +1,7 @@
 /** Words of the working behind bake times: a title, a rule and a source for each step, and what numbers are called. */
+/** What a batter is reckoned to be made of. */
+export type Component = 'water' | 'protein' | 'fat' | 'carbohydrate' | 'fibre' | 'ash';
+
 export interface BakeStepWords {
   title: string;
   rule: string;
@@ -9,6 +12,29 @@ export type BakeStepKind =
   | 'factor'
   | 'factor-none'
   | 'factor-core'
+  | 'factor-elsewhere'
+  | 'factor-make-up'
+  | 'batter'
+  | 'done'
+  | 'to-go'
+  | 'bake-neutral'
+  | 'bake-expected'
+  | 'bake-scatter'
+  | 'bake-says'
+  | 'doubt-start'
+  | 'doubt-core-start'
+  | 'doubt'
+  | 'doubt-core'
+  | 'doubt-size'
+  | 'water'
+  | 'baked'
+  | 'make-up-share'
+  | 'make-up-density'
+  | 'make-up-conductivity'
+  | 'make-up-heat'
+  | 'make-up-diffusivity'
+  | 'make-up-factor'
+  | 'make-up-fitted'
   | 'heat'
   | 'series'
   | 'neutral'
@@ -38,11 +64,29 @@ export type BakeLabel =
   | 'spread'
   | 'first-look'
   | 'done-by'
-  | 'told';
+  | 'told'
+  | 'batter'
+  | 'done'
+  | 'to-go'
+  | 'took'
+  | 'scatter-squared'
+  | 'information'
+  | 'doubt'
+  | 'poured'
+  | 'water-loss'
+  | 'baked'
+  | 'grams'
+  | 'share'
+  | 'density'
+  | 'conductivity'
+  | 'heat-capacity'
+  | 'diffusivity'
+  | 'plain-diffusivity';
 
 export interface BakeWorkingWords {
   steps: Record<BakeStepKind, BakeStepWords>;
   labels: Record<BakeLabel, string>;
   /** Put before a rule where bakes of the log moved it. */
   fromLog: (bakes: string) => string;
+  components: Record<Component, string>;
 }

@@ -12,6 +12,9 @@ export const enGBChart: ChartWords = {
     `Worked out from one proven bake: ${batter} g of batter in ${tins}, ${height} high when baked.`,
   basisMany: (count, spread) =>
     `Worked out from ${count} proven bakes taken together; they agree to within ${spread}.`,
+  basisLogged: (count, change) =>
+    `From your log: ${count} more bakes have joined in, and every weight of batter is ${change} for it.`,
+  changed: (share, more) => (share === null ? 'the same' : `${share} ${more ? 'more' : 'less'}`),
   notes: {
     rows: 'Each row is one mix. Where a tin is owned more than once, the next row is for all of them filled from one mix; do not add up two rows, because eggs are made whole for the mix.',
     eggs: (tolerance) =>

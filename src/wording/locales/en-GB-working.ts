@@ -5,6 +5,7 @@ const GEOMETRY = 'elementary solid geometry';
 const PRACTICE = 'common practice, no source';
 const KITCHEN = 'this kitchen';
 const RECIPE = 'this recipe';
+const LOG = 'this kitchen’s bake log; weights by a house rule';
 
 const step = (title: string, rule: string, source: string): StepWords => ({ title, rule, source });
 
@@ -13,6 +14,7 @@ export const enGBWorking: WorkingWords = {
   rowTitle: (tin, size) => `${tin}, ${size}`,
   load: (number) => `Bowlful ${number}`,
   bake: (number) => `Proven bake ${number}`,
+  loggedBake: (number) => `Logged bake ${number}`,
   eggWeighed: 'weighed, not counted',
   steps: {
     'finished-height': step(
@@ -69,6 +71,16 @@ export const enGBWorking: WorkingWords = {
       'Yield density',
       'Batter per millilitre of finished cake: least squares through the origin over the proven bakes, Σ batter × volume ÷ Σ volume².',
       PRACTICE,
+    ),
+    'proven-squares': step(
+      'Hold of the proven bakes',
+      'Σ volume² of the proven bakes: how firmly they hold the density against the log.',
+      PRACTICE,
+    ),
+    'density-log': step(
+      'Yield density, from your log too',
+      'The logged bakes join the proven ones in the same sums. Each counts in full where it agrees, and less the further it is off: 1 ÷ (1 + (departure ÷ 12 %)²).',
+      LOG,
     ),
     growth: step(
       'Yield density with the flavours',
@@ -156,6 +168,8 @@ export const enGBWorking: WorkingWords = {
     'raw-volume': 'raw volume',
     'raw-density': 'raw density',
     density: 'yield density',
+    squares: 'volumes squared',
+    weight: 'weight',
     batter: 'batter',
     'batter-each': 'batter for one tin',
     asked: 'batter asked for',

@@ -14,7 +14,6 @@ import {
   RECIPE_CLASSES,
   temperatureCurve,
   waterLoss,
-  yieldFromLog,
 } from '../../../src/compute/bake/index.ts';
 import type { BakeLogRow } from '../../../src/domain/bake-log.ts';
 import type { Shape } from '../../../src/domain/shape.ts';
@@ -148,12 +147,6 @@ describe('what else the log tells', () => {
     if (!setting) throw new Error('no setting');
     return { ...logRow(setting, 60), tin: round(8), finishedHeightMm: 76.2, ...more };
   };
-
-  it('yield: batter over finished volume, by hand 1000 g ÷ 2471.11 mL = 0.404676', () => {
-    expect(yieldFromLog([row({ batterG: 1000 })])).toEqual({ gPerMl: 0.404676, bakes: 1, spread: 0 });
-    const { finishedHeightMm: _, ...without } = row({});
-    expect(yieldFromLog([without])).toBeNull();
-  });
 
   it('water loss: from the trade’s 10 % to the log’s own, and surer with every weighing', () => {
     const weighed = (n: number) =>

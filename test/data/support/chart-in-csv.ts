@@ -14,6 +14,7 @@ const WHOLE_CHART: Record<string, string> = {
   egg_size: 'egg size',
   basis: 'basis',
   bake_basis: 'bake basis',
+  baked_basis: 'baked basis',
 };
 
 const ROW: Record<string, string> = {
@@ -54,6 +55,8 @@ const ROW: Record<string, string> = {
   'bake.shown.likely': 'most likely shown',
   'bake.shown.done_by': 'done by shown',
   'bake.shown.logged_bakes': 'logged bakes',
+  baked_g_each: 'baked each (g)',
+  'shown.baked_g_each': 'baked each shown (g)',
   'shown.volume_ml': 'volume shown (mL)',
   'shown.batter_g_each': 'batter each shown (g)',
   'shown.receives_g_each': 'pour into each shown (g)',
