@@ -4,6 +4,7 @@
  */
 import type { Content } from '../domain/content.ts';
 import type { HouseStyle } from '../domain/house-style.ts';
+import type { Kitchen } from '../domain/kitchen.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
@@ -32,10 +33,13 @@ export interface Printable {
   prints(source: WantedSource): Print[];
 }
 
+/** Sheets of a kitchen with a site carry a code that leads there. */
+const siteOf = ({ siteUrl }: Kitchen): { siteUrl?: string } => (siteUrl === undefined ? {} : { siteUrl });
+
 const tinCharts: Printable = {
   kind: 'tin-chart',
   prints({ content: { kitchen }, charts, style, metrics, mass }) {
-    const options = { mass, ...(kitchen.siteUrl === undefined ? {} : { siteUrl: kitchen.siteUrl }) };
+    const options = { mass, ...siteOf(kitchen) };
     return charts.flatMap(({ chart }) =>
       kitchen.paper.map((paper) => tinChartPrint(chart, style, metrics, paper, kitchen.locale, options)),
     );
@@ -51,7 +55,9 @@ const finishingCharts: Printable = {
   kind: 'finishing-chart',
   prints: ({ content: { kitchen }, finishing, style, metrics }) =>
     finishing.flatMap((view) =>
-      kitchen.paper.map((paper) => finishingChartPrint(view, style, metrics, paper, kitchen.locale)),
+      kitchen.paper.map((paper) =>
+        finishingChartPrint(view, style, metrics, paper, kitchen.locale, siteOf(kitchen)),
+      ),
     ),
 };
 
@@ -59,7 +65,9 @@ const bakeGuides: Printable = {
   kind: 'bake-guide',
   prints: ({ content: { kitchen }, guides, style, metrics }) =>
     guides.flatMap((guide) =>
-      kitchen.paper.map((paper) => bakeGuidePrint(guide, style, metrics, paper, kitchen.locale)),
+      kitchen.paper.map((paper) =>
+        bakeGuidePrint(guide, style, metrics, paper, kitchen.locale, siteOf(kitchen)),
+      ),
     ),
 };
 

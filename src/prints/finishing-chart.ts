@@ -16,14 +16,17 @@ import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { type Paragraph, paragraph } from './sheet/lines.ts';
+import { besideCode, pageCode } from './sheet/page-code.ts';
 import { portraitSheet } from './sheet/paper.ts';
-import { frameOf, sheetPages } from './sheet/sheet.ts';
+import { frameOf, HEAD_MM, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { table, tableFits } from './sheet/table/table.ts';
 import type { Cell, Column, TableSpec } from './sheet/table/types.ts';
 import { typeScale } from './sheet/type-scale.ts';
 
+/** From the site's root. */
+const FINISHING_PAGE = 'finishing.html';
 const MADE_OF = 'What they are made of';
 
 /** The weight to make is what one works from. */
@@ -99,6 +102,11 @@ function specs(source: FinishingTable, tinLabel: string, fits: (table: TableSpec
   throw new Error(`table '${source.id}' does not fit the sheet`);
 }
 
+export interface FinishingOptions {
+  /** Address of the site's root; the sheet then carries a code that leads to its page. */
+  siteUrl?: string;
+}
+
 /** Draws nothing yet: gives the pages for a renderer. */
 export function finishingChartPrint(
   view: FinishingChartView,
@@ -106,6 +114,7 @@ export function finishingChartPrint(
   metrics: Metrics,
   paper: PaperName,
   lang: Locale,
+  { siteUrl }: FinishingOptions = {},
 ): Print {
   const sheet = sheetContext(style, metrics);
   const labels = labelsFor(lang);
@@ -116,7 +125,11 @@ export function finishingChartPrint(
   const first: Section = {
     key: 'notes',
     blocks: [
-      heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
+      besideCode(
+        heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
+        pageCode(siteUrl, FINISHING_PAGE, labels.allWorking),
+        HEAD_MM,
+      ),
       textParagraph('summary', paragraph(view.summary, typeScale.lead)),
       textParagraph(
         'settings',

@@ -13,8 +13,9 @@ import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph, together } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
+import { besideCode, type PageCode, pageCode } from './sheet/page-code.ts';
 import { landscapeSheet, portraitSheet, type SheetSize } from './sheet/paper.ts';
-import { frameOf, sheetPages } from './sheet/sheet.ts';
+import { frameOf, HEAD_MM, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
@@ -76,7 +77,7 @@ function layoutFor(parts: Parts, paper: PaperName): Layout {
 const noneAlone = (entries: Block[]): Block[] =>
   entries.length < 2 ? entries : [...entries.slice(0, -2), together(...entries.slice(-2))];
 
-function chartSection(context: ChartContext, form: Layout['form']): Section {
+function chartSection(context: ChartContext, form: Layout['form'], code: PageCode | null): Section {
   const { view, labels } = context;
   const hasEggs = view.rows.some((row) => row.eggs !== null);
   const facts = [
@@ -91,7 +92,11 @@ function chartSection(context: ChartContext, form: Layout['form']): Section {
   return {
     key: 'chart',
     blocks: [
-      heading(view.title, { level: 1, type: typeScale.title, bookmark: labels.chart, anchor: 'chart' }),
+      besideCode(
+        heading(view.title, { level: 1, type: typeScale.title, bookmark: labels.chart, anchor: 'chart' }),
+        code,
+        HEAD_MM,
+      ),
       textParagraph('summary', paragraph(view.summary, typeScale.lead)),
       factRow(facts),
       ...view.warnings.map((warning) => caution(labels.check, warning.message)),
@@ -160,7 +165,7 @@ export function tinChartPrint(
   const { scale } = context.drawings;
   const { widthMm } = frameOf(size, sheet);
   const sections = [
-    chartSection(context, form),
+    chartSection(context, form, pageCode(options.siteUrl, workingPath(view.id), labels.allWorking)),
     ...ovenSection(view, lang),
     notesSection(context, widthMm),
     ...ladderSection(context, widthMm),

@@ -3,14 +3,13 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale } from '../domain/kitchen.ts';
 import type { WallView } from '../views/wall.types.ts';
 import { type WallWords, wallWordsFor } from '../wording/wall/index.ts';
-import { qrCode } from './qr.ts';
 import { flow } from './sheet/flow.ts';
+import { pageCode } from './sheet/page-code.ts';
 import type { ScaleBar } from './sheet/scale-bar.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import { shiftedSurface } from './sheet/shifted-surface.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { drawWallFoot, wallFrame } from './wall/wall-frame.ts';
-import type { WallLink } from './wall/wall-head.ts';
 import { wallLayout } from './wall/wall-layout.ts';
 import type { WallPaper } from './wall/wall-paper.ts';
 import { plateScale } from './wall/wall-plate.ts';
@@ -20,12 +19,6 @@ const SCALE_BAR_MM = 200;
 export interface WallOptions {
   /** Address of the site's root; the sheet then carries a code that leads to its page. */
   siteUrl?: string;
-}
-
-function linkOf(view: WallView, siteUrl: string | undefined): WallLink | null {
-  if (siteUrl === undefined) return null;
-  const url = `${siteUrl.replace(/\/*$/, '')}/${view.path}`;
-  return { url, code: qrCode(url), text: view.pathText };
 }
 
 function scaleBarOf({ body }: WallView, growth: number, words: WallWords): ScaleBar | null {
@@ -48,7 +41,7 @@ export function wallReferencePrint(
   const { kitchenName, edition } = view;
   const upright = { widthMm: paper.widthMm, heightMm: paper.heightMm };
   const { size, type, sizing, sheets } = wallLayout(
-    { view, words, context, link: linkOf(view, siteUrl) },
+    { view, words, context, link: pageCode(siteUrl, view.path, view.pathText) },
     upright,
   );
   const frame = wallFrame(size, context);

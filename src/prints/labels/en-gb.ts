@@ -32,4 +32,5 @@ export const enGb: PrintLabels = {
   gramsShort: (grams) => `${grams}\u00a0g short`,
   holds: (millilitres) => `Holds ${millilitres}\u00a0ml.`,
   working: (name) => `How the figures for ${name} were worked out`,
+  allWorking: 'How the figures were worked out',
 };

@@ -31,4 +31,6 @@ export interface PrintLabels extends LeftOverWords {
   bakesTo(mm: string): string;
   holds(millilitres: string): string;
   working(name: string): string;
+  /** Beside the code that leads to the page behind a sheet. */
+  allWorking: string;
 }

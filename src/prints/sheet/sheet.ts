@@ -17,7 +17,8 @@ export interface Furniture {
   scaleBar?: ScaleBar;
 }
 
-const HEAD_MM = 9;
+/** Of the running head. */
+export const HEAD_MM = 9;
 const FOOT_MM = 10;
 
 interface Line {

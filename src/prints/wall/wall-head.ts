@@ -1,6 +1,6 @@
 /** Title and one sentence, with the code that leads to the sheet's page at the right. */
-import { drawQr, type QrCode } from '../qr.ts';
 import { paragraph } from '../sheet/lines.ts';
+import { drawPageCode, type PageCode } from '../sheet/page-code.ts';
 import type { Block } from '../sheet/strip.ts';
 import { drawText, setText } from '../sheet/text-block.ts';
 import type { TypeStyle } from '../sheet/type-scale.ts';
@@ -11,19 +11,13 @@ const MOST_QR_MM = 42;
 const GAP_MM = 8;
 const LABEL_TYPE: TypeStyle = { font: 'text', sizePt: 10, leadingPt: 11.5, colour: 'quietInk' };
 
-export interface WallLink {
-  url: string;
-  code: QrCode;
-  text: string;
-}
-
 export interface WallHeading {
   title: string;
   lead: string;
 }
 
 export const wallHead =
-  (view: WallHeading, type: WallType, growth: number, link: WallLink | null): Block =>
+  (view: WallHeading, type: WallType, growth: number, link: PageCode | null): Block =>
   (widthMm, context) => {
     const sideMm = Math.min(MOST_QR_MM, QR_MM * growth);
     const wordsMm = link ? widthMm - sideMm - GAP_MM : widthMm;
@@ -42,15 +36,10 @@ export const wallHead =
           surface.within('P', {}, () => drawText(surface, context, lead, xMm, yMm + leadAtMm));
           if (!link || !label) return;
           const x = xMm + widthMm - sideMm;
-          const box = { xMm: x, yMm, widthMm: sideMm, heightMm: sideMm + label.heightMm };
-          surface.within('P', {}, () =>
-            surface.link(box, { url: link.url }, `${link.text}: ${link.url}`, () => {
-              const code = { xMm: x, yMm, widthMm: sideMm, heightMm: sideMm };
-              surface.within('Figure', { alt: `QR: ${link.url}`, box: code }, () =>
-                drawQr(surface, link.code, { xMm: x, yMm, sideMm }, context.inks.ink),
-              );
-              drawText(surface, context, label, x, yMm + sideMm);
-            }),
+          const code = { xMm: x, yMm, widthMm: sideMm, heightMm: sideMm };
+          const whole = { ...code, heightMm: sideMm + label.heightMm };
+          drawPageCode(surface, context, link, { code, link: whole }, () =>
+            drawText(surface, context, label, x, yMm + sideMm),
           );
         },
       },

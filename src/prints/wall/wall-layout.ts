@@ -6,13 +6,14 @@ import type { WallPlate, WallTable, WallView } from '../../views/wall.types.ts';
 import type { WallWords } from '../../wording/wall/index.ts';
 import { caution, textParagraph } from '../sheet/blocks.ts';
 import { paragraph } from '../sheet/lines.ts';
+import type { PageCode } from '../sheet/page-code.ts';
 import type { SheetSize } from '../sheet/paper.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Block } from '../sheet/strip.ts';
 import { table, tableFits } from '../sheet/table/table.ts';
 import { MM_PER_PT } from '../sheet/units.ts';
 import { wallFrame } from './wall-frame.ts';
-import { type WallLink, wallHead } from './wall-head.ts';
+import { wallHead } from './wall-head.ts';
 import { itemCount, wallParts } from './wall-parts.ts';
 import { plateRows, plateScale, wallPlate } from './wall-plate.ts';
 import { wallTableSpec } from './wall-table.ts';
@@ -34,7 +35,7 @@ export interface WallSource {
   view: WallView;
   words: WallWords;
   context: SheetContext;
-  link: WallLink | null;
+  link: PageCode | null;
 }
 
 export interface WallLayout {
