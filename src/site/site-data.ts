@@ -131,7 +131,10 @@ export function siteData(input: SiteInput): SiteData {
   const finishingWords = finishingWorkingWordsFor(kitchen.locale);
   const recipes = content.recipes.map((recipe) => recipeView(recipe, content));
   const tins = tinsView(kitchen, charts);
-  const { list: tinList, pages } = tinPages(tins);
+  const { list: tinList, pages } = tinPages(
+    tins,
+    portions.rows.length === 0 ? null : { path: 'portions.html', text: portionsWords.fromTins },
+  );
   const chartPages = charts.map((chart) =>
     chartPage(chart, filesOfChart(chart.id, files).map(downloadLink), words),
   );
