@@ -16,6 +16,7 @@ import { formatProblem } from './read/format-problem.ts';
 import { type FileWithBytes, pagesFolder, prepareSite, wireSite } from './site/index.ts';
 import { type ChartViews, chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
+import { portionsView } from './views/portions.ts';
 
 const CONTENT = 'content';
 const OUTPUT = 'output/site';
@@ -51,7 +52,10 @@ function problemText(problems: readonly Problem[]): string {
 function builtInMemory(content: Content, charts: readonly ChartViews[]): FileWithBytes[] {
   const finishing = finishingCharts(content);
   const prints = soundValue(printFiles(content, { charts, finishing }, CONTENT));
-  return [...filesOf('print', prints), ...filesOf('data', dataFiles(charts, finishing))];
+  return [
+    ...filesOf('print', prints),
+    ...filesOf('data', dataFiles(charts, finishing, portionsView(content))),
+  ];
 }
 
 /** In the order of a folder's listing, which is how the build finds them. */

@@ -8,6 +8,7 @@ export type PrintKind =
   | 'recipe-card'
   | 'booklet'
   | 'wall-reference'
+  | 'cutting-guide'
   | 'lining-template';
 export const PRINT_KINDS: readonly PrintKind[] = [
   'tin-chart',
@@ -16,6 +17,7 @@ export const PRINT_KINDS: readonly PrintKind[] = [
   'recipe-card',
   'booklet',
   'wall-reference',
+  'cutting-guide',
   'lining-template',
 ];
 

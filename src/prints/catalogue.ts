@@ -7,8 +7,10 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
+import { portionsView } from '../views/portions.ts';
 import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
 import { bakeGuidePrint } from './bake-guide.ts';
+import { cuttingGuidePrint } from './cutting-guide.ts';
 import { finishingChartPrint } from './finishing-chart.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { templatePrints } from './template-prints.ts';
@@ -77,11 +79,22 @@ const wallReferenceSheets: Printable = {
     wallPrints({ content, charts: charts.map(({ chart }) => chart), style, metrics, mass, wallSizes }),
 };
 
+const cuttingGuides: Printable = {
+  kind: 'cutting-guide',
+  prints({ content, style, metrics }) {
+    const { kitchen } = content;
+    const view = portionsView(content);
+    if (view.rows.length === 0) return [];
+    return kitchen.paper.map((paper) => cuttingGuidePrint(view, style, metrics, paper, kitchen.locale));
+  },
+};
+
 export const PRINTABLES: readonly Printable[] = [
   tinCharts,
   bakeGuides,
   finishingCharts,
   wallReferenceSheets,
+  cuttingGuides,
   liningTemplates,
 ];
 

@@ -53,7 +53,7 @@ export function homePage(content: Content, recipes: readonly RecipeView[], tins:
 }
 
 /** The plate of all tins to one scale, and each tin large with its measures. */
-export function tinPages(tins: TinsView): { list: ListPage; pages: TinPage[] } {
+export function tinPages(tins: TinsView, portions: PageLink | null): { list: ListPage; pages: TinPage[] } {
   const frame = commonFrame(tins.tins.map((tin) => tin.picture));
   const shown = tins.tins.map((tin) => ({
     ...tin,
@@ -67,7 +67,7 @@ export function tinPages(tins: TinsView): { list: ListPage; pages: TinPage[] } {
       ? 'Inside measures: plan above, side below. Broken lines are centre lines and hidden edges.'
       : 'Known only by the water it holds: the depth is measured, the width is not.',
   }));
-  const list = { ...tins, tins: shown, scaleBar: scaleBar(frame.widthMm) };
+  const list = { ...tins, portions, tins: shown, scaleBar: scaleBar(frame.widthMm) };
   return { list, pages };
 }
 

@@ -64,7 +64,8 @@ function paperText(path: string): string | null {
 function linkText(path: string): string {
   const kind = extensionOf(path).toUpperCase();
   const paper = paperText(path);
-  const what = isLadder(path) ? `Egg ladder ${kind}` : kind;
+  const named = isLadder(path) ? `Egg ladder ${kind}` : kind;
+  const what = path.startsWith('data/portions/stacks') ? `Stacks ${kind}` : named;
   return paper ? `${what}, ${paper}` : what;
 }
 
@@ -95,6 +96,13 @@ export function filesOfFinishing(id: string, files: readonly BuiltFile[]): Built
   return files.filter((file) => own.test(file.path)).sort(inOrder);
 }
 
+/** Portions and cutting guides, prints first. */
+export function filesOfPortions(files: readonly BuiltFile[]): BuiltFile[] {
+  return files
+    .filter(({ path }) => /^(print\/cutting-guides|data\/portions)\/[a-z-]+\.[a-z]+$/.test(path))
+    .sort(inOrder);
+}
+
 /** The sheets about one recipe in the oven. */
 export function filesOfGuide(recipeId: string, files: readonly BuiltFile[]): BuiltFile[] {
   const own = new RegExp(`^print/bake-guides/${recipeId}([-.](a4|letter))?\\.[a-z]+$`, 'i');
@@ -121,6 +129,8 @@ const FOLDERS: Readonly<Record<string, string>> = {
   wall: 'Wall references',
   orders: 'Orders',
   labels: 'Labels',
+  'cutting-guides': 'Portions and cutting guides',
+  portions: 'Portions and cutting guides',
   templates: 'Lining templates and cutting guides',
 };
 

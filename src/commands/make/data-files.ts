@@ -1,8 +1,10 @@
 import { eggLadderCsv, eggLadderJson } from '../../data/egg-ladder-data.ts';
 import { finishingChartCsv, finishingChartJson } from '../../data/finishing-chart-files.ts';
+import { portionsCsv, portionsJson, stacksCsv } from '../../data/portions-data.ts';
 import { tinChartCsv } from '../../data/tin-chart-csv.ts';
 import { tinChartJson } from '../../data/tin-chart-json.ts';
 import type { FinishingChartView } from '../../views/finishing-chart.types.ts';
+import type { PortionsView } from '../../views/portions.types.ts';
 import type { TinChartView } from '../../views/tin-chart.types.ts';
 import type { MadeFile } from './made-file.ts';
 
@@ -10,8 +12,22 @@ import type { MadeFile } from './made-file.ts';
 export function dataFiles(
   charts: readonly { chart: TinChartView }[],
   finishing: readonly FinishingChartView[],
+  portions: PortionsView,
 ): MadeFile[] {
-  return [...charts.flatMap(({ chart }) => chartFiles(chart)), ...finishing.flatMap(finishingFiles)];
+  return [
+    ...portionFiles(portions),
+    ...charts.flatMap(({ chart }) => chartFiles(chart)),
+    ...finishing.flatMap(finishingFiles),
+  ];
+}
+
+function portionFiles(view: PortionsView): MadeFile[] {
+  if (view.rows.length === 0) return [];
+  return [
+    { path: 'portions/portions.csv', bytes: portionsCsv(view) },
+    { path: 'portions/portions.json', bytes: portionsJson(view) },
+    ...(view.stacks.length === 0 ? [] : [{ path: 'portions/stacks.csv', bytes: stacksCsv(view) }]),
+  ];
 }
 
 function chartFiles(chart: TinChartView): MadeFile[] {

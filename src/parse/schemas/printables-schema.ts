@@ -26,6 +26,7 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'recipe-card': ['recipes', 'flavours', 'tins'],
   booklet: ['recipes', 'tins', 'finishes'],
   'wall-reference': ['recipes', 'tins', 'finishes'],
+  'cutting-guide': ['recipes', 'tins'],
   'lining-template': ['tins'],
 };
 
