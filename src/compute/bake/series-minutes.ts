@@ -13,7 +13,7 @@ const UNFELT_FOURIER = 0.008;
 
 interface SideSeries {
   side: Side;
-  terms: SeriesTerm[];
+  terms: readonly SeriesTerm[];
 }
 
 /** θ of the middle as a function of minutes. */

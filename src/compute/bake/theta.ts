@@ -13,8 +13,22 @@ const LEAST_TERMS = 8;
 const LEFT_OUT = 40;
 const LEAST_FOURIER = 1e-4;
 
+/** Tins of one kitchen share their walls' sizes, and roots take long to find: each is kept. */
+const found = new Map<string, readonly SeriesTerm[]>();
+const MOST_FOUND = 5000;
+
 /** The terms needed from a given Fourier number on. */
-export function seriesTerms(geometry: Geometry, biot: number, leastFourier: number): SeriesTerm[] {
+export function seriesTerms(geometry: Geometry, biot: number, leastFourier: number): readonly SeriesTerm[] {
+  const key = `${geometry} ${biot} ${leastFourier}`;
+  const known = found.get(key);
+  if (known !== undefined) return known;
+  if (found.size >= MOST_FOUND) found.clear();
+  const terms = freshTerms(geometry, biot, leastFourier);
+  found.set(key, terms);
+  return terms;
+}
+
+function freshTerms(geometry: Geometry, biot: number, leastFourier: number): SeriesTerm[] {
   const terms: SeriesTerm[] = [];
   for (let n = 1; ; n++) {
     const term = seriesTerm(geometry, biot, n);
@@ -26,7 +40,7 @@ export function seriesTerms(geometry: Geometry, biot: number, leastFourier: numb
 /** Sum of the series at a position; the terms must suit the Fourier number. */
 export function thetaFromTerms(
   geometry: Geometry,
-  terms: SeriesTerm[],
+  terms: readonly SeriesTerm[],
   fourier: number,
   position = 0,
 ): number {

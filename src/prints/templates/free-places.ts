@@ -108,7 +108,8 @@ function nearestFree(cells: Cells, window: Window, taken: readonly WordBox[], wi
     if (yMm < minY || yMm + heightMm > maxY) continue;
     for (let column = 0; column <= mostSteps; column += 1) {
       const across = stepAway(column);
-      const away = Math.hypot(across, down);
+      // Steps are multiples of 1½ mm: the root is exact where the sum is, on every engine.
+      const away = Math.sqrt(across * across + down * down);
       if (away >= bestMm) break;
       const xMm = ideal.x + across;
       if (xMm < minX || xMm + widthMm > maxX) continue;

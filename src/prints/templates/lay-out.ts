@@ -55,6 +55,30 @@ function laidPiece(piece: TemplatePiece, frame: TemplateFrame, firstLetter: numb
   return cost(turned, frame) < cost(asIs, frame) ? turned : asIs;
 }
 
+interface Words {
+  tinName: string;
+  labels: TemplateLabels;
+  context: SheetContext;
+}
+
+const wholeDrawings = new WeakMap<TemplatePiece, Words & { drawing: PartDrawing }>();
+
+/** A piece that fits a sheet whole looks the same on every paper: drawn once. */
+function drawingOf(laid: LaidPiece, part: Part, words: Words): PartDrawing {
+  const { tinName, labels, context } = words;
+  const known = part.name === '' ? wholeDrawings.get(laid.piece) : undefined;
+  if (
+    known?.tinName === tinName &&
+    known.labels === labels &&
+    known.context.metrics === context.metrics &&
+    known.context.inks === context.inks
+  )
+    return known.drawing;
+  const drawing = partDrawing(laid, part, tinName, labels, context);
+  if (part.name === '') wholeDrawings.set(laid.piece, { ...words, drawing });
+  return drawing;
+}
+
 function itemsOf(
   laid: LaidPiece,
   tinName: string,
@@ -62,7 +86,7 @@ function itemsOf(
   context: SheetContext,
 ): SheetItem[] {
   return laid.parts.map((part) => {
-    const drawing = partDrawing(laid, part, tinName, labels, context);
+    const drawing = drawingOf(laid, part, { tinName, labels, context });
     const { beside } = drawing;
     if (beside === null) return { laid, part, drawing, widthMm: drawing.widthMm, heightMm: drawing.heightMm };
     const widthMm = Math.max(drawing.widthMm, beside.widthMm);

@@ -87,15 +87,17 @@ function centreLabel(
   return [setLabel(piece.centreText, templateType.guide, 0, near, 0.6, places, context) ?? []].flat();
 }
 
-/** The middle of the part's window, liked less outside the paper that is cut out. */
-function placeLegend(laid: LaidPiece, { window }: Part, places: FreePlaces, choices: Legend[]) {
+/** The middle of the part's window, liked less outside the paper that is cut out; no box where none found room. */
+function placeLegend(laid: LaidPiece, { window }: Part, places: FreePlaces, choices: Iterable<Legend>) {
   const near = { x: (window.minX + window.maxX) / 2, y: (window.minY + window.maxY) / 2 };
   const dislikeMm = (middle: Spot) => (laid.region.has(middle) ? 0 : 60);
+  let last: Legend | null = null;
   for (const legend of choices) {
     const box = places.take({ ...legend, near, clearMm: 1.5, dislikeMm });
     if (box !== null) return { legend, box };
+    last = legend;
   }
-  return null;
+  return { legend: last, box: null };
 }
 
 /** Sets everything on a part; nothing is drawn yet. */
@@ -118,9 +120,9 @@ export function partDrawing(
     ...markLabels(laid.piece.guides, window, places, context),
   ];
   const choices = legendChoices(laid, part, tinName, labels, context);
-  const placed = placeLegend(laid, part, places, choices);
+  const { legend, box } = placeLegend(laid, part, places, choices);
   const words = [...before, ...lineLabels(laid.piece.guides, window, places, context)];
-  const beside = placed === null ? (choices.at(-1) ?? null) : null;
+  const beside = box === null ? legend : null;
   const joins = part.joints.map(({ name }) => name);
   return {
     widthMm: window.maxX - window.minX,
@@ -133,7 +135,7 @@ export function partDrawing(
       for (const { curves, paint } of strokes)
         surface.path(stepsOfCurves(curves, dx, dy), { stroke: context.inks.ink, ...paint });
       for (const word of words) word.draw(surface, dx, dy);
-      if (placed !== null) placed.legend.draw(surface, placed.box.xMm + dx, placed.box.yMm + dy);
+      if (box !== null) legend?.draw(surface, box.xMm + dx, box.yMm + dy);
       else beside?.draw(surface, xMm, yMm + window.maxY - window.minY + BESIDE_GAP_MM);
     },
   };

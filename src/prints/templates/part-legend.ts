@@ -83,13 +83,13 @@ function legendAt(
   };
 }
 
-/** The same words in narrower and narrower columns, for whichever finds room. */
-export function legendChoices(
+/** The same words in narrower and narrower columns, for whichever finds room; set one by one as they are tried. */
+export function* legendChoices(
   laid: LaidPiece,
   part: Part,
   tinName: string,
   labels: TemplateLabels,
   context: SheetContext,
-): Legend[] {
-  return FORMS.map((form) => legendAt(laid, part, tinName, labels, context, form));
+): Generator<Legend> {
+  for (const form of FORMS) yield legendAt(laid, part, tinName, labels, context, form);
 }
