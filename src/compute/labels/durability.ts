@@ -26,18 +26,18 @@ const underSheet = (finishes: readonly Finish[], input: LabelInput): boolean =>
   input.finishes.some(({ use }) => use === 'rolled');
 
 /** Chilled filling under a rolled sheet: out of the fridge and eaten on the day. */
-const SAME_DAY: [string, number] = ['a chilled filling under a rolled sheet', 0];
+const SAME_DAY: Limit = [null, 0];
+
+type Limit = [name: string | null, days: number];
 
 /** What keeps the shortest decides. */
-export function durabilityOf(input: LabelInput, promise: string): Durability {
+export function durabilityOf(input: LabelInput): Durability {
   const finishes = finishesOf(input);
-  const limits: [string, number][] = [
-    ...input.sponges.map(({ name, keepsDays }): [string, number] => [name, keepsDays]),
-    ...finishes.map(({ name, keepsDays }): [string, number] => [name, keepsDays]),
+  const limits: Limit[] = [
+    ...input.sponges.map(({ name, keepsDays }): Limit => [name, keepsDays]),
+    ...finishes.map(({ name, keepsDays }): Limit => [name, keepsDays]),
     ...(underSheet(finishes, input) ? [SAME_DAY] : []),
-    ...(input.settings.durabilityDays === undefined
-      ? []
-      : [[promise, input.settings.durabilityDays] as [string, number]]),
+    ...(input.settings.durabilityDays === undefined ? [] : [[null, input.settings.durabilityDays] as Limit]),
   ];
   const [decidedBy, keepsDays] = limits.reduce((least, one) => (one[1] < least[1] ? one : least));
   const perishable = finishes.some(({ kind, chilled }) => kind === 'cream' || chilled);

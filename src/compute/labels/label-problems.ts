@@ -6,8 +6,9 @@ import { claimIn } from '../../domain/claim.ts';
 import type { Ingredient } from '../../domain/ingredient.ts';
 import type { Problem } from '../../domain/problem.ts';
 import { finishClashes } from '../finishes/clashes.ts';
-import { lawfulNames, mustBeNamed, unlawfulNames } from './allergen-words.ts';
+import { lawfulNames, mustBeNamed, singular, tellingWords, unlawfulNames } from './allergen-words.ts';
 import { finishWeighedIn } from './bowl.ts';
+import { toldAllergens } from './ingredient-list.ts';
 import type { LabelInput } from './label-input.ts';
 import { ruleSet } from './rule-set.ts';
 import { usedFinishes } from './used-finishes.ts';
@@ -19,6 +20,12 @@ const refusal = (code: string, message: string, hint: string): Problem => ({
   hint,
 });
 
+/** Everything that weighs something, each id once. */
+function weighedIds({ sponges, finishes }: LabelInput): string[] {
+  const weighed = [...sponges.flatMap(({ formula }) => formula), ...finishes.flatMap(finishWeighedIn)];
+  return [...new Set(weighed.filter(({ grams }) => grams !== 0).map(({ ingredientId }) => ingredientId))];
+}
+
 function nameProblems({ foodName }: LabelInput): Problem[] {
   const claim = claimIn(foodName);
   if (foodName.trim() === '')
@@ -26,6 +33,29 @@ function nameProblems({ foodName }: LabelInput): Problem[] {
   if (claim === null) return [];
   const message = `The name promises '${claim}', which no kitchen that handles the allergen can know.`;
   return [refusal('label-claim', message, "Write 'made without … ingredients' instead.")];
+}
+
+/** 'Made without milk ingredients' above a cake with butter would be worse than no name at all. */
+function untrueNames(input: LabelInput): Problem[] {
+  const left = [...input.foodName.matchAll(/\bwithout\b(?:[^,;()]*?\bingredients\b|\s+\S+)/gi)];
+  const words = left.flatMap(([text]) => text.toLowerCase().split(/[^\p{L}]+/u)).map(singular);
+  const { rules } = input.settings;
+  const shelf = new Map(input.ingredients.map((one) => [one.id, one]));
+  return weighedIds(input).flatMap((id): Problem[] => {
+    const ingredient = shelf.get(id);
+    const told =
+      ingredient === undefined
+        ? []
+        : [ingredient, ...(ingredient.compound ?? [])].flatMap((one) => toldAllergens(one, rules));
+    const named = told.filter(({ allergen, name }) =>
+      tellingWords(allergen, name)
+        .concat(singular(allergen))
+        .some((word) => words.includes(word)),
+    );
+    if (named.length === 0) return [];
+    const message = `The name says 'without ${named[0]?.name}', but ${ingredient?.name} brings ${named[0]?.name}.`;
+    return [refusal('label-name-untrue', message, 'Change the name, or leave out what brings it.')];
+  });
 }
 
 function namingProblems(ingredient: Ingredient, input: LabelInput): Problem[] {
@@ -55,12 +85,7 @@ function namingProblems(ingredient: Ingredient, input: LabelInput): Problem[] {
 }
 
 function ingredientProblems(input: LabelInput): Problem[] {
-  const weighed = [
-    ...input.sponges.flatMap(({ formula }) => formula),
-    ...input.finishes.flatMap(finishWeighedIn),
-  ].filter(({ grams }) => grams !== 0);
-  const ids = [...new Set(weighed.map(({ ingredientId }) => ingredientId))];
-  return ids.flatMap((id): Problem[] => {
+  return weighedIds(input).flatMap((id): Problem[] => {
     const ingredient = input.ingredients.find((one) => one.id === id);
     if (ingredient === undefined) {
       const hint = 'Add it to ingredients.yaml with its allergens.';
@@ -103,6 +128,6 @@ function clashProblems({ finishes }: LabelInput): Problem[] {
 /** Every reason against this label; none when it can be made. */
 export function labelProblems(input: LabelInput): Problem[] {
   const weights = weightProblems(input);
-  const rest = weights.length > 0 ? [] : ingredientProblems(input);
+  const rest = weights.length > 0 ? [] : [...ingredientProblems(input), ...untrueNames(input)];
   return [...nameProblems(input), ...weights, ...rest, ...clashProblems(input)];
 }

@@ -69,7 +69,7 @@ function assembled(input: LabelInput, bowl: Bowl): Label {
     containsLine: rules.containsLine,
     bowlG: quantiseG(bowl.bowlG),
     finishedG: quantiseG(bowl.finishedG),
-    durability: durabilityOf(input, 'the kitchen’s own limit'),
+    durability: durabilityOf(input),
     storage: storageOf(input),
     colours: coloursIn(bowl),
     alcohol: alcoholIn(bowl),
@@ -86,7 +86,8 @@ function assembled(input: LabelInput, bowl: Bowl): Label {
 /**
  * The label of a cake. Fails with every reason at once: `label-allergens-missing`, `label-allergen-unnamed`,
  * `label-allergen-name`, `label-ingredient-unknown`, `label-cream-under-sheet`, `label-claim`,
- * `label-name-missing`, `label-weight`, `label-empty`, `label-portions`.
+ * `label-name-missing`,
+ * `label-name-untrue`, `label-weight`, `label-empty`, `label-portions`.
  * @example labelOf({ …, foodName: 'Orange sponge cake' }) // { ok: true, value: { entries, allergens, … } }
  */
 export function labelOf(input: LabelInput): Result<Label> {

@@ -53,8 +53,8 @@ export type StorageKind =
 
 export interface Durability {
   keepsDays: number;
-  /** What keeps the shortest. */
-  decidedBy: string;
+  /** What keeps the shortest; null where no part does: the kitchen's own limit, or the way parts stand together. */
+  decidedBy: string | null;
   /** Food that spoils fast has a date to use it by; everything else one that it is best before. */
   kind: 'use by' | 'best before';
   /** ISO date; null until it is known when the cake was made. */

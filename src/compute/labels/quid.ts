@@ -12,11 +12,11 @@ import type { LabelEntry, LooseQuid } from './label.types.ts';
 import type { LabelInput } from './label-input.ts';
 
 /** Words of a name that say how a thing is, not what it is. */
-const NOT_NAMING = new Set(
-  'a an and or of the with in on for from made without cake sponge layer tier cut little equal weight weights ' +
-    'dark light white whole plain fine strong hot cold golden ground chopped grated bought ripe fresh dried ' +
-    'powder extract flour sugar syrup egg free range one two to all'.split(' '),
-);
+const NOT_NAMING_TEXT =
+  'and the with for from made without cake sponge layer tier cut little equal weight ' +
+  'dark light white whole plain fine strong hot cold golden ground chopped grated bought ripe fresh dried ' +
+  'powder extract flour sugar syrup egg free range one two all';
+const NOT_NAMING: ReadonlySet<string> = new Set(NOT_NAMING_TEXT.split(' '));
 
 const wordsOf = (text: string): string[] =>
   text
@@ -28,20 +28,27 @@ const wordsOf = (text: string): string[] =>
 const shares = (words: ReadonlySet<string>, text: string): boolean =>
   wordsOf(text).some((word) => words.has(word));
 
+/** What a name says is left out is not what it promises: 'made without egg'. */
+const LEFT_OUT = /\bwithout\b(?:[^,;()]*?\bingredients\b|\s+\S+)/gi;
+
 /** What the words of the food's name point at; flavourings weighed on the fine scale are left out. */
 export function namedIn({ foodName, finishes }: LabelInput, bowl: Bowl): string[] {
-  const words = new Set(wordsOf(foodName.replace(/\bwithout\b.*$/i, '')));
+  const words = new Set(wordsOf(foodName.replace(LEFT_OUT, ' ')));
   const used = new Map(bowl.lines.map(({ ingredient }) => [ingredient.id, ingredient]));
   const bulky = [...used.values()].filter(({ fine, role }) => !fine && role !== 'raising');
-  return [
-    ...bulky.filter((one) => shares(words, labelNameOf(one))).map(({ id }) => id),
-    ...bulky.flatMap(({ compound = [] }) =>
-      compound.map(({ name }) => name).filter((name) => shares(words, name)),
-    ),
+  const things = [
+    ...bulky.map((one) => ({ id: one.id, name: labelNameOf(one) })),
     ...finishes
-      .filter(({ finish }) => finish.kind !== 'syrup' && shares(words, finish.name))
-      .map(({ finish }) => finish.id),
-  ].filter((id, at, all) => all.indexOf(id) === at);
+      .filter(({ finish }) => finish.kind !== 'syrup')
+      .map(({ finish }) => ({ id: finish.id, name: finish.name })),
+  ].filter(({ name }) => shares(words, name));
+  // A part of a bought ingredient counts where nothing whole answers to the word.
+  const answered = new Set(things.flatMap(({ name }) => wordsOf(name)));
+  const open = new Set([...words].filter((word) => !answered.has(word)));
+  const parts = bulky.flatMap(({ compound = [] }) =>
+    compound.map(({ name }) => name).filter((name) => shares(open, name)),
+  );
+  return [...new Set([...things.map(({ id }) => id), ...parts])];
 }
 
 const sameName = (one: string, other: string): boolean => singular(one) === singular(other);

@@ -1,0 +1,120 @@
+/**
+ * British English for labels. 'May have an adverse effect …': Regulation (EC) No 1333/2008 Annex V (from memory).
+ */
+import type { LabelWords } from './label-words.ts';
+
+export const enGbLabel: LabelWords = {
+  foodWith: (food, finishes) => `${food} with ${finishes}`,
+  flavoured: (food, flavours) =>
+    flavours.length === 0 ? food : `${food} (${flavours.map((name) => name.toLowerCase()).join(', ')})`,
+  ingredients: 'Ingredients:',
+  contains: 'Contains:',
+  mayContain: 'May contain:',
+  seeCapitals: 'Allergens: see ingredients in ',
+  boldCapitals: 'bold capitals',
+  noneKnown: 'none of the fourteen allergens among its ingredients',
+  allergens: {
+    gluten: 'cereals containing gluten',
+    crustaceans: 'crustaceans',
+    eggs: 'eggs',
+    fish: 'fish',
+    peanuts: 'peanuts',
+    soya: 'soya',
+    milk: 'milk',
+    nuts: 'nuts',
+    celery: 'celery',
+    mustard: 'mustard',
+    sesame: 'sesame',
+    sulphites: 'sulphites',
+    lupin: 'lupin',
+    molluscs: 'molluscs',
+  },
+  percentages: (list) => `Of what the name promises: ${list}.`,
+  percentage: (name, percent) => `${name} ${percent}`,
+  over100: (name, grams) => `prepared with ${grams} g ${name} per 100 g`,
+  net: (amount) => `Net weight: ${amount}`,
+  best: 'Best before:',
+  use: 'Use by:',
+  dateToWrite: (days) =>
+    days === 0
+      ? 'the day it is made'
+      : days === 1
+        ? 'the day after it is made'
+        : `${days} days after it is made`,
+  storage: {
+    chilled: 'Keep in a fridge, at 8 °C or below.',
+    'chilled-and-tempered': 'Keep in a fridge, at 8 °C or below; take out an hour before serving.',
+    'dry-same-day': 'Keep in a closed box in a cool, dry place, not in a fridge. Eat on the day.',
+    'dry-under-sheet': 'Keep in a closed box in a cool, dry place out of the sun. Not in a fridge.',
+    cool: 'Keep in a closed box in a cool room, below 20 °C, out of the sun.',
+    box: 'Keep in a closed box in a cool, dry place.',
+  },
+  colours: (names) => `${names}: may have an adverse effect on activity and attention in children.`,
+  alcohol: (names) => `Made with alcohol: ${names}.`,
+  inedible: (things) => `Remove before eating: ${things}.`,
+  nutrition: {
+    title: 'Nutrition',
+    per100: 'per 100 g',
+    perPortion: (grams) => `per portion (${grams} g)`,
+    figures: {
+      energy: 'Energy',
+      fat: 'Fat',
+      saturates: 'saturates',
+      carbohydrate: 'Carbohydrate',
+      sugars: 'sugars',
+      polyols: 'polyols',
+      fibre: 'Fibre',
+      protein: 'Protein',
+      salt: 'Salt',
+    },
+    ofWhich: (what) => `of which ${what}`,
+    line: (title, figures) => `${title}: ${figures}.`,
+    missing: (names) => `Nutrition is not worked out: nobody has filled in ${names}.`,
+  },
+  madeBy: 'Made by',
+  order: (reference) => `Order ${reference}`,
+  rules: (rules, date) => `Written by the ${rules} rules of ${date}.`,
+  card: {
+    title: 'Allergens',
+    crossContact: 'Made in a kitchen that handles other allergens, so traces are possible.',
+    ask: 'Tell us about an allergy before you order, and ask before you eat.',
+  },
+  draft:
+    'A draft: check it against your local rules, and against the packets you used, before it goes on a cake.',
+  exempt:
+    'Small makers who sell straight to the eater need no nutrition table; one that is given must be right. These figures are worked out, not measured.',
+  keeps: (days, decidedBy) =>
+    `${days === 0 ? 'To be eaten on the day' : days === 1 ? 'Keeps a day' : `Keeps ${days} days`}${decidedBy === null ? '' : `, as long as the part that keeps the shortest: ${decidedBy}`}.`,
+  needs: {
+    name: 'the name of the food',
+    ingredients: 'the list of ingredients',
+    allergens: 'its allergens',
+    percentages: 'the percentages of what its name promises',
+    'net-quantity': 'the net quantity',
+    date: 'a date',
+    storage: 'how to keep it',
+    business: 'name and address of the business',
+    nutrition: 'nutrition',
+  },
+  needsLine: (sale, list) => `Sold ${sale}, these rules ask for ${list}; the rest is a courtesy.`,
+  needsNothing: (sale) => `Sold ${sale}, these rules ask for no label; your state or town may.`,
+  gaps: (list) => `Still missing: ${list}.`,
+  ties: (list) => `These weigh the same, so either may come first: ${list}.`,
+  gone: 'The oven takes all the added water, so it is not in the list.',
+  refused: 'No label',
+  tooSmall: {
+    title: (food) => `${food}: no label at this size`,
+    why: (width, height, xHeight) =>
+      `Everything that the label must say does not fit on ${width} × ${height} mm with a lower-case x ${xHeight} mm high, and smaller type may not be used.`,
+    need: (height, width) =>
+      `It needs a label ${width} mm wide and ${height} mm high. Write it under label: sizes.`,
+    wider: (width) =>
+      `No height would do: one of its words is wider than that. Use a label ${width} mm wide or wider.`,
+  },
+  sheet: {
+    title: (food, size, paper) => `${food}: labels, ${size} mm, on ${paper}`,
+    cards: (size, paper) => `Allergen cards, ${size} mm, on ${paper}`,
+    subject: 'Labels to cut out',
+    note: 'Print at 100 %, not scaled to fit.',
+  },
+};

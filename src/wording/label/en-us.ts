@@ -1,0 +1,42 @@
+/** US English for labels. */
+import { enGbLabel } from './en-gb.ts';
+import type { LabelWords } from './label-words.ts';
+
+export const enUsLabel: LabelWords = {
+  ...enGbLabel,
+  noneKnown: 'none of the nine major allergens among its ingredients',
+  allergens: {
+    ...enGbLabel.allergens,
+    gluten: 'wheat',
+    crustaceans: 'crustacean shellfish',
+    soya: 'soy',
+    nuts: 'tree nuts',
+    sulphites: 'sulfites',
+    molluscs: 'mollusks',
+  },
+  net: (amount) => `Net Wt ${amount}`,
+  storage: {
+    ...enGbLabel.storage,
+    chilled: 'Keep refrigerated, at 40 °F or below.',
+    'chilled-and-tempered': 'Keep refrigerated, at 40 °F or below; take out an hour before serving.',
+    cool: 'Keep in a closed box in a cool room, below 68 °F, out of the sun.',
+  },
+  nutrition: {
+    ...enGbLabel.nutrition,
+    perPortion: (grams) => `per serving (${grams} g)`,
+    figures: {
+      energy: 'Calories',
+      fat: 'Total fat',
+      saturates: 'Saturated fat',
+      carbohydrate: 'Total carbohydrate',
+      sugars: 'Total sugars',
+      polyols: 'Sugar alcohol',
+      fibre: 'Dietary fiber',
+      protein: 'Protein',
+      salt: 'Sodium',
+    },
+    ofWhich: (what) => what,
+  },
+  exempt:
+    'These are figures, not a Nutrition Facts panel: added sugars, trans fat, cholesterol, vitamins and minerals are not worked out.',
+};

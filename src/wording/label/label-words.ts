@@ -1,0 +1,95 @@
+/** The words of labels. What the law wants word for word (the colours warning) stands in the locale's file. */
+import type { Allergen } from '../../domain/ingredient.ts';
+
+export type StorageWord =
+  | 'chilled'
+  | 'chilled-and-tempered'
+  | 'dry-same-day'
+  | 'dry-under-sheet'
+  | 'cool'
+  | 'box';
+export type NeedWord =
+  | 'name'
+  | 'ingredients'
+  | 'allergens'
+  | 'percentages'
+  | 'net-quantity'
+  | 'date'
+  | 'storage'
+  | 'business'
+  | 'nutrition';
+
+export interface NutrientWords {
+  energy: string;
+  fat: string;
+  saturates: string;
+  carbohydrate: string;
+  sugars: string;
+  polyols: string;
+  fibre: string;
+  protein: string;
+  salt: string;
+}
+
+export interface LabelWords {
+  /** 'Lemon sponge with raspberry jam and buttercream'. */
+  foodWith: (food: string, finishes: string) => string;
+  /** 'Sponge, Orange' as one name of a food. */
+  flavoured: (food: string, flavours: readonly string[]) => string;
+  ingredients: string;
+  contains: string;
+  mayContain: string;
+  /** Points from a list that emphasises its allergens. */
+  seeCapitals: string;
+  boldCapitals: string;
+  noneKnown: string;
+  allergens: Record<Allergen, string>;
+  percentages: (list: string) => string;
+  percentage: (name: string, percent: string) => string;
+  over100: (name: string, grams: string) => string;
+  net: (amount: string) => string;
+  best: string;
+  use: string;
+  /** A place to write a date, and from when it counts. */
+  dateToWrite: (days: number) => string;
+  storage: Record<StorageWord, string>;
+  colours: (names: string) => string;
+  alcohol: (names: string) => string;
+  inedible: (things: string) => string;
+  nutrition: {
+    title: string;
+    per100: string;
+    perPortion: (grams: string) => string;
+    figures: NutrientWords;
+    ofWhich: (what: string) => string;
+    /** Between the figures of one line. */
+    line: (title: string, figures: string) => string;
+    missing: (names: string) => string;
+  };
+  madeBy: string;
+  order: (reference: string) => string;
+  rules: (rules: string, date: string) => string;
+  card: { title: string; crossContact: string; ask: string };
+  draft: string;
+  exempt: string;
+  keeps: (days: number, decidedBy: string | null) => string;
+  needs: Record<NeedWord, string>;
+  needsLine: (sale: string, list: string) => string;
+  needsNothing: (sale: string) => string;
+  gaps: (list: string) => string;
+  ties: (list: string) => string;
+  gone: string;
+  refused: string;
+  tooSmall: {
+    title: (food: string) => string;
+    why: (width: string, height: string, xHeight: string) => string;
+    need: (height: string, width: string) => string;
+    wider: (width: string) => string;
+  };
+  sheet: {
+    title: (food: string, size: string, paper: string) => string;
+    cards: (size: string, paper: string) => string;
+    subject: string;
+    note: string;
+  };
+}
