@@ -1,9 +1,10 @@
 /**
- * A QR code (ISO/IEC 18004, from memory) as one path: a rectangle for every run of dark modules. The four modules
+ * A QR code (ISO/IEC 18004, from memory) as one path: a stroke for every run of dark modules. The four modules
  * of empty margin that readers need are part of its box.
  */
 import { create } from 'qrcode/lib/core/qrcode.js';
 import type { PathStep, Surface } from './sheet/surface.ts';
+import { MM_PER_PT } from './sheet/units.ts';
 
 const QUIET_MODULES = 4;
 
@@ -32,7 +33,7 @@ export function qrCode(text: string): QrCode {
   return { modules: size + 2 * QUIET_MODULES, runs };
 }
 
-/** Draws the code in a square box. */
+/** Draws the code in a square box: a stroke one module wide for every run, half the size of outlined boxes. */
 export function drawQr(
   surface: Surface,
   code: QrCode,
@@ -41,15 +42,12 @@ export function drawQr(
 ): void {
   const module = box.sideMm / code.modules;
   const steps = code.runs.flatMap(({ row, column, length }): PathStep[] => {
-    const [left, top] = [box.xMm + column * module, box.yMm + row * module];
-    const [right, bottom] = [left + length * module, top + module];
+    const x = box.xMm + column * module;
+    const y = box.yMm + (row + 0.5) * module;
     return [
-      { op: 'move', x: left, y: top },
-      { op: 'line', x: right, y: top },
-      { op: 'line', x: right, y: bottom },
-      { op: 'line', x: left, y: bottom },
-      { op: 'close' },
+      { op: 'move', x, y },
+      { op: 'line', x: x + length * module, y },
     ];
   });
-  surface.path(steps, { fill: ink });
+  surface.path(steps, { stroke: ink, lineWidthPt: module / MM_PER_PT });
 }

@@ -1,37 +1,36 @@
 /** All cards of a kitchen in one size, as many to a sheet of A4 or Letter as it holds, with marks to cut by. */
-import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
-import type { CardSize } from '../domain/printable.ts';
-import type { RecipeCardView } from '../views/recipe-card.types.ts';
 import { cardWordsFor } from '../wording/recipe-card/index.ts';
-import { cardFaces } from './recipe-card/card-faces.ts';
+import type { CardSet } from './recipe-card/card-set.ts';
 import { cardForms } from './recipe-card/card-size.ts';
 import { cutGrid } from './recipe-card/cut-grid.ts';
 import { cutSheets } from './recipe-card/cut-sheet.ts';
-import { sheetContext } from './sheet/sheet-context.ts';
-import type { Metrics, Print } from './sheet/surface.ts';
+import type { SheetContext } from './sheet/sheet-context.ts';
+import type { Print } from './sheet/surface.ts';
 
-/** Null when the paper does not hold one card with its bleed and marks. */
+/** Null when there is no card, or the paper does not hold one with its bleed and marks. */
 export function recipeCardSheetsPrint(
-  views: readonly RecipeCardView[],
-  style: HouseStyle,
-  metrics: Metrics,
-  size: CardSize,
+  sets: readonly CardSet[],
   paper: PaperName,
+  context: SheetContext,
   lang: Locale,
 ): Print | null {
-  const form = cardForms[size];
+  const [first] = sets;
+  if (first === undefined) return null;
+  const form = cardForms[first.size];
   const grid = cutGrid(paper, form);
   if (grid === null) return null;
   const words = cardWordsFor(lang);
-  const context = sheetContext(style, metrics);
-  const faces = views.flatMap((view) => cardFaces({ view, form, words, context }));
-  const accessible = views.map((view) => `${view.id}-${form.slug}.pdf`).join(', ');
+  const size = words.sizes[first.size];
+  const files = sets.map(({ recipe }) => `${recipe.id}-${form.slug}.pdf`).join(', ');
   return {
     path: `recipe-cards/to-cut-${form.slug}-${paper.toLowerCase()}`,
-    title: words.sheets.title(words.sizes[size], paper, accessible),
+    title: words.sheets.title(size, paper, `-${form.slug}.pdf`),
     lang,
-    subject: words.sheets.subject(words.sizes[size]),
-    pages: cutSheets({ grid, form, words, context }, faces),
+    subject: words.sheets.subject(size, files),
+    pages: cutSheets(
+      { grid, form, words, context },
+      sets.flatMap(({ cards }) => cards),
+    ),
   };
 }

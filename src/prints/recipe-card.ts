@@ -1,33 +1,26 @@
 /** A recipe's cards one to a sheet: the sheet is the card, fronts and backs in turn for printing on both sides. */
-import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale } from '../domain/kitchen.ts';
-import type { CardSize } from '../domain/printable.ts';
-import type { RecipeCardView } from '../views/recipe-card.types.ts';
 import { cardWordsFor } from '../wording/recipe-card/index.ts';
-import { cardFaces } from './recipe-card/card-faces.ts';
-import { cardForms } from './recipe-card/card-size.ts';
-import { sheetContext } from './sheet/sheet-context.ts';
-import type { Metrics, Print } from './sheet/surface.ts';
+import type { CardSet } from './recipe-card/card-set.ts';
+import { BLEED_MM, cardForms } from './recipe-card/card-size.ts';
+import type { Print } from './sheet/surface.ts';
 
-export function recipeCardPrint(
-  view: RecipeCardView,
-  style: HouseStyle,
-  metrics: Metrics,
-  size: CardSize,
-  lang: Locale,
-): Print {
-  const form = cardForms[size];
+/** Shows and prints at the card's own size; whoever cuts it from larger paper finds the bleed around it. */
+export function recipeCardPrint({ recipe, size, cards }: CardSet, lang: Locale): Print {
+  const { slug, widthMm, heightMm } = cardForms[size];
   const words = cardWordsFor(lang);
-  const { widthMm, heightMm } = form;
   return {
-    path: `recipe-cards/${view.id}-${form.slug}`,
-    title: words.title(view.title, words.sizes[size]),
+    path: `recipe-cards/${recipe.id}-${slug}`,
+    title: words.title(recipe.name, words.sizes[size]),
     lang,
-    subject: words.subject(view.title),
-    pages: cardFaces({ view, form, words, context: sheetContext(style, metrics) }).map((face) => ({
-      widthMm,
-      heightMm,
-      draw: (surface, origin) => face.draw(surface, origin.xMm, origin.yMm),
-    })),
+    subject: words.subject(recipe.name),
+    pages: cards
+      .flatMap(({ faces }) => faces)
+      .map((face) => ({
+        widthMm,
+        heightMm,
+        bleedMm: BLEED_MM,
+        draw: (surface, origin) => face.draw(surface, origin.xMm, origin.yMm),
+      })),
   };
 }

@@ -1,5 +1,6 @@
 /** The method's Markdown, as written, in pieces to set. Links keep their words; anything else is plain text. */
 import MarkdownIt from 'markdown-it';
+import { keptUnits } from '../wording/kept-units.ts';
 import type { MethodPiece, MethodSpan } from './method-text.types.ts';
 
 const markdown = new MarkdownIt({ html: false, linkify: false, typographer: true, quotes: '‘’“”' });
@@ -20,7 +21,7 @@ function spansOf(inline: Token): MethodSpan[] {
     else if (token.type === 'em_open') emphasis = 'italic';
     else if (token.type === 'strong_close' || token.type === 'em_close') emphasis = 'none';
     else if (token.type === 'softbreak' || token.type === 'hardbreak') add(' ');
-    else add(token.content);
+    else add(keptUnits(token.content));
   }
   return spans;
 }

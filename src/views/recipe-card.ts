@@ -1,19 +1,29 @@
 /**
- * What goes on a recipe card? The chart's own figures for the tins it fills best, the method as written, the oven
- * on every dial, how to tell that the cake is done, and the cautions.
+ * What goes on a recipe card? The chart's own figures for the tins it fills best, the method as written and what
+ * its flavours change, the oven on every dial, how to tell that the cake is done, and the cautions.
  */
+import { bowlLimitG } from '../compute/loads/index.ts';
+import type { Flavour } from '../domain/flavour.ts';
 import { type Kitchen, PLAIN_OVEN } from '../domain/kitchen.ts';
 import type { Recipe } from '../domain/recipe.ts';
+import { keptUnits } from '../wording/kept-units.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { cardWordsFor } from '../wording/recipe-card/index.ts';
 import { dialTextsOf } from './bake-figures.ts';
+import { cardCautions, withoutAllergenList } from './card-cautions.ts';
 import { methodPieces } from './method-text.ts';
-import type { CardTin, RecipeCardView } from './recipe-card.types.ts';
+import { workingPath } from './nav.ts';
+import type { CardBake, CardTin, RecipeCardView } from './recipe-card.types.ts';
 import type { TinChartRow, TinChartView } from './tin-chart.types.ts';
 
 export interface CardSource {
   kitchen: Kitchen;
   recipe: Recipe;
+  /** Flavours of the kitchen: those of the chart are told of in the method. */
+  flavours?: readonly Flavour[];
   chart: TinChartView;
+  /** The unit that the chart's weights are shown in; grams when left out. */
+  mass?: 'g' | 'oz';
   /** Only these tins; every owned one when left out. */
   tinIds?: readonly string[];
 }
@@ -39,46 +49,92 @@ function oneForEachTin(rows: readonly TinChartRow[]): TinChartRow[] {
   });
 }
 
-function cardTin(row: TinChartRow): CardTin {
-  const { id, sizeText, eggs, batter, amounts, rawFill, finishedHeight, surplus, bake, warnings } = row;
+/** 'Eight-inch square' needs no 'square 8 × 3 in' below it, and a measured tin no word for its shape: '8 × 3 in'. */
+function sizeBeside(name: string, sizeText: string, measured: boolean): string {
+  const [shape = '', rest] = /^([a-z]+) (.+)$/.exec(sizeText)?.slice(1) ?? [];
+  return rest !== undefined && (measured || name.toLowerCase().includes(shape)) ? rest : sizeText;
+}
+
+function cardBake({ bake }: TinChartRow): CardBake | null {
+  if (!bake) return null;
+  const { dial, firstLook, expectedBy, core, bakes } = bake;
+  return { dial, firstLook, expectedBy, core, bakes };
+}
+
+/** What the chart says once for all its tins stands with those that it concerns. */
+function warningsOf(row: TinChartRow, { kitchen, recipe, chart }: CardSource): string[] {
+  const { minimumG } = bowlLimitG(kitchen.mixer, recipe.rawDensityGPerMl);
+  const tooLittle = row.batterEach.value * row.count < minimumG;
+  const shared = chart.warnings.filter(({ code }) => code === 'bowl-low' && tooLittle);
+  return [...row.warnings, ...shared].map(({ message }) => keptUnits(message));
+}
+
+function cardTin(row: TinChartRow, source: CardSource): CardTin {
+  const { id, sizeText, eggs, batter, amounts, rawFill } = row;
   return {
     id,
-    name: row.count > 1 ? `${row.count} × ${row.tinName}` : row.tinName,
-    sizeText,
+    name: row.count > 1 ? `${row.tinName} × ${row.count}` : row.tinName,
+    sizeText: sizeBeside(row.tinName, sizeText, row.picture.plan === null),
     eggs,
     batter,
     amounts,
     rawFill,
-    finishedHeight,
-    surplus,
-    dial: bake?.dial ?? null,
-    firstLook: bake?.firstLook ?? null,
-    expectedBy: bake?.expectedBy ?? null,
-    warnings: warnings.map(({ message }) => message),
+    bake: cardBake(row),
+    warnings: warningsOf(row, source),
   };
 }
 
+function flavoursTold(chart: TinChartView, flavours: readonly Flavour[]): RecipeCardView['flavours'] {
+  const used = chart.flavours.flatMap(({ id }) => flavours.find((flavour) => flavour.id === id) ?? []);
+  return used.flatMap(({ name, method }) =>
+    method === undefined ? [] : [{ name, text: keptUnits(method.replace(/\s+/g, ' ').trim()) }],
+  );
+}
+
+function summaryOf({ summary }: Recipe, chart: TinChartView, flavours: readonly Flavour[]): string {
+  const own = chart.flavours.flatMap(
+    ({ id }) => flavours.find((flavour) => flavour.id === id)?.summary ?? [],
+  );
+  return own.length === 0 ? summary : own.join(' ');
+}
+
+function workingUrlOf({ siteUrl }: Kitchen, { id }: TinChartView): string | null {
+  return siteUrl === undefined ? null : `${siteUrl.replace(/\/*$/, '')}/${workingPath(id)}`;
+}
+
 /** The card of one chart; its figures are the chart's. */
-export function recipeCardView({ kitchen, recipe, chart, tinIds }: CardSource): RecipeCardView {
+export function recipeCardView(source: CardSource): RecipeCardView {
+  const { kitchen, recipe, chart, flavours = [], mass = 'g', tinIds } = source;
   const rows = chart.rows.filter(({ tinId }) => tinIds?.includes(tinId) ?? true);
   const best = oneForEachTin(bestFirst(rows, recipe));
   const { set, others } = dialTextsOf(recipe.ovenC, kitchen.oven ?? PLAIN_OVEN);
-  const ready = wordsFor(kitchen.locale).cautions.ready;
+  const words = cardWordsFor(kitchen.locale);
+  const method = methodPieces(recipe.methodMarkdown);
+  const cautions = cardCautions(chart.cautions, method, words);
   return {
     id: chart.id,
     title: chart.title,
     recipe: chart.recipe,
     kitchenName: chart.kitchenName,
     edition: chart.edition,
-    summary: recipe.summary,
-    ovenText: others === '' ? set : `${set} (${others})`,
-    heightText: chart.finishedHeightText,
-    eggSizeText: rows.some(({ eggs }) => eggs !== null) ? chart.eggSizeText : null,
+    summary: summaryOf(recipe, chart, flavours),
+    ovenText: keptUnits(others === '' ? set : `${set} (${others})`),
+    heightText: keptUnits(chart.finishedHeightText),
+    eggSizeText: rows.some(({ eggs }) => eggs !== null) ? keptUnits(chart.eggSizeText) : null,
+    mass,
     columns: chart.columns,
-    tins: best.map(cardTin),
+    tins: best.map((row) => cardTin(row, source)),
     sizeRank: best.map((row) => chart.rows.indexOf(row)),
-    method: methodPieces(recipe.methodMarkdown),
-    readyText: ready,
-    cautions: chart.cautions.filter(({ code }) => code !== 'ready'),
+    bakeBasisText: best.some(({ bake }) => bake) ? (chart.bake?.basisText ?? null) : null,
+    methodTimes: words.givesTimes.test(recipe.methodMarkdown),
+    flavours: flavoursTold(chart, flavours),
+    method: withoutAllergenList(method, words),
+    readyText: wordsFor(kitchen.locale).cautions.ready,
+    warnings: chart.warnings
+      .filter(({ code }) => code !== 'bowl-low')
+      .map(({ message }) => keptUnits(message)),
+    allergens: cautions.allergens,
+    cautions: cautions.others,
+    workingUrl: workingUrlOf(kitchen, chart),
   };
 }

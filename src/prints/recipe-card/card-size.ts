@@ -1,20 +1,28 @@
 /**
- * Card sizes in mm, upright or lengthwise as a card is read, and how each is set. A5 and A6: ISO 216, from memory.
+ * Card sizes in mm, upright or lying as a card is read, and how each is set. A5 and A6: ISO 216, from memory.
  * 3 × 5, 4 × 6 and 5 × 8 in: the usual sizes of American record cards, common practice.
- * Text is 8 pt or more: a card is read in the hand.
+ * Text is 8 pt or more: a card is read in the hand. The method may be set smaller than the front where that saves
+ * a whole card, and larger where there is room.
  */
+import type { PaperName } from '../../domain/kitchen.ts';
 import type { CardSize } from '../../domain/printable.ts';
 import type { TypeStyle } from '../sheet/type-scale.ts';
 
 export interface CardForm {
   /** As it stands in file names. */
   slug: string;
+  /** The paper it belongs with. */
+  paper: PaperName;
   widthMm: number;
   heightMm: number;
+  marginMm: number;
   /** Tins side by side at most. */
   mostTins: number;
-  marginMm: number;
+  /** Lying cards: words beside the weights this wide, and the method in columns. Null on upright cards. */
+  sideMm: number | null;
   type: CardType;
+  /** For the method, largest first. */
+  methodTypes: readonly CardType[];
 }
 
 export interface CardType {
@@ -24,13 +32,12 @@ export interface CardType {
   body: TypeStyle;
   key: TypeStyle;
   figure: TypeStyle;
-  label: TypeStyle;
   small: TypeStyle;
 }
 
-/** All sizes of a card follow its body: 8.5 pt on small cards, 10 on large ones. */
+/** All sizes of a card follow its body. */
 function cardType(bodyPt: number, titlePt: number): CardType {
-  const leadingPt = Math.round(bodyPt * 12.6) / 10;
+  const leadingPt = Math.round(bodyPt * 12.4) / 10;
   const body: TypeStyle = { font: 'text', sizePt: bodyPt, leadingPt, colour: 'ink' };
   const figure: TypeStyle = { ...body, tabular: true };
   return {
@@ -38,39 +45,72 @@ function cardType(bodyPt: number, titlePt: number): CardType {
     summary: { ...body, font: 'textItalic', colour: 'quietInk' },
     heading: { font: 'heading', sizePt: bodyPt + 1.5, leadingPt: leadingPt + 1, colour: 'accent' },
     body,
-    key: { ...figure, font: 'textBold', sizePt: bodyPt + 4, leadingPt: leadingPt + 4 },
+    key: { ...figure, font: 'textBold', sizePt: bodyPt + 4, leadingPt: leadingPt + 3.5 },
     figure: { ...figure, sizePt: bodyPt + 0.5 },
-    label: body,
-    small: { font: 'text', sizePt: 8, leadingPt: 10, colour: 'quietInk' },
+    small: { font: 'text', sizePt: 8, leadingPt: 9.6, colour: 'quietInk' },
   };
 }
 
+interface Types {
+  titlePt: number;
+  bodyPt: number;
+  methodPt: readonly number[];
+}
+
+const types = ({ titlePt, bodyPt, methodPt }: Types) => ({
+  type: cardType(bodyPt, titlePt),
+  methodTypes: methodPt.map((sizePt) => cardType(sizePt, titlePt)),
+});
+
+const inches = (width: number, height: number) => ({ widthMm: width * 25.4, heightMm: height * 25.4 });
+
 export const cardForms: Record<CardSize, CardForm> = {
-  A6: { slug: 'a6', widthMm: 105, heightMm: 148, mostTins: 3, marginMm: 7, type: cardType(8.5, 15) },
-  A5: { slug: 'a5', widthMm: 148, heightMm: 210, mostTins: 4, marginMm: 10, type: cardType(10, 21) },
+  A6: {
+    slug: 'a6',
+    paper: 'A4',
+    widthMm: 105,
+    heightMm: 148,
+    marginMm: 6.5,
+    mostTins: 3,
+    sideMm: null,
+    ...types({ titlePt: 15, bodyPt: 8.5, methodPt: [9.25, 8.5, 8] }),
+  },
+  A5: {
+    slug: 'a5',
+    paper: 'A4',
+    widthMm: 148,
+    heightMm: 210,
+    marginMm: 9,
+    mostTins: 4,
+    sideMm: null,
+    ...types({ titlePt: 21, bodyPt: 10, methodPt: [10, 9, 8.25] }),
+  },
   'index 3 x 5 in': {
     slug: '3x5in',
-    widthMm: 127,
-    heightMm: 76.2,
+    paper: 'Letter',
+    ...inches(5, 3),
+    marginMm: 5,
     mostTins: 3,
-    marginMm: 6,
-    type: cardType(8.5, 13),
+    sideMm: 32,
+    ...types({ titlePt: 12, bodyPt: 8, methodPt: [8.5, 8] }),
   },
   'index 4 x 6 in': {
     slug: '4x6in',
-    widthMm: 152.4,
-    heightMm: 101.6,
+    paper: 'Letter',
+    ...inches(6, 4),
+    marginMm: 6,
     mostTins: 4,
-    marginMm: 7,
-    type: cardType(8.5, 15),
+    sideMm: 42,
+    ...types({ titlePt: 15, bodyPt: 8.5, methodPt: [9.25, 8.5, 8] }),
   },
   'index 5 x 8 in': {
     slug: '5x8in',
-    widthMm: 203.2,
-    heightMm: 127,
+    paper: 'Letter',
+    ...inches(8, 5),
+    marginMm: 8,
     mostTins: 5,
-    marginMm: 9,
-    type: cardType(9.5, 19),
+    sideMm: 52,
+    ...types({ titlePt: 19, bodyPt: 9.5, methodPt: [10, 9.25, 8.5] }),
   },
 };
 

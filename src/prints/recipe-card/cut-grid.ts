@@ -8,7 +8,9 @@ import { BLEED_MM } from './card-size.ts';
 
 export const MARK_MM = 3;
 const GAP_MM = 2 * BLEED_MM;
-const EDGE_MM = BLEED_MM + MARK_MM;
+/** Home printers leave about this much of the paper's edge bare (common practice, no source). */
+const BARE_MM = 3;
+const EDGE_MM = BLEED_MM + MARK_MM + BARE_MM;
 
 export interface CutGrid {
   sheet: SheetSize;

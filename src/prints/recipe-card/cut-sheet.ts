@@ -8,7 +8,7 @@ import { lineWeightPt } from '../sheet/rules.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import { shiftedSurface } from '../sheet/shifted-surface.ts';
 import type { PathStep, PrintPage, Surface } from '../sheet/surface.ts';
-import type { CardFace } from './card-faces.ts';
+import type { CardFace } from './card-parts.ts';
 import { BLEED_MM, type CardForm } from './card-size.ts';
 import { type CutGrid, MARK_MM } from './cut-grid.ts';
 
@@ -64,7 +64,13 @@ function placeOf({ columns, xsMm, ysMm }: CutGrid, index: number, back: boolean)
   return { xMm: xsMm[back ? columns - 1 - column : column] ?? 0, yMm: ysMm[row] ?? 0 };
 }
 
-function sheetPage(parts: SheetParts, faces: CardFace[], key: string, back: boolean): PrintPage {
+/** A face, and the name of the cards that begin with it. */
+interface NamedFace {
+  face: CardFace;
+  begins: string | null;
+}
+
+function sheetPage(parts: SheetParts, faces: NamedFace[], key: string, back: boolean): PrintPage {
   const { grid, words } = parts;
   const note = `${back ? words.sheets.back : words.sheets.front}: ${words.sheets.turn[grid.turn]}`;
   const sentence = note.charAt(0).toUpperCase() + note.slice(1);
@@ -73,16 +79,23 @@ function sheetPage(parts: SheetParts, faces: CardFace[], key: string, back: bool
     draw(surface, origin) {
       const sheet = shiftedSurface(surface, origin);
       sheet.artifact(() => drawSheetFurniture(sheet, parts, sentence));
-      for (const [index, face] of faces.entries()) {
+      for (const [index, { face, begins }] of faces.entries()) {
         const { xMm, yMm } = placeOf(grid, index, back);
+        if (begins !== null) sheet.bookmark(begins, 1, { xMm, yMm });
         asOneParagraph(sheet, `${key} ${index}`, (plain) => face.draw(plain, xMm, yMm));
       }
     },
   };
 }
 
-/** Pages for all cards, fronts and backs in turn; `faces` as `cardFaces` gives them. */
-export function cutSheets(parts: SheetParts, faces: readonly CardFace[]): PrintPage[] {
+/** Pages for all cards, fronts and backs in turn; faces as `cardFaces` gives them. */
+export function cutSheets(
+  parts: SheetParts,
+  cards: readonly { title: string; faces: readonly CardFace[] }[],
+): PrintPage[] {
+  const faces = cards.flatMap(({ title, faces: own }) =>
+    own.map((face, index): NamedFace => ({ face, begins: index === 0 ? title : null })),
+  );
   const perSheet = 2 * parts.grid.columns * parts.grid.rows;
   const pages: PrintPage[] = [];
   for (let from = 0; from < faces.length; from += perSheet) {

@@ -1,19 +1,12 @@
-/** The small table in front: a tin in each column, eggs, batter and ingredients down the side. */
-import type { CardTin, RecipeCardView } from '../../views/recipe-card.types.ts';
+/** The small table in front: a tin in each column; eggs, batter, ingredients and the oven down the side. */
+import type { CardBake, CardTin, RecipeCardView } from '../../views/recipe-card.types.ts';
 import type { Amount } from '../../views/tin-chart.types.ts';
-import type { RecipeCardWords } from '../../wording/recipe-card/index.ts';
 import { type Paragraph, paragraph } from '../sheet/lines.ts';
-import type { SheetContext } from '../sheet/sheet-context.ts';
 import { tableFits } from '../sheet/table/table.ts';
 import type { Cell, Row, TableSpec } from '../sheet/table/types.ts';
 import type { TypeStyle } from '../sheet/type-scale.ts';
+import type { CardParts } from './card-parts.ts';
 import type { CardForm } from './card-size.ts';
-
-interface TableParts {
-  view: RecipeCardView;
-  words: RecipeCardWords;
-  form: CardForm;
-}
 
 /** The best few, in order of size. */
 export function tinsOnCard({ tins, sizeRank }: RecipeCardView, count: number): CardTin[] {
@@ -24,11 +17,10 @@ export function tinsOnCard({ tins, sizeRank }: RecipeCardView, count: number): C
     .map(({ tin }) => tin);
 }
 
-const numberCell = (text: string | undefined, type: TypeStyle): Cell =>
-  text === undefined ? {} : { number: { text, type } };
+const numberCell = (text: string, type: TypeStyle): Cell => ({ number: { text, type } });
 
 function labelCell(text: string, { type }: CardForm, strong = false): Cell {
-  const label: TypeStyle = strong ? { ...type.label, font: 'textBold' } : type.label;
+  const label: TypeStyle = strong ? { ...type.body, font: 'textBold' } : type.body;
   return { heading: true, paragraphs: [paragraph(text, label)] };
 }
 
@@ -38,6 +30,7 @@ function amountCell(amount: Amount | undefined, { type }: CardForm): Cell {
   return amount.spoons === null ? cell : { ...cell, paragraphs: [paragraph(amount.spoons, type.small)] };
 }
 
+/** 'Three eggs and two yolks' stands below the number; 'three eggs' would only repeat it. */
 function eggsCell({ eggs }: CardTin, { type }: CardForm): Cell {
   if (eggs === null) return {};
   const weighed = eggs.rule === 'weigh';
@@ -48,36 +41,38 @@ function eggsCell({ eggs }: CardTin, { type }: CardForm): Cell {
   };
 }
 
-const row = (head: Cell, cells: Cell[]): Row => ({ cells: [head, ...cells] });
+type TinCell = (tin: CardTin) => Cell;
 
-/** All rows of the table for these tins. */
-function rowsFor(tins: CardTin[], parts: TableParts): Row[] {
-  const { view, words, form } = parts;
+const rowOf = (head: Cell, tins: readonly CardTin[], cell: TinCell): Row => ({
+  cells: [head, ...tins.map(cell)],
+});
+
+function mixRows(tins: readonly CardTin[], { view, words, form }: CardParts): Row[] {
   const { key, figure } = form.type;
-  const hasEggs = tins.some(({ eggs }) => eggs !== null);
+  const eggs = rowOf(labelCell(words.eggs, form, true), tins, (tin) => eggsCell(tin, form));
+  const batter = rowOf(labelCell(words.batter, form, true), tins, (tin) => numberCell(tin.batter.text, key));
+  const fill = rowOf(labelCell(words.fill, form), tins, (tin) => numberCell(tin.rawFill.text, figure));
+  const amounts = view.columns.map(({ name }, index) =>
+    rowOf(labelCell(name, form), tins, (tin) => amountCell(tin.amounts[index], form)),
+  );
+  return [...(tins.some((tin) => tin.eggs !== null) ? [eggs] : []), batter, ...amounts, fill];
+}
+
+const unbroken = (text: string): string => text.replaceAll(' ', '\u00a0');
+
+function ovenRows(tins: readonly CardTin[], { words, form }: CardParts): Row[] {
+  const row = (label: string, text: (bake: CardBake) => string): Row =>
+    rowOf(labelCell(label, form, true), tins, ({ bake }) => ({
+      paragraphs: [paragraph(bake ? text(bake) : '–', form.type.body)],
+    }));
+  const told = tins.flatMap(({ bake }) => bake ?? []);
+  if (told.length === 0) return [];
+  const core = row(words.core, (bake) => (bake.core ? words.coreIn : words.coreOut));
   return [
-    ...(hasEggs
-      ? [
-          row(
-            labelCell(words.eggs, form, true),
-            tins.map((tin) => eggsCell(tin, form)),
-          ),
-        ]
-      : []),
-    row(
-      labelCell(words.batter, form, true),
-      tins.map(({ batter }) => numberCell(batter.text, key)),
-    ),
-    ...view.columns.map(({ name }, index) =>
-      row(
-        labelCell(name, form),
-        tins.map(({ amounts }) => amountCell(amounts[index], form)),
-      ),
-    ),
-    row(
-      labelCell(words.fill, form),
-      tins.map(({ rawFill }) => numberCell(rawFill.text, figure)),
-    ),
+    row(words.dial, ({ dial }) => unbroken(dial.text)),
+    row(words.firstLook, ({ firstLook }) => unbroken(firstLook.text)),
+    row(words.doneBy, ({ expectedBy }) => unbroken(expectedBy.text)),
+    ...(told.some((bake) => bake.core) ? [core] : []),
   ];
 }
 
@@ -85,68 +80,56 @@ function rowsFor(tins: CardTin[], parts: TableParts): Row[] {
 const unbrokenSize = (sizeText: string): string =>
   sizeText.replace(/\d[^,]*?\b(?:in|cm|mm|mL)\b/g, (size) => size.replaceAll(' ', '\u00a0'));
 
-function tableFor(tins: CardTin[], parts: TableParts): TableSpec {
-  const { words, form } = parts;
-  const { small } = form.type;
+/** How tightly a table is set, and whether the oven stands below the weights. */
+export interface TableOptions {
+  oven: boolean;
+  paddingMm: number;
+}
+
+function tableFor(tins: readonly CardTin[], parts: CardParts, options: TableOptions): TableSpec {
+  const { view, words, form } = parts;
+  const { small, body } = form.type;
   const headed = ({ name, sizeText }: CardTin): Paragraph[] => [
     paragraph(name, { ...small, font: 'textBold', colour: 'ink' }),
     paragraph(unbrokenSize(sizeText), small),
   ];
+  const narrowestMm = body.sizePt * 1.9;
   return {
     key: 'weights',
     zebra: true,
-    paddingMm: 0.35,
+    paddingMm: options.paddingMm,
     columns: [
       {
-        heading: [paragraph(words.weightsFor, small)],
+        heading: [paragraph(words.weightsIn(view.mass), small)],
         align: 'left',
-        narrowestMm: form.widthMm * 0.2,
-        widestMm: form.widthMm * 0.3,
+        narrowestMm: body.sizePt * 2.4,
+        widestMm: body.sizePt * 4.4,
       },
       ...tins.map((tin) => ({
         heading: headed(tin),
         align: 'right' as const,
-        narrowestMm: 18,
-        widestMm: 30,
+        narrowestMm,
+        widestMm: body.sizePt * 3.2,
       })),
     ],
-    rows: rowsFor(tins, parts),
+    rows: [...mixRows(tins, parts), ...(options.oven ? ovenRows(tins, parts) : [])],
   };
 }
 
-/** The table with as many tins as the card's width holds. */
-export function weightsTable(parts: TableParts, widthMm: number, context: SheetContext): TableSpec {
-  for (let count = Math.min(parts.form.mostTins, parts.view.tins.length); count > 1; count -= 1) {
-    const spec = tableFor(tinsOnCard(parts.view, count), parts);
-    if (tableFits(spec, widthMm, context)) return spec;
-  }
-  return tableFor(tinsOnCard(parts.view, 1), parts);
+export interface Weights {
+  tins: CardTin[];
+  spec(options: TableOptions): TableSpec;
 }
 
-/** Dial and times of the same tins, a row each; null where no times are worked out. */
-export function ovenTable(tins: readonly CardTin[], { words, form }: TableParts): TableSpec | null {
-  const { small, body } = form.type;
-  const told = tins.filter(({ dial }) => dial !== null);
-  const text = (value: string): Cell => ({ paragraphs: [paragraph(value, body)] });
-  const heading = (title: string): Paragraph[] => [paragraph(title, small)];
-  if (told.length === 0) return null;
-  return {
-    key: 'oven',
-    whole: true,
-    paddingMm: 0.2,
-    columns: [
-      { heading: heading(words.tin), align: 'left' },
-      { heading: heading(words.oven), align: 'left' },
-      { heading: heading(words.firstLook), align: 'left' },
-      { heading: heading(words.doneBy), align: 'left' },
-    ],
-    rows: told.map(({ name, dial, firstLook, expectedBy }) => ({
-      cells: [
-        { heading: true, paragraphs: [paragraph(name, body)] },
-        text(dial?.text ?? ''),
-        text(firstLook?.text ?? ''),
-        text(expectedBy?.text ?? ''),
-      ],
-    })),
-  };
+/** The tables that a width holds: with the most tins first, best tins always; one with a single tin at least. */
+export function weightsTables(parts: CardParts, widthMm: number): Weights[] {
+  const { view, form, context } = parts;
+  const most = Math.min(form.mostTins, view.tins.length);
+  const counts = Array.from({ length: most }, (_, index) => most - index);
+  const all = counts.map((count): Weights => {
+    const tins = tinsOnCard(view, count);
+    return { tins, spec: (options) => tableFor(tins, parts, options) };
+  });
+  const fit = all.filter(({ spec }) => tableFits(spec({ oven: true, paddingMm: 0 }), widthMm, context));
+  return fit.length > 0 ? fit : all.slice(-1);
 }

@@ -5,7 +5,7 @@ import { heading } from './blocks.ts';
 import { type Paragraph, paragraph, type Span } from './lines.ts';
 import { rectangle } from './rules.ts';
 import type { SheetContext } from './sheet-context.ts';
-import { type Block, type Strip, withoutLonely } from './strip.ts';
+import { type Block, keptTogether, type Strip, withoutLonely } from './strip.ts';
 import type { StructureTag, Surface } from './surface.ts';
 import { drawLine, drawText, setText } from './text-block.ts';
 import type { TypeStyle } from './type-scale.ts';
@@ -18,6 +18,8 @@ export interface MethodLook {
   gapMm: number;
   headingGapMm: number;
   level: 2 | 3;
+  /** No paragraph or item is divided over two pages or columns. */
+  whole?: boolean;
 }
 
 const fonts: Record<MethodSpan['emphasis'], FontRole> = {
@@ -40,12 +42,17 @@ interface Lines {
   text: Paragraph;
   indentMm: number;
   gapMm: number;
+  whole: boolean;
   wrap: Wrap;
   /** Drawn beside each line: a caution's bar. */
   beside?: (surface: Surface, xMm: number, yMm: number, heightMm: number) => void;
 }
 
-function lineStrips({ text, indentMm, gapMm, wrap, beside }: Lines, widthMm: number, context: SheetContext) {
+function lineStrips(
+  { text, indentMm, gapMm, whole, wrap, beside }: Lines,
+  widthMm: number,
+  context: SheetContext,
+) {
   const set = setText([text], widthMm - indentMm, context);
   const heightMm = text.type.leadingPt * MM_PER_PT;
   const strips = set.lines.map(
@@ -61,7 +68,7 @@ function lineStrips({ text, indentMm, gapMm, wrap, beside }: Lines, widthMm: num
       },
     }),
   );
-  return withoutLonely(strips);
+  return whole ? keptTogether(strips) : withoutLonely(strips);
 }
 
 const BAR_MM = 0.7;
@@ -79,6 +86,7 @@ function paragraphBlock(
         text: { spans: spansOf(spans, caution), type: look.body },
         indentMm: caution ? CAUTION_INDENT_MM : 0,
         gapMm: look.gapMm,
+        whole: look.whole ?? false,
         wrap: (surface, body) => surface.within('P', { key }, body),
         ...(caution
           ? {
@@ -103,7 +111,13 @@ function itemBlock(key: string, item: MethodItem, look: MethodLook): Block {
       );
     const text: Paragraph = { spans: spansOf(item.spans, false), type: look.body };
     const lines = lineStrips(
-      { text, indentMm, gapMm: look.gapMm * 0.7, wrap: (surface, body) => inItem(surface, 'LBody', body) },
+      {
+        text,
+        indentMm,
+        gapMm: look.gapMm * 0.7,
+        whole: look.whole ?? false,
+        wrap: (surface, body) => inItem(surface, 'LBody', body),
+      },
       widthMm,
       context,
     );
@@ -133,9 +147,12 @@ function pieceBlock(own: string, piece: MethodPiece, look: MethodLook): Block {
   }
 }
 
-/** Blocks of a method; `key` keeps its elements apart from others in the same section. */
+/** Blocks of a method, each heading close to what it heads; `key` keeps its elements apart from others in the same section. */
 export function methodBlocks(key: string, pieces: readonly MethodPiece[], look: MethodLook): Block[] {
-  return pieces.map((piece, index) => pieceBlock(`${key} ${index}`, piece, look));
+  return pieces.map((piece, index) => {
+    const own = pieces[index - 1]?.kind === 'heading' ? { ...look, gapMm: 0 } : look;
+    return pieceBlock(`${key} ${index}`, piece, own);
+  });
 }
 
 /** A caution in the method's own look. */

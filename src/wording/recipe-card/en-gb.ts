@@ -6,20 +6,29 @@ export const enGbCards: RecipeCardWords = {
   eggs: 'Eggs',
   batter: 'Batter',
   fill: 'Fill to, mm',
-  tin: 'Tin',
+  dial: 'Dial',
   firstLook: 'First look',
   doneBy: 'Done by',
+  core: 'Heating core',
+  coreIn: 'in',
+  coreOut: 'none',
+  inOven: (tin, dial, firstLook, doneBy, core) =>
+    `${tin}: ${dial}, first look ${firstLook}, done by ${doneBy}${core ? ', heating core in' : ''}.`,
+  inTheOven: 'In the oven',
+  earlierLook: 'Where the method gives other times, take the earlier first look.',
   ready: 'Ready',
   notes: 'Notes',
   caution: 'Caution',
   check: 'Check',
   method: 'Method',
-  weightsFor: 'Weights in g',
+  weightsIn: (unit) => `Weights in ${unit}`,
+  working: 'Working',
+  workingOf: (name, url) => `How the figures for ${name} were worked out: ${url}`,
   card: (card, cards) => `card ${card} of ${cards}`,
   continued: (name) => `${name}, continued`,
   edition: (date) => `Edition ${date}`,
   subject: (recipe) => `${recipe}: weights for a few tins, method, oven, and how to tell that it is done.`,
-  title: (recipe, size) => `${recipe}: recipe card, ${size}`,
+  title: (recipe, size) => `${recipe}: recipe cards, ${size}`,
   sizes: {
     A5: 'A5',
     A6: 'A6',
@@ -27,10 +36,18 @@ export const enGbCards: RecipeCardWords = {
     'index 4 x 6 in': '4 × 6 in',
     'index 5 x 8 in': '5 × 8 in',
   },
+  givesTimes:
+    /\b(look|ready|done|expect\w*)\b[^.]*\d[^.]*\b(minutes|hours)\b|\d+ (minutes|hours)[^.]*\bexpect/i,
+  listsAllergens: /^:?\s*contains [^.;]*(\.|$)\s*/i,
+  alreadySaid: {
+    'raw-batter': [/\braw\b/i, /\begg/i, /\bflour/i, /\btaste/i],
+    'hot-tins': [/\bhot\b|\bheat\b/i, /\btins?\b/i],
+  },
   sheets: {
-    title: (size, paper, accessible) =>
-      `Recipe cards ${size} to cut from ${paper}. To search or have read aloud, open ${accessible}`,
-    subject: (size) => `Every recipe card in ${size}, several to a sheet, with marks to cut by.`,
+    title: (size, paper, ending) =>
+      `Recipe cards ${size} to cut from ${paper}; to search or have read aloud, open the recipe’s own file that ends in ${ending}`,
+    subject: (size, files) =>
+      `Every recipe card in ${size}, several to a sheet, with marks to cut by. The same cards to search or have read aloud: ${files}.`,
     front: 'fronts',
     back: 'backs',
     turn: {

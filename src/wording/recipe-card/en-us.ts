@@ -3,6 +3,5 @@ import type { RecipeCardWords } from './recipe-card-words.ts';
 
 export const enUsCards: RecipeCardWords = {
   ...enGbCards,
-  tin: 'Pan',
   subject: (recipe) => `${recipe}: weights for a few pans, method, oven, and how to tell that it is done.`,
 };

@@ -1,0 +1,50 @@
+/**
+ * Which files of recipe cards are made? For every size one file a recipe, its cards one to a sheet, and one file of
+ * all cards several to a sheet, on the paper that the size belongs with or the first the kitchen has that holds it.
+ */
+import type { HouseStyle } from '../domain/house-style.ts';
+import type { Locale, PaperName } from '../domain/kitchen.ts';
+import { CARD_SIZES, type CardSize } from '../domain/printable.ts';
+import type { RecipeCardView } from '../views/recipe-card.types.ts';
+import { cardSets } from './recipe-card/card-set.ts';
+import { cardForms } from './recipe-card/card-size.ts';
+import { recipeCardPrint } from './recipe-card.ts';
+import { recipeCardSheetsPrint } from './recipe-card-sheets.ts';
+import { sheetContext } from './sheet/sheet-context.ts';
+import type { Metrics, Print } from './sheet/surface.ts';
+
+export interface CardWishes {
+  /** Null for those that belong with the papers. */
+  sizes: readonly CardSize[] | null;
+  papers: readonly PaperName[];
+  lang: Locale;
+}
+
+/** A5 and A6 go with A4, index cards with Letter, unless the kitchen says which it wants. */
+export function wantedSizes({ sizes, papers }: CardWishes): CardSize[] {
+  return CARD_SIZES.filter((size) => sizes?.includes(size) ?? papers.includes(cardForms[size].paper));
+}
+
+/** Papers to cut a size from, best first. */
+function papersFor(size: CardSize, papers: readonly PaperName[]): PaperName[] {
+  const own = cardForms[size].paper;
+  return [...papers].sort((a, b) => Number(b === own) - Number(a === own));
+}
+
+/** All files; every card is set once for all of them. */
+export function recipeCardPrints(
+  views: readonly RecipeCardView[],
+  style: HouseStyle,
+  metrics: Metrics,
+  wishes: CardWishes,
+): Print[] {
+  const context = sheetContext(style, metrics);
+  const { papers, lang } = wishes;
+  return wantedSizes(wishes).flatMap((size) => {
+    const sets = cardSets(views, size, context, lang);
+    const sheets = papersFor(size, papers).flatMap(
+      (paper) => recipeCardSheetsPrint(sets, paper, context, lang) ?? [],
+    );
+    return [...sets.map((set) => recipeCardPrint(set, lang)), ...sheets.slice(0, 1)];
+  });
+}

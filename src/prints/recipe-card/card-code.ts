@@ -1,0 +1,54 @@
+/** The code that leads to the derivation of the card's figures, with one word below it. */
+import { drawQr, qrCode } from '../qr.ts';
+import { paragraph } from '../sheet/lines.ts';
+import type { Block } from '../sheet/strip.ts';
+import type { Surface } from '../sheet/surface.ts';
+import { drawText, setText } from '../sheet/text-block.ts';
+import type { CardParts } from './card-parts.ts';
+
+/** Common practice: a module of a third of a millimetre reads well with a phone at arm's length. */
+const MODULE_MM = 0.33;
+
+export interface CardCode {
+  widthMm: number;
+  heightMm: number;
+  draw(surface: Surface, xMm: number, yMm: number): void;
+}
+
+/** Null when the site has no address. */
+export function cardCode({ view, form, words, context }: CardParts): CardCode | null {
+  const { workingUrl: url, title } = view;
+  if (url === null) return null;
+  const code = qrCode(url);
+  const sideMm = code.modules * MODULE_MM;
+  const label = setText([paragraph(words.working, form.type.small)], sideMm, context);
+  const heightMm = sideMm + label.heightMm;
+  const description = words.workingOf(title, url);
+  return {
+    widthMm: sideMm,
+    heightMm,
+    draw(surface, xMm, yMm) {
+      const square = { xMm, yMm, widthMm: sideMm, heightMm: sideMm };
+      surface.within('P', {}, () =>
+        surface.link({ ...square, heightMm }, { url }, description, () => {
+          surface.within('Figure', { alt: `QR: ${url}`, box: square }, () =>
+            drawQr(surface, code, { xMm, yMm, sideMm }, context.inks.ink),
+          );
+          drawText(surface, context, label, xMm, yMm + sideMm - 0.6, 'centre');
+        }),
+      );
+    },
+  };
+}
+
+/** The code where the text runs. */
+export const codeBlock =
+  (code: CardCode): Block =>
+  () => [
+    {
+      heightMm: code.heightMm,
+      spaceMm: 1.5,
+      keepWithNext: false,
+      draw: (surface, xMm, yMm) => code.draw(surface, xMm, yMm),
+    },
+  ];

@@ -1,0 +1,37 @@
+/** A recipe's cards in one size, plain first, then its flavours: set once, drawn one to a sheet and several up. */
+import type { Locale } from '../../domain/kitchen.ts';
+import type { CardSize } from '../../domain/printable.ts';
+import type { Named } from '../../views/figure.ts';
+import type { RecipeCardView } from '../../views/recipe-card.types.ts';
+import { cardWordsFor } from '../../wording/recipe-card/index.ts';
+import type { SheetContext } from '../sheet/sheet-context.ts';
+import type { Block } from '../sheet/strip.ts';
+import { cardFaces } from './card-faces.ts';
+import type { CardFace } from './card-parts.ts';
+import { cardForms } from './card-size.ts';
+
+export interface CardSet {
+  recipe: Named;
+  size: CardSize;
+  /** The cards of each view follow those of the one before. */
+  cards: { title: string; faces: CardFace[] }[];
+}
+
+/** The cards of each recipe, in the order in which the recipes first come. */
+export function cardSets(
+  views: readonly RecipeCardView[],
+  size: CardSize,
+  context: SheetContext,
+  lang: Locale,
+): CardSet[] {
+  const form = cardForms[size];
+  const words = cardWordsFor(lang);
+  const methods = new Map<string, Block[]>();
+  const sets = new Map<string, CardSet>();
+  for (const view of views) {
+    const set = sets.get(view.recipe.id) ?? { recipe: view.recipe, size, cards: [] };
+    set.cards.push({ title: view.title, faces: cardFaces({ view, form, words, context, methods }) });
+    sets.set(view.recipe.id, set);
+  }
+  return [...sets.values()];
+}
