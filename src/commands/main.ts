@@ -39,6 +39,7 @@ function programFor(terminal: Terminal, end: Outcome): Command {
   addBuild(program, terminal, end);
   addCheck(program, terminal, end);
   addMix(program, terminal, end);
+  addPortions(program, terminal, end);
   addServe(program, terminal, end);
   return program;
 }
@@ -75,6 +76,21 @@ function addMix(program: Command, terminal: Terminal, end: Outcome): void {
     .option('--egg-size <size>', "the eggs to hand, like 'UK large'; the kitchen's when left out")
     .option('--json', 'as JSON, for scripts', false)
     .action(async (options) => end(await (await import('./mix-command.ts')).runMix(options, terminal)));
+}
+
+function addPortions(program: Command, terminal: Terminal, end: Outcome): void {
+  command(program, 'portions', 'which of the kitchen’s tins, stacked, serve so many')
+    .requiredOption('--for <n>', 'portions wanted')
+    .option('--size <id>', 'dessert or finger', 'dessert')
+    .option(
+      '--recipe <id>',
+      'the recipe that batter and eggs are told for; the one most ordered when left out',
+    )
+    .option('--keep-top', 'the top tier is kept for another day and not counted', false)
+    .option('--json', 'as JSON, for scripts', false)
+    .action(async (options) =>
+      end(await (await import('./portions-command.ts')).runPortions(options, terminal)),
+    );
 }
 
 function addServe(program: Command, terminal: Terminal, end: Outcome): void {

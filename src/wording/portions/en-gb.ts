@@ -30,6 +30,9 @@ export const enGbPortions: PortionsWords = {
   height: 'Height',
   noStack: 'More than these tins can serve in one stack: bake a cake for cutting beside it.',
   stack: (tins) => tins.join(', '),
+  asked: (wanted, size, recipe, keepsTopTier) =>
+    `${wanted} portions (${size}) of ${recipe}, fewest over first${keepsTopTier ? ', the top tier kept back' : ''}:`,
+  caution: 'Caution',
   more: 'There are more ways than are shown.',
   notes: {
     counted:

@@ -31,6 +31,9 @@ export interface PortionsWords {
   /** 'Twelve-inch round, then Eight-inch round' bottom first */
   stack: (tins: readonly string[]) => string;
   more: string;
+  /** The question, told back: '60 portions (dessert) in Plain sponge:' */
+  asked: (wanted: string, size: string, recipe: string, keepsTopTier: boolean) => string;
+  caution: string;
   notes: {
     counted: string;
     rings: string;
