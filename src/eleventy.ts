@@ -28,7 +28,7 @@ export function wireKitchen(config: EleventyConfig): { dir: { input: string; out
   wireSite(config, async () => {
     const content = await currentContent();
     const charts = chartViews(content);
-    return prepareSite({ content, charts, contentDir: CONTENT, files: filesFor(content, charts) });
+    return prepareSite({ content, charts, contentDir: CONTENT, files: await filesFor(content, charts) });
   });
   return { dir: { input: pagesFolder(), output: OUTPUT } };
 }
@@ -49,9 +49,9 @@ function problemText(problems: readonly Problem[]): string {
   return `\n${problems.map(formatProblem).join('\n')}`;
 }
 
-function builtInMemory(content: Content, charts: readonly ChartViews[]): FileWithBytes[] {
+async function builtInMemory(content: Content, charts: readonly ChartViews[]): Promise<FileWithBytes[]> {
   const finishing = finishingCharts(content);
-  const prints = soundValue(printFiles(content, { charts, finishing }, CONTENT));
+  const prints = soundValue(await printFiles(content, { charts, finishing }, CONTENT));
   return [
     ...filesOf('print', prints),
     ...filesOf('data', dataFiles(charts, finishing, portionsView(content))),
@@ -72,9 +72,9 @@ type Make = typeof builtInMemory;
 function rememberLast(make: Make): Make {
   let key = '';
   let files: FileWithBytes[] = [];
-  return (content, charts) => {
+  return async (content, charts) => {
     const now = JSON.stringify([content, charts]);
-    if (now !== key) files = make(content, charts);
+    if (now !== key) files = await make(content, charts);
     key = now;
     return files;
   };

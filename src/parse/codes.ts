@@ -80,6 +80,7 @@ export const PROBLEM_CODES = [
   'colour-contrast-low',
   'path-outside-content',
   'font-unknown',
+  'font-not-bundled',
   // kitchen, ingredients, recipes
   'scale-steps-swapped',
   'mixer-fills-swapped',

@@ -1,9 +1,18 @@
 /** house-style.yaml: the look of every page and print, and the files it names. */
+import {
+  BUNDLED_CUTS,
+  BUNDLED_FAMILIES,
+  bundledFont,
+  bundledFontNames,
+  isBundledFont,
+  isKnownBundledFont,
+} from '../domain/bundled-fonts.ts';
 import type { HouseStyle, Palette } from '../domain/house-style.ts';
 import type { Place, Problem } from '../domain/problem.ts';
 import { type Result, succeed } from '../domain/result.ts';
 import { contrast, parseColour } from './colour.ts';
 import { parseContentPath } from './names.ts';
+import { suggest } from './nearest.ts';
 import { error, refuse, warning } from './problems.ts';
 import { quote } from './quote.ts';
 import { houseStyleSchema } from './schemas/house-style-schema.ts';
@@ -28,10 +37,19 @@ export interface HouseStyleOutcome {
 const READABLE = 4.5;
 const FONT_FILE = /\.(?:ttf|otf|woff|woff2)$/i;
 
+function notBundled(text: string): Result<string> {
+  const { family, cut } = bundledFont(text);
+  const isFamily = BUNDLED_FAMILIES.some((known) => known === family);
+  const hint = isFamily
+    ? suggest(cut, BUNDLED_CUTS, `cuts of ${family}`)
+    : suggest(text, bundledFontNames(), 'bundled fonts');
+  return refuse('font-not-bundled', `There is no bundled font ${quote(`${family}/${cut}`)}`, hint);
+}
+
 /** 'bundled:FAMILY/CUT' or a font file below the content folder. */
 function parseFont(text: string): Result<string> {
-  if (/^bundled:[A-Za-z0-9 ]{1,60}\/[A-Za-z0-9_]{1,60}$/.test(text)) return succeed(text);
-  if (!text.startsWith('bundled:') && FONT_FILE.test(text)) return parseContentPath(text);
+  if (isBundledFont(text)) return isKnownBundledFont(bundledFont(text)) ? succeed(text) : notBundled(text);
+  if (FONT_FILE.test(text)) return parseContentPath(text);
   const hint =
     "Write 'bundled:Source Sans 3/400Regular', or a .ttf, .otf, .woff or .woff2 file below content.";
   return refuse('font-unknown', `${quote(text)} is not a font that can be used`, hint);
@@ -87,7 +105,7 @@ function readPalette(reader: YamlReader, scheme: 'light' | 'dark'): Palette | un
 function readFonts(reader: YamlReader, files: NamedFile[]): HouseStyle['fonts'] | undefined {
   const font = (key: string): string | undefined => {
     const value = reader.parsed(parseFont, 'fonts', key);
-    if (value !== undefined && !value.startsWith('bundled:')) {
+    if (value !== undefined && !isBundledFont(value)) {
       files.push({ path: value, place: reader.source.at(['fonts', key]) });
     }
     return value;

@@ -1,13 +1,14 @@
 /**
  * The house fonts, parsed once and shared by every document of a run (parsing is most of a small document's time).
- * TrueType, OpenType and WOFF as static cuts; measures come from the very font that is embedded.
+ * TrueType, OpenType and WOFF as static cuts (WOFF2 is unpacked first); measures come from the very font that is embedded.
  */
 import { create, type Font } from 'fontkit';
-import type { FontRole } from '../domain/house-style.ts';
+import type { FontRole, HouseStyle } from '../domain/house-style.ts';
 import type { Problem } from '../domain/problem.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
 import type { Metrics } from '../prints/sheet/surface.ts';
-import { type ShapedText, shaperFor } from './shaped-text.ts';
+import { type ShapedText, type Shaper, shaperFor, shapeText } from './shaped-text.ts';
+import { isWoff2 } from './unpacked-font.ts';
 
 export interface FontFile {
   /** As the house style names it; used in messages. */
@@ -35,19 +36,8 @@ const problem = (code: string, message: string, hint: string): Problem => ({
   hint,
 });
 
-function isWoff2(bytes: Uint8Array): boolean {
-  return String.fromCharCode(...bytes.subarray(0, 4)) === 'wOF2';
-}
-
 function parsedFont(file: FontFile): Result<Font> {
-  if (isWoff2(file.bytes))
-    return fail(
-      problem(
-        'font-woff2',
-        `the font '${file.name}' is WOFF2, which cannot be embedded`,
-        'Give the TTF, OTF or WOFF file of the same cut.',
-      ),
-    );
+  if (isWoff2(file.bytes)) throw new Error(`'${file.name}' is still packed`);
   try {
     const font = create(file.bytes as Buffer);
     if (!('variationAxes' in font))
@@ -68,14 +58,13 @@ function parsedFont(file: FontFile): Result<Font> {
       problem(
         'font-unreadable',
         `the font '${file.name}' could not be read`,
-        'Give a TTF, OTF or WOFF file; the download may be broken.',
+        'Give a TTF, OTF, WOFF or WOFF2 file; the download may be broken.',
       ),
     );
   }
 }
 
-function cachingFont(name: string, font: Font): LoadedFont {
-  const shapeFresh = shaperFor(font);
+function cachingFont(name: string, font: Font, shapeFresh: Shaper): LoadedFont {
   const shaped = [new Map<string, ShapedText>(), new Map<string, ShapedText>()] as const;
   return {
     name,
@@ -89,6 +78,13 @@ function cachingFont(name: string, font: Font): LoadedFont {
       return fresh;
     },
   };
+}
+
+/** Headings in the font's own small capitals; a font without any keeps them as written. */
+function headingFont(plain: LoadedFont, headingCase: HouseStyle['headingCase']): LoadedFont {
+  const { name, font } = plain;
+  if (headingCase === 'as written' || !font.availableFeatures.includes('smcp')) return plain;
+  return cachingFont(name, font, (text, tabular) => shapeText(font, text, tabular, true));
 }
 
 function metricsOf(fonts: Record<FontRole, LoadedFont>): Metrics {
@@ -109,15 +105,21 @@ function metricsOf(fonts: Record<FontRole, LoadedFont>): Metrics {
 
 /**
  * Parses the four fonts of a house style; a file given for two roles is parsed once.
- * Problems: font-woff2, font-variable, font-collection, font-unreadable, all at once.
+ * Problems: font-variable, font-collection, font-unreadable, all at once.
  */
-export function loadFonts(files: Record<FontRole, FontFile>): Result<LoadedFonts> {
+export function loadFonts(
+  files: Record<FontRole, FontFile>,
+  headingCase: HouseStyle['headingCase'] = 'as written',
+): Result<LoadedFonts> {
   const byName = new Map<string, Result<LoadedFont>>();
   for (const role of roles) {
     const file = files[role];
     if (byName.has(file.name)) continue;
     const font = parsedFont(file);
-    byName.set(file.name, font.ok ? succeed(cachingFont(file.name, font.value)) : font);
+    byName.set(
+      file.name,
+      font.ok ? succeed(cachingFont(file.name, font.value, shaperFor(font.value))) : font,
+    );
   }
   const problems = [...byName.values()].flatMap((font) => (font.ok ? [] : font.problems));
   const loaded = (role: FontRole): LoadedFont => {
@@ -130,7 +132,7 @@ export function loadFonts(files: Record<FontRole, FontFile>): Result<LoadedFonts
     text: loaded('text'),
     textBold: loaded('textBold'),
     textItalic: loaded('textItalic'),
-    heading: loaded('heading'),
+    heading: headingFont(loaded('heading'), headingCase),
   };
   return succeed({ ...fonts, metrics: metricsOf(fonts) });
 }

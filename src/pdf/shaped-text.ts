@@ -24,8 +24,8 @@ export interface ShapedText {
 
 const FRACTION_SLASH = '\u2044';
 
-function featuresFor(text: string, tabular: boolean): string[] {
-  const features = text.includes(FRACTION_SLASH) ? ['frac'] : [];
+function featuresFor(text: string, tabular: boolean, smallCapitals: boolean): string[] {
+  const features = [...(text.includes(FRACTION_SLASH) ? ['frac'] : []), ...(smallCapitals ? ['smcp'] : [])];
   return tabular ? [...features, 'tnum', 'lnum'] : features;
 }
 
@@ -40,11 +40,11 @@ const shapedText = (glyphs: ShapedGlyph[], missing: number[]): ShapedText => ({
   missing,
 });
 
-/** Shapes a line of text as one. */
-export function shapeText(font: Font, text: string, tabular: boolean): ShapedText {
+/** Shapes a line of text as one; what it says when read aloud stays as written, whatever its letters look like. */
+export function shapeText(font: Font, text: string, tabular: boolean, smallCapitals = false): ShapedText {
   const plain = spaced(text);
   const asked = codesOf(plain);
-  const run = font.layout(plain, featuresFor(plain, tabular));
+  const run = font.layout(plain, featuresFor(plain, tabular, smallCapitals));
   const scale = 1000 / font.unitsPerEm;
   const oneToOne = run.glyphs.length === asked.length;
   const glyphs = run.glyphs.map((glyph, index) => {

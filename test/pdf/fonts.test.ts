@@ -1,6 +1,13 @@
+import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { compress } from 'wawoff2';
+import { BUNDLED_CUTS, bundledFontNames } from '../../src/domain/bundled-fonts.ts';
 import { readBundledFont } from '../../src/pdf/bundled-fonts.ts';
 import { type FontFile, loadFonts } from '../../src/pdf/fonts.ts';
+import { unpackedFont } from '../../src/pdf/unpacked-font.ts';
+import { pageContents, rawObjects } from '../reading-back/raw-objects.ts';
+import { readPdf } from '../reading-back/read-pdf.ts';
+import { printed, smallPrint, words } from '../samples/printed.ts';
 
 function bundled(name: string): FontFile {
   const file = readBundledFont(name);
@@ -44,7 +51,7 @@ describe('readBundledFont', () => {
     const font = readBundledFont('bundled:No Such/400Regular');
     expect(font.ok ? null : font.problems[0]).toMatchObject({
       code: 'font-not-bundled',
-      hint: "Bundled families: Source Sans 3, Source Serif 4; a cut follows, as in '/400Regular'.",
+      hint: expect.stringContaining('Bundled families: Source Sans 3, Source Serif 4; their cuts: '),
     });
   });
 
@@ -54,15 +61,85 @@ describe('readBundledFont', () => {
   });
 });
 
+describe('the names a house style may write', () => {
+  it('are the cuts that the packages hold, all of them', () => {
+    for (const folder of ['source-sans-3', 'source-serif-4']) {
+      const cuts = readdirSync(`node_modules/@expo-google-fonts/${folder}`).filter((name) =>
+        /^\d{3}/.test(name),
+      );
+      expect([...BUNDLED_CUTS].sort()).toEqual(cuts.sort());
+    }
+    for (const name of bundledFontNames()) expect(readBundledFont(name).ok).toBe(true);
+  });
+});
+
+describe('unpackedFont', async () => {
+  const packed = { name: 'assets/Own.woff2', bytes: await compress(regular.bytes) };
+  const unpacked = async (file: FontFile): Promise<FontFile> => {
+    const font = await unpackedFont(file);
+    if (!font.ok) throw new Error(JSON.stringify(font.problems));
+    return font.value;
+  };
+
+  it('makes of a WOFF2 the same font: measures, and the page of a print with accents, glyph by glyph', async () => {
+    expect(packed.bytes.length).toBeLessThan(regular.bytes.length / 2);
+    const plain = loadFonts(all(regular));
+    const own = loadFonts(all(await unpacked(packed)));
+    if (!plain.ok || !own.ok) throw new Error('not loaded');
+    const print = smallPrint((surface) =>
+      surface.within('P', {}, () => surface.text(words('Crème brûlée, 2¾'))),
+    );
+    const pages = [plain.value, own.value].map((fonts) => pageContents(rawObjects(printed(print, fonts))));
+    expect(pages[1]).toEqual(pages[0]);
+    const [one, other] = [plain.value, own.value].map(({ metrics }) =>
+      metrics.widthMm('Crème brûlée', 'text', 12),
+    );
+    expect(other).toBeCloseTo(one ?? 0, 6);
+  });
+
+  it('gives the same bytes every time, and leaves other fonts alone', async () => {
+    expect((await unpacked(packed)).bytes).toEqual((await unpacked(packed)).bytes);
+    expect((await unpacked(regular)).bytes).toBe(regular.bytes);
+  });
+
+  it('refuses a broken one, and a variable one once it is unpacked, by name', async () => {
+    const broken = await unpackedFont({
+      name: 'assets/Own.woff2',
+      bytes: new TextEncoder().encode('wOF2 nothing more'),
+    });
+    expect(broken.ok ? null : broken.problems[0]).toMatchObject({
+      code: 'font-unreadable',
+      message: "the font 'assets/Own.woff2' could not be unpacked",
+    });
+    const variable = { name: 'assets/Own.woff2', bytes: await compress(madeVariable(regular.bytes)) };
+    expect(codes(await unpacked(variable))).toEqual(['font-variable']);
+  });
+});
+
 describe('loadFonts', () => {
+  it('sets headings in the font’s small capitals where the style asks, and they still say what was written', async () => {
+    const heading = bundled('bundled:Source Serif 4/600SemiBold');
+    const files = { ...all(regular), heading };
+    const [plain, small] = [loadFonts(files), loadFonts(files, 'small capitals')];
+    if (!plain.ok || !small.ok) throw new Error('not loaded');
+    const glyphs = (fonts: typeof plain.value, role: 'heading' | 'text') =>
+      fonts[role].shape('Oven dials', false).glyphs.map(({ id }) => id);
+    expect(glyphs(small.value, 'heading')).not.toEqual(glyphs(plain.value, 'heading'));
+    expect(glyphs(small.value, 'heading')[0]).toBe(glyphs(plain.value, 'heading')[0]);
+    expect(glyphs(small.value, 'text')).toEqual(glyphs(plain.value, 'text'));
+    const print = smallPrint((surface) =>
+      surface.within('P', {}, () => surface.text({ ...words('Oven dials'), font: 'heading' })),
+    );
+    const { pages } = await readPdf(printed(print, small.value));
+    expect(pages[0]?.texts.map(({ text }) => text).join('')).toBe('Oven dials');
+  });
+
   it('parses a file given for several roles once', () => {
     const fonts = loadFonts(all(regular));
     expect(fonts.ok && fonts.value.text).toBe(fonts.ok && fonts.value.heading);
   });
 
-  it('refuses WOFF2, variable and broken fonts by name', () => {
-    const woff2 = new TextEncoder().encode('wOF2....');
-    expect(codes({ name: 'assets/Own.woff2', bytes: woff2 })).toEqual(['font-woff2']);
+  it('refuses variable and broken fonts by name', () => {
     expect(codes({ name: 'assets/Own.ttf', bytes: madeVariable(regular.bytes) })).toEqual(['font-variable']);
     expect(codes({ name: 'assets/Own.ttf', bytes: new Uint8Array(40) })).toEqual(['font-unreadable']);
   });

@@ -1,23 +1,31 @@
 /** The four font files of a house style as bytes: bundled ones by name, the baker's own from the content folder. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { isBundledFont } from '../../domain/bundled-fonts.ts';
 import type { FontRole, HouseStyle } from '../../domain/house-style.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
-import { isBundledFont, readBundledFont } from '../../pdf/bundled-fonts.ts';
+import { readBundledFont } from '../../pdf/bundled-fonts.ts';
 import { type FontFile, type LoadedFonts, loadFonts } from '../../pdf/fonts.ts';
+import { unpackedFont } from '../../pdf/unpacked-font.ts';
 
 const ROLES: readonly FontRole[] = ['text', 'textBold', 'textItalic', 'heading'];
 
 /** Parsed once, for all documents of a run; problems name the font and the style's file. */
-export function houseFonts(style: HouseStyle, contentDir: string, stylePath: string): Result<LoadedFonts> {
-  const read = ROLES.map((role): [FontRole, Result<FontFile>] => [
-    role,
-    fontFile(style.fonts[role], contentDir),
-  ]);
+export async function houseFonts(
+  style: HouseStyle,
+  contentDir: string,
+  stylePath: string,
+): Promise<Result<LoadedFonts>> {
+  const read = await Promise.all(
+    ROLES.map(async (role): Promise<[FontRole, Result<FontFile>]> => {
+      const file = fontFile(style.fonts[role], contentDir);
+      return [role, file.ok ? await unpackedFont(file.value) : file];
+    }),
+  );
   const problems = read.flatMap(([, file]) => (file.ok ? [] : file.problems));
   if (problems.length > 0) return fail(...problems.map((problem) => ({ ...problem, file: stylePath })));
   const files = read.flatMap(([role, file]) => (file.ok ? [[role, file.value] as const] : []));
-  const loaded = loadFonts(Object.fromEntries(files) as Record<FontRole, FontFile>);
+  const loaded = loadFonts(Object.fromEntries(files) as Record<FontRole, FontFile>, style.headingCase);
   if (loaded.ok) return loaded;
   return fail(...loaded.problems.map((problem) => ({ ...problem, file: stylePath })));
 }
@@ -31,7 +39,7 @@ function fontFile(name: string, contentDir: string): Result<FontFile> {
       code: 'font-missing',
       severity: 'error',
       message: `the font '${name}' is not in the content folder`,
-      hint: "Put the TTF, OTF or WOFF file there, or name a bundled one like 'bundled:Source Sans 3/400Regular'.",
+      hint: "Put the TTF, OTF, WOFF or WOFF2 file there, or name a bundled one like 'bundled:Source Sans 3/400Regular'.",
     });
   }
 }

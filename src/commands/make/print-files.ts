@@ -32,14 +32,14 @@ function dressesOf({ houseStyle, houseStyles }: Content): Dress[] {
   ];
 }
 
-function dressedFiles(
+async function dressedFiles(
   content: Content,
   views: PrintViews,
   contentDir: string,
   dress: Dress,
-): Result<MadeFile[]> {
+): Promise<Result<MadeFile[]>> {
   const { kitchen } = content;
-  const fonts = houseFonts(dress.style, contentDir, dress.file);
+  const fonts = await houseFonts(dress.style, contentDir, dress.file);
   if (!fonts.ok) return fonts;
   const info = {
     dated: instantOf(kitchen.edition),
@@ -58,8 +58,13 @@ function dressedFiles(
 }
 
 /** Problems are the house style's: a font that cannot be read, or that lacks a sign which a print needs. */
-export function printFiles(content: Content, views: PrintViews, contentDir: string): Result<MadeFile[]> {
-  const dressed = dressesOf(content).map((dress) => dressedFiles(content, views, contentDir, dress));
+export async function printFiles(
+  content: Content,
+  views: PrintViews,
+  contentDir: string,
+): Promise<Result<MadeFile[]>> {
+  const dressed: Result<MadeFile[]>[] = [];
+  for (const dress of dressesOf(content)) dressed.push(await dressedFiles(content, views, contentDir, dress));
   const problems = dressed.flatMap((files) => (files.ok ? [] : files.problems));
   return problems.length > 0
     ? fail(...problems)
