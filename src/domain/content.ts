@@ -8,6 +8,7 @@ import type { Ingredient } from './ingredient.ts';
 import type { Kitchen } from './kitchen.ts';
 import type { Business, LabelSettings } from './label-settings.ts';
 import type { Order } from './order.ts';
+import type { OrderWeek } from './order-week.ts';
 import type { Outline } from './outline.ts';
 import type { StockLine } from './pack.ts';
 import type { PortionSize } from './portion.ts';
@@ -47,6 +48,8 @@ export interface Content {
   bakeLog: BakeLogRow[];
   /** What customers get, earliest hand-over first. */
   orders: Order[];
+  /** Weeks with a hand-over, earliest first. */
+  weeks: OrderWeek[];
   /** What is on the shelf; empty without a stock.csv. */
   stock: StockLine[];
   costs: CostSettings;

@@ -2,6 +2,7 @@
  * What a customer gets: tiers, a hand-over, portions and what has been decided. The customer is a reference
  * code and nothing else: names and addresses stay in the baker's own book.
  */
+import type { Minute } from './calendar.ts';
 import type { FinishUse } from './finish.ts';
 import type { Minor } from './money.ts';
 import type { PortionSize } from './portion.ts';
@@ -46,6 +47,8 @@ export interface HandOver {
   /** IANA name: `Europe/London`. */
   zone: string;
   place: PlaceKind;
+  /** The same as an instant, minutes since 1970-01-01 00:00 UTC: worked out when the order is read. */
+  minute: Minute;
 }
 
 /** Something that was left open and is now settled, or is still to settle. */

@@ -81,6 +81,7 @@ export const PROBLEM_CODES = [
   'path-outside-content',
   'font-unknown',
   'font-not-bundled',
+  'logo-not-drawn',
   // kitchen, ingredients, recipes
   'scale-steps-swapped',
   'mixer-fills-swapped',
@@ -139,6 +140,8 @@ export const PROBLEM_CODES = [
   'working-day-backwards',
   // orders
   'hand-over-time',
+  'local-time-skipped',
+  'local-time-out-of-range',
   'order-reference',
   'order-reference-repeated',
   'top-tier-kept',

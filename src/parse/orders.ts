@@ -12,6 +12,7 @@ import type { Recipe } from '../domain/recipe.ts';
 import type { Tin } from '../domain/tin.ts';
 import type { ProblemCode } from './codes.ts';
 import type { KnownNames } from './known-names.ts';
+import { minuteOfLocal } from './local-time.ts';
 import { checkOrder } from './order-sense.ts';
 import { readTier } from './order-tier.ts';
 import { orderSchema } from './schemas/order-schema.ts';
@@ -78,10 +79,16 @@ function readHandOver(reader: YamlReader, kitchenZone: string): Order['handOver'
   const zone = reader.has('hand_over', 'zone')
     ? reader.parsed(parseTimeZone, 'hand_over', 'zone')
     : kitchenZone;
+  const localTime = reader.parsed(parseDayAndTime, 'hand_over', 'at');
+  const instant =
+    localTime === undefined || zone === undefined
+      ? undefined
+      : reader.parsed(() => minuteOfLocal(localTime, zone), 'hand_over', 'at');
   const whole = complete<Order['handOver']>({
-    localTime: reader.parsed(parseDayAndTime, 'hand_over', 'at'),
+    localTime,
     zone,
     place: reader.word(PLACE_KINDS, 'hand_over', 'place'),
+    minute: instant,
   });
   return whole ?? undefined;
 }

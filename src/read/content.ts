@@ -7,6 +7,7 @@ import type { Problem } from '../domain/problem.ts';
 import type { Recipe } from '../domain/recipe.ts';
 import { type IngredientsOutcome, parseIngredientsYaml } from '../parse/ingredients.ts';
 import { type KitchenOutcome, parseKitchenYaml, unreadKitchen } from '../parse/kitchen.ts';
+import { orderWeeks } from '../parse/order-weeks.ts';
 import { parsePageMarkdown } from '../parse/page.ts';
 import { error, sortProblems, warning } from '../parse/problems.ts';
 import { quote } from '../parse/quote.ts';
@@ -131,6 +132,8 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
   if (!isSound(problems) || kitchen.kitchen === null || kitchen.extras === null)
     return { content: null, problems };
   if (style.style === null || label === undefined) return { content: null, problems };
+  const weeks = orderWeeks(orders.items, kitchen.extras.work);
+  if (!weeks.ok) return { content: null, problems: weeks.problems };
   const { finishing, altitudeM, booklet, costs, work, times, business, portionSizes, publishesOrders } =
     kitchen.extras;
   const content: Content = {
@@ -149,6 +152,7 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     pages: pages.items,
     bakeLog: bakeLog.rows,
     orders: orders.items,
+    weeks: weeks.value,
     stock: stock.stock,
     costs,
     work,

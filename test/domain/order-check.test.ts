@@ -12,7 +12,7 @@ const order: Order = {
   ],
   arrangement: 'stacked',
   travelsAssembled: true,
-  handOver: { localTime: '2026-11-28T14:00', zone: 'Europe/London', place: 'delivered' },
+  handOver: { localTime: '2026-11-28T14:00', zone: 'Europe/London', place: 'delivered', minute: 29_931_240 },
   portions: { wanted: 60, size: 'finger' },
   keepsTopTier: true,
   extras: [{ name: 'Hire of a stand', count: 1, eachMinor: 1500, inedible: true, vatShare: 0.2 }],
@@ -38,7 +38,7 @@ describe('checkedOrder', () => {
     expect(
       codes({
         tiers: [{ ...tier, count: 1.5, layers: 0, finishedHeightMm: -2 }],
-        handOver: { localTime: '2026-02-29T14:00', zone: 'London', place: 'collected' },
+        handOver: { localTime: '2026-02-29T14:00', zone: 'London', place: 'collected', minute: 0 },
         portions: { wanted: 0, size: 'finger' },
         extras: [{ name: 'Topper', count: 1, eachMinor: 1.5, inedible: true }],
       }),

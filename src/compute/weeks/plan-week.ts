@@ -1,0 +1,66 @@
+/**
+ * A week's orders together: mixes shared where batter and day allow, one shopping list, and what sharing saves.
+ * Finishes stay each order's own: they are made fresh for it.
+ */
+import type { Content } from '../../domain/content.ts';
+import type { OrderWeek } from '../../domain/order-week.ts';
+import { quantiseG } from '../../domain/quantise.ts';
+import { type Result, succeed } from '../../domain/result.ts';
+import { summedUses, usesOf } from '../orders/ingredient-uses.ts';
+import type { OrderContent } from '../orders/order-content.ts';
+import type { IngredientUse, PlannedOrder } from '../orders/planned-order.types.ts';
+import { workOf } from '../orders/work-of.ts';
+import { type ShoppingList, shoppingList } from '../shopping/shopping-list.ts';
+import type { Work } from '../timeline/work.ts';
+import { type WeekMix, weekMixes } from './week-mixes.ts';
+
+export interface PlannedWeek {
+  week: OrderWeek;
+  orders: PlannedOrder[];
+  mixes: WeekMix[];
+  uses: IngredientUse[];
+  shopping: ShoppingList;
+  /** Batter beyond what the tins ask for, made alone and made together, g. */
+  surplusAloneG: number;
+  surplusG: number;
+  eggsAlone: number;
+  eggs: number;
+  /** What the week's timetable is made from. */
+  work: Work;
+}
+
+export type WeekContent = OrderContent & Pick<Content, 'times' | 'stock' | 'ingredients'>;
+
+type Mixed = Pick<WeekMix, 'mix'>;
+
+const surplusOf = (mixes: readonly Mixed[]): number =>
+  quantiseG(mixes.reduce((sum, { mix }) => sum + mix.surplusG, 0));
+const eggsOf = (mixes: readonly Mixed[]): number =>
+  mixes.reduce((sum, { mix }) => sum + (mix.eggs?.whole ?? 0), 0);
+
+/** Plans a week; `orders` are those of the week, planned. Fails where a shared mix cannot be made. */
+export function planWeek(
+  week: OrderWeek,
+  orders: readonly PlannedOrder[],
+  content: WeekContent,
+): Result<PlannedWeek> {
+  const mixes = weekMixes(orders, week, content.times, content);
+  if (!mixes.ok) return mixes;
+  const alone = orders.flatMap((planned) => planned.mixes);
+  const uses = summedUses([
+    ...usesOf(mixes.value, []),
+    ...orders.flatMap(({ finishes }) => usesOf([], finishes)),
+  ]);
+  return succeed({
+    week,
+    orders: [...orders],
+    mixes: mixes.value,
+    uses,
+    shopping: shoppingList(uses, content.stock, content.ingredients),
+    surplusAloneG: surplusOf(alone),
+    surplusG: surplusOf(mixes.value),
+    eggsAlone: eggsOf(alone),
+    eggs: eggsOf(mixes.value),
+    work: workOf(orders, mixes.value),
+  });
+}
