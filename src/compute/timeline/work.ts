@@ -57,6 +57,9 @@ export interface FilledTins {
   tierId: string;
   /** Tins that this bowlful fills, in whole or in part. */
   count: number;
+  /** Set when a tin is too big for one bowlful: equal parts it comes in, and how many of them are here. */
+  ofParts?: number;
+  parts?: number;
 }
 
 /** One bowlful. Tins that are too big for one stand in several, and are baked when all of them are mixed. */

@@ -1,0 +1,123 @@
+/** Why there is no timetable, and what to mind in the one there is. */
+import type { Problem, Warning } from '../../domain/problem.ts';
+import { goTogether, type OvenRules, placeTins } from '../oven/index.ts';
+import type { Activity } from './activity.types.ts';
+import { type Batch, standingRoom } from './batches.ts';
+import type { WeekPlan } from './plan.types.ts';
+import type { Work, WorkRoom } from './work.ts';
+
+const problem = (code: string, message: string, hint: string): Problem => ({
+  code,
+  severity: 'error',
+  message,
+  hint,
+});
+
+/** Links between orders and bowlfuls that lead nowhere, and cakes nobody mixes. */
+export function workProblems({ orders, bowlfuls }: Work): Problem[] {
+  const filled = new Map<string, number>();
+  for (const { orderId, tierId, count, parts = 1, ofParts = 1 } of bowlfuls.flatMap(({ tins }) => tins)) {
+    const key = `${orderId} ${tierId}`;
+    filled.set(key, (filled.get(key) ?? 0) + (count * parts) / ofParts);
+  }
+  return orders.flatMap((order) =>
+    order.tiers.flatMap((tier) => {
+      const mixed = filled.get(`${order.id} ${tier.id}`) ?? 0;
+      if (Math.abs(mixed - tier.count) < 1e-6) return [];
+      const message = `Order ${order.id}, ${tier.name}: ${tier.count} to bake, ${mixed} mixed for`;
+      return [problem('tier-not-mixed', message, 'Every cake needs its batter, once.')];
+    }),
+  );
+}
+
+/** Batches that do not go into the oven even by themselves. */
+export function batchProblems(batches: readonly Batch[], rules: OvenRules): Problem[] {
+  return batches
+    .filter(({ oven }) => !goTogether([oven], rules))
+    .map(({ bowlfuls, tins, oven }) => {
+      const name = bowlfuls.map(({ bowlful }) => bowlful.name).join(', ');
+      const tooBig = tins.find(
+        ({ tier }) => placeTins([standingRoom(tier.tin, rules.memory)], rules.memory.room).fits !== 'yes',
+      );
+      if (tooBig) {
+        const { widthMm, depthMm } = rules.memory.room;
+        const message = `${tooBig.tier.tin.name} does not go into the oven of ${widthMm} × ${depthMm} mm with air around it`;
+        return problem(
+          'tin-too-big-for-oven',
+          message,
+          'Measure the oven and its gaps again, or choose a smaller tin.',
+        );
+      }
+      if (oven.standsMin < 0) {
+        const message = `${name}: the first bowlful would stand too long while the others are mixed`;
+        return problem(
+          'batter-stands-too-long',
+          message,
+          'Mix it in a bigger bowl, or bake it as thinner layers.',
+        );
+      }
+      const message = `${name}: its tins do not go into the oven together`;
+      return problem('batch-too-big-for-oven', message, 'Bake the cakes from separate mixes.');
+    });
+}
+
+/** What found no place: too long for a day, or the calendar begins too late. */
+export function stuckProblem(stuck: Activity, work: Work, { calendar, work: settings }: WorkRoom): Problem {
+  const subject = stuck.parts[0]?.subject;
+  const order = work.orders.find(({ id }) => subject?.orderIds.includes(id));
+  const dayMin = settings.workingDay.toMin - settings.workingDay.fromMin;
+  const longest = Math.max(...stuck.parts.map(({ minutes }) => minutes));
+  const what = `${order?.title ?? 'The work'} (${stuck.parts[0]?.kind ?? 'work'})`;
+  if (longest > dayMin) {
+    const message = `${what} takes ${longest} minutes in one go, and the working day has ${dayMin}`;
+    return problem('longer-than-a-day', message, 'Give the working day more hours, or the work less time.');
+  }
+  const message = `${what} finds no place after ${calendar.days[0]?.isoDate ?? 'the first day'}`;
+  return problem('no-time-left', message, 'Plan fewer orders at a time, or give the working day more hours.');
+}
+
+const DAY_MIN = 1440;
+
+/** Cakes and finishes older than they keep, and a start that lies before the edition. */
+export function ageWarnings(
+  { orders }: Work,
+  { times, notBefore }: WorkRoom,
+  { steps, loads }: Pick<WeekPlan, 'steps' | 'loads'>,
+): Warning[] {
+  const cakes = orders.flatMap((order) =>
+    order.tiers.flatMap((tier) => {
+      const baked = loads.filter(({ tins }) =>
+        tins.some((tin) => tin.orderId === order.id && tin.tierId === tier.id),
+      );
+      const ageMin = order.handOver - Math.min(...baked.map(({ from }) => from));
+      if (ageMin <= times.cakeKeepsMin[tier.method]) return [];
+      const message = `${order.title}: ${tier.name} is baked ${inDays(ageMin)} before the hand-over and keeps ${inDays(times.cakeKeepsMin[tier.method])}`;
+      return [{ code: 'cake-too-old', message }];
+    }),
+  );
+  const finishes = steps.flatMap((step) => {
+    const order = orders.find(({ id }) => step.kind === 'make-finish' && step.orderIds.includes(id));
+    const uses = order?.tiers.flatMap((tier) => tier.finishes) ?? [];
+    const finish = uses.find((each) => each.finish.id === step.finishId)?.finish;
+    if (!order || !finish || order.handOver - step.from <= finish.keepsDays * DAY_MIN) return [];
+    const message = `${order.title}: ${finish.name} is made ${inDays(order.handOver - step.from)} before the hand-over and keeps ${inDays(finish.keepsDays * DAY_MIN)}`;
+    return [{ code: 'finish-too-old', message }];
+  });
+  const begin = steps[0]?.from ?? 0;
+  const late = notBefore !== undefined && begin < notBefore;
+  const past: Warning[] = late
+    ? [
+        {
+          code: 'start-in-the-past',
+          message: `The work would have had to begin ${inDays(notBefore - begin)} before this edition`,
+        },
+      ]
+    : [];
+  return [...past, ...cakes, ...finishes];
+}
+
+/** '3 days'; halves are kept. */
+function inDays(minutes: number): string {
+  const days = Math.round((minutes / DAY_MIN) * 2) / 2;
+  return `${days} ${days === 1 ? 'day' : 'days'}`;
+}

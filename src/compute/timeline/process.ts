@@ -1,0 +1,98 @@
+/**
+ * What is done to a cake between oven and hand-over, and in what order: cool, wrap and rest, level and fill,
+ * settle, crumb coat, chill, final coat or rolled cover, set; then stack, pack, deliver and set up.
+ */
+import type { KitchenTimes } from '../../domain/times.ts';
+import type { Waiting } from './activity.types.ts';
+import type { StepKind } from './plan.types.ts';
+import type { FinishWork, OrderWork, TierWork } from './work.ts';
+
+/** A piece of hands-on work and the waiting after it. */
+export interface Stage {
+  kind: StepKind;
+  minutes: number;
+  /** The finish that is put on; null for other work. */
+  finishId: string | null;
+  /** Finishes that must be ready for it. */
+  needs: string[];
+  waits: Waiting[];
+}
+
+const waiting = (kind: StepKind, minutes: number): Waiting[] => (minutes > 0 ? [{ kind, minutes }] : []);
+
+const isInside = ({ use }: FinishWork): boolean => use === 'filling' || use === 'brushed';
+
+function buildStage(tier: TierWork, times: KitchenTimes): Stage[] {
+  const inside = tier.finishes.filter(isInside);
+  if (tier.layers < 2 && inside.length === 0) return [];
+  const isBrushed = inside.some(({ use }) => use === 'brushed');
+  const eachMin = times.levelMin + tier.layers * times.layerMin + (isBrushed ? times.brushMin : 0);
+  const isFilled = inside.some(({ use }) => use === 'filling');
+  return [
+    {
+      kind: 'build',
+      minutes: tier.count * eachMin,
+      finishId: null,
+      needs: inside.map(({ finish }) => finish.id),
+      waits: isFilled ? waiting('filling-settles', times.fillingSettlesMin) : [],
+    },
+  ];
+}
+
+function coatStages({ finish, use }: FinishWork, count: number, times: KitchenTimes): Stage[] {
+  const put = { finishId: finish.id, needs: [finish.id] };
+  if (use === 'coating') {
+    const [crumb, final] = [count * times.crumbCoatMin, count * times.finalCoatMin];
+    return [
+      { ...put, kind: 'crumb-coat', minutes: crumb, waits: waiting('chill', times.chillMin) },
+      { ...put, kind: 'final-coat', minutes: final, waits: waiting('coat-sets', times.coatSetsMin) },
+    ];
+  }
+  if (use !== 'rolled') return [];
+  const setsMin = finish.kind === 'marzipan' ? times.marzipanDriesMin : times.rolledSetsMin;
+  return [
+    { ...put, kind: 'cover', minutes: count * times.rollOutMin, waits: waiting('cover-sets', setsMin) },
+  ];
+}
+
+/** Work on one tier's cakes once they have cooled and rested. */
+export const tierStages = (tier: TierWork, times: KitchenTimes): Stage[] => [
+  ...buildStage(tier, times),
+  ...tier.finishes.flatMap((finish) => coatStages(finish, tier.count, times)),
+];
+
+const stage = (kind: StepKind, minutes: number, waits: Waiting[] = []): Stage => ({
+  kind,
+  minutes,
+  finishId: null,
+  needs: [],
+  waits,
+});
+
+/** Work on an order once all its cakes are done. */
+export function orderStages(order: OrderWork, times: KitchenTimes): Stage[] {
+  const joints = order.tiers.reduce((sum, { count }) => sum + count, 0) - 1;
+  const stackMin = order.arrangement === 'stacked' ? joints * times.stackMin : 0;
+  const isSetUp = order.place === 'set up at the venue' || order.place === 'sold at a stall';
+  const stacksThere = stackMin > 0 && !order.travelsAssembled;
+  return [
+    ...(stackMin > 0 && order.travelsAssembled
+      ? [stage('stack', stackMin, waiting('stack-settles', times.stackSettlesMin))]
+      : []),
+    stage('pack', times.packMin),
+    ...(order.place === 'collected' ? [] : [stage('deliver', times.deliverMin)]),
+    ...(isSetUp ? [stage('set-up', times.setUpMin + (stacksThere ? stackMin : 0))] : []),
+  ];
+}
+
+/** After turning out: cooling, then wrapping and resting where the method asks for it. */
+export function restStages(tier: TierWork, cakes: number, times: KitchenTimes): Stage[] {
+  const restMin = times.restMin[tier.method];
+  return restMin > 0 ? [stage('wrap', times.wrapMin * cakes, waiting('rest', restMin))] : [];
+}
+
+export const coolWait = (tier: TierWork, times: KitchenTimes): Waiting[] =>
+  waiting('cool', times.coolMin[tier.method]);
+
+export const waitOf = (waits: readonly Waiting[]): number =>
+  waits.reduce((sum, { minutes }) => sum + minutes, 0);

@@ -1,0 +1,94 @@
+/** What has to be done for an order, how long it takes and what has to come before it: written from the trade, not from the planner. */
+import type { Step, StepKind, WeekPlan } from '../../../../src/compute/timeline/plan.types.ts';
+import type { OrderWork, TierWork, Work, WorkRoom } from '../../../../src/compute/timeline/work.ts';
+import type { KitchenTimes } from '../../../../src/domain/times.ts';
+
+export interface Asked {
+  work: Work;
+  room: WorkRoom;
+  plan: WeekPlan;
+}
+
+/** Faults of one rule: nothing when it holds. */
+export const must = (holds: boolean, fault: string): string[] => (holds ? [] : [fault]);
+
+export const stepsOf = (plan: WeekPlan, kind: StepKind, test: (step: Step) => boolean = () => true): Step[] =>
+  plan.steps.filter((step) => step.kind === kind && test(step));
+
+export const isFor = (order: OrderWork, tier: TierWork) => (step: Step) =>
+  step.tiers.some(({ orderId, tierId }) => orderId === order.id && tierId === tier.id);
+
+interface NeededStep {
+  kind: StepKind;
+  minutes: number;
+  wait: number;
+  finishId: string | null;
+}
+
+/** Work on a tier after it has cooled, with minutes for all its cakes and the waiting after it. */
+export function tierWork(tier: TierWork, times: KitchenTimes): NeededStep[] {
+  const uses = (use: string) => tier.finishes.filter((each) => each.use === use);
+  const inside = tier.layers > 1 || uses('filling').length + uses('brushed').length > 0;
+  const buildMin =
+    tier.count *
+    (times.levelMin + times.layerMin * tier.layers + (uses('brushed').length > 0 ? times.brushMin : 0));
+  const build = {
+    kind: 'build' as const,
+    minutes: buildMin,
+    wait: uses('filling').length > 0 ? times.fillingSettlesMin : 0,
+    finishId: null,
+  };
+  const outside = tier.finishes.flatMap(({ finish, use }): NeededStep[] => {
+    const finishId = finish.id;
+    if (use === 'coating')
+      return [
+        {
+          kind: 'crumb-coat' as const,
+          minutes: tier.count * times.crumbCoatMin,
+          wait: times.chillMin,
+          finishId,
+        },
+        {
+          kind: 'final-coat' as const,
+          minutes: tier.count * times.finalCoatMin,
+          wait: times.coatSetsMin,
+          finishId,
+        },
+      ];
+    if (use === 'rolled') {
+      const wait = finish.kind === 'marzipan' ? times.marzipanDriesMin : times.rolledSetsMin;
+      return [{ kind: 'cover' as const, minutes: tier.count * times.rollOutMin, wait, finishId }];
+    }
+    return [];
+  });
+  return [...(inside ? [build] : []), ...outside];
+}
+
+/** Work on a whole order once its cakes are done. */
+export function orderWork(
+  order: OrderWork,
+  times: KitchenTimes,
+): { kind: StepKind; minutes: number; wait: number }[] {
+  const joints = order.tiers.reduce((sum, { count }) => sum + count, 0) - 1;
+  const stacked = order.arrangement === 'stacked' && joints > 0;
+  const sets = order.place === 'set up at the venue' || order.place === 'sold at a stall';
+  const stackMin = joints * times.stackMin;
+  return [
+    ...(stacked && order.travelsAssembled
+      ? [{ kind: 'stack' as const, minutes: stackMin, wait: times.stackSettlesMin }]
+      : []),
+    { kind: 'pack', minutes: times.packMin, wait: 0 },
+    ...(order.place === 'collected'
+      ? []
+      : [{ kind: 'deliver' as const, minutes: times.deliverMin, wait: 0 }]),
+    ...(sets
+      ? [
+          {
+            kind: 'set-up' as const,
+            minutes: times.setUpMin + (stacked && !order.travelsAssembled ? stackMin : 0),
+            wait: 0,
+          },
+        ]
+      : []),
+  ];
+}

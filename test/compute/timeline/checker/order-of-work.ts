@@ -1,0 +1,138 @@
+/** From the oven to the hand-over: everything done, in its order, with its waiting, and in time. */
+import type { Step } from '../../../../src/compute/timeline/plan.types.ts';
+import type { OrderWork, TierWork } from '../../../../src/compute/timeline/work.ts';
+import { type Asked, isFor, must, orderWork, stepsOf, tierWork } from './needed-steps.ts';
+
+const DAY = 1440;
+
+/** When all cakes of a tier may first be worked on; null with faults when they never may. */
+function restedAt(order: OrderWork, tier: TierWork, { plan, room }: Asked): { at: number; faults: string[] } {
+  const { times } = room;
+  const loads = plan.loads.filter(({ tins }) =>
+    tins.some((tin) => tin.orderId === order.id && tin.tierId === tier.id),
+  );
+  const parts = loads.map((load) => {
+    const here = (step: Step) => step.loadId === load.id && isFor(order, tier)(step);
+    const count = load.tins.filter((tin) => tin.orderId === order.id && tin.tierId === tier.id).length;
+    const [out] = stepsOf(plan, 'oven-out', here);
+    const [turned] = stepsOf(plan, 'turn-out', here);
+    const [wrapped] = stepsOf(plan, 'wrap', here);
+    const name = `${load.id} ${order.id} ${tier.id}`;
+    if (!out || !turned) return { at: 0, faults: [`missing: turn-out ${name}`] };
+    const faults = [
+      ...must(turned.from - out.to >= times.coolInTinMin, `early: ${turned.id}`),
+      ...must(turned.to - turned.from === times.turnOutMin * count, `lasts: ${turned.id}`),
+    ];
+    const cooled = turned.to + times.coolMin[tier.method];
+    if (times.restMin[tier.method] === 0) return { at: cooled, faults };
+    if (!wrapped) return { at: 0, faults: [...faults, `missing: wrap ${name}`] };
+    faults.push(
+      ...must(wrapped.from >= cooled, `early: ${wrapped.id}`),
+      ...must(wrapped.to - wrapped.from === times.wrapMin * count, `lasts: ${wrapped.id}`),
+    );
+    return { at: wrapped.to + times.restMin[tier.method], faults };
+  });
+  return { at: Math.max(...parts.map(({ at }) => at)), faults: parts.flatMap(({ faults }) => faults) };
+}
+
+/** From when a finish can be used; made once for the order. */
+function readyAt(
+  order: OrderWork,
+  finishId: string,
+  { plan, room }: Asked,
+): { at: number; faults: string[] } {
+  const finish = order.tiers
+    .flatMap(({ finishes }) => finishes)
+    .find((each) => each.finish.id === finishId)?.finish;
+  const makeMin = finish === undefined ? 0 : room.times.makeMin[finish.kind];
+  if (finish === undefined || makeMin === 0) return { at: 0, faults: [] };
+  const made = stepsOf(
+    plan,
+    'make-finish',
+    (step) => step.finishId === finishId && step.orderIds.includes(order.id),
+  );
+  const [make] = made;
+  if (make === undefined || made.length > 1)
+    return { at: 0, faults: [`made: ${order.id} ${finishId} ${made.length} times`] };
+  const age = order.handOver - make.from;
+  const warned = plan.warnings.some(({ code }) => code === 'finish-too-old');
+  return {
+    at: make.to + room.times.standsMin[finish.kind],
+    faults: [
+      ...must(make.to - make.from === makeMin, `lasts: ${make.id}`),
+      ...must(age <= finish.keepsDays * DAY || warned, `old: ${make.id}`),
+    ],
+  };
+}
+
+function tierFaults(order: OrderWork, tier: TierWork, asked: Asked): { at: number; faults: string[] } {
+  const { plan, room } = asked;
+  const rested = restedAt(order, tier, asked);
+  const inside = tier.finishes
+    .filter(({ use }) => use === 'filling' || use === 'brushed')
+    .map(({ finish }) => finish.id);
+  const faults = [...rested.faults];
+  let at = rested.at;
+  for (const { kind, minutes, wait, finishId } of tierWork(tier, room.times)) {
+    const found = stepsOf(plan, kind, (step) => isFor(order, tier)(step) && step.finishId === finishId);
+    const [step] = found;
+    if (step === undefined || found.length > 1) {
+      faults.push(`missing: ${kind} ${order.id} ${tier.id}, found ${found.length}`);
+      continue;
+    }
+    const needs = (kind === 'build' ? inside : [finishId ?? '']).map((id) => readyAt(order, id, asked));
+    faults.push(
+      ...needs.flatMap((need) => need.faults),
+      ...must(step.from >= Math.max(at, ...needs.map((need) => need.at)), `early: ${step.id}`),
+      ...must(step.to - step.from === minutes, `lasts: ${step.id}`),
+    );
+    at = step.to + wait;
+  }
+  const baked = plan.loads
+    .filter(({ tins }) => tins.some((tin) => tin.orderId === order.id && tin.tierId === tier.id))
+    .map(({ from }) => from);
+  const warned = plan.warnings.some(({ code }) => code === 'cake-too-old');
+  faults.push(
+    ...must(
+      order.handOver - Math.min(...baked) <= room.times.cakeKeepsMin[tier.method] || warned,
+      `old: ${order.id} ${tier.id}`,
+    ),
+  );
+  return { at, faults };
+}
+
+export function orderFaults(asked: Asked): string[] {
+  const { work, room, plan } = asked;
+  return work.orders.flatMap((order) => {
+    const tiers = order.tiers.map((tier) => tierFaults(order, tier, asked));
+    const faults = tiers.flatMap((tier) => tier.faults);
+    let at = Math.max(...tiers.map((tier) => tier.at));
+    for (const { kind, minutes, wait } of orderWork(order, room.times)) {
+      const found = stepsOf(plan, kind, (step) => step.orderIds.includes(order.id));
+      const [step] = found;
+      if (step === undefined || found.length > 1) {
+        faults.push(`missing: ${kind} ${order.id}, found ${found.length}`);
+        continue;
+      }
+      faults.push(
+        ...must(step.from >= at, `early: ${step.id}`),
+        ...must(step.to - step.from === minutes, `lasts: ${step.id}`),
+      );
+      at = step.to + wait;
+    }
+    return [...faults, ...must(at <= order.handOver, `late: ${order.id} by ${at - order.handOver}`)];
+  });
+}
+
+/** One shopping trip before anything is weighed or made. */
+export function shopFaults({ plan, room }: Asked): string[] {
+  const [shop, ...more] = stepsOf(plan, 'shop');
+  if (shop === undefined || more.length > 0) return ['missing: one shopping trip'];
+  const first = plan.steps
+    .filter(({ kind }) => kind === 'weigh-out' || kind === 'make-finish')
+    .map(({ from }) => from);
+  return [
+    ...must(shop.to - shop.from === room.times.shopMin, 'lasts: shop'),
+    ...must(shop.to <= Math.min(...first), 'early: before the shopping'),
+  ];
+}
