@@ -73,7 +73,7 @@ function cardTin(row: TinChartRow, source: CardSource): CardTin {
   const { id, sizeText, eggs, batter, amounts, rawFill } = row;
   return {
     id,
-    name: row.count > 1 ? `${row.tinName} × ${row.count}` : row.tinName,
+    name: row.count > 1 ? `${row.tinName}\u00a0×\u00a0${row.count}` : row.tinName,
     sizeText: sizeBeside(row.tinName, sizeText, row.picture.plan === null),
     eggs,
     batter,

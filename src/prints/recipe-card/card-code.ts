@@ -1,6 +1,7 @@
 /** The code that leads to the derivation of the card's figures, with one word below it. */
-import { drawQr, qrCode } from '../qr.ts';
+import { qrCode } from '../qr.ts';
 import { paragraph } from '../sheet/lines.ts';
+import { drawPageCode } from '../sheet/page-code.ts';
 import type { Block } from '../sheet/strip.ts';
 import type { Surface } from '../sheet/surface.ts';
 import { drawText, setText } from '../sheet/text-block.ts';
@@ -23,19 +24,14 @@ export function cardCode({ view, form, words, context }: CardParts): CardCode | 
   const sideMm = code.modules * MODULE_MM;
   const label = setText([paragraph(words.working, form.type.small)], sideMm, context);
   const heightMm = sideMm + label.heightMm;
-  const description = words.workingOf(title, url);
+  const page = { url, code, text: words.workingOf(title) };
   return {
     widthMm: sideMm,
     heightMm,
     draw(surface, xMm, yMm) {
       const square = { xMm, yMm, widthMm: sideMm, heightMm: sideMm };
-      surface.within('P', {}, () =>
-        surface.link({ ...square, heightMm }, { url }, description, () => {
-          surface.within('Figure', { alt: `QR: ${url}`, box: square }, () =>
-            drawQr(surface, code, { xMm, yMm, sideMm }, context.inks.ink),
-          );
-          drawText(surface, context, label, xMm, yMm + sideMm - 0.6, 'centre');
-        }),
+      drawPageCode(surface, context, page, { code: square, link: { ...square, heightMm } }, () =>
+        drawText(surface, context, label, xMm, yMm + sideMm - 0.6, 'centre'),
       );
     },
   };

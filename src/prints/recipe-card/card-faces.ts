@@ -1,10 +1,9 @@
 /** The faces of a recipe's cards, front and back in turn: weights first, then the method, flowing to further cards. */
-import { heading } from '../sheet/blocks.ts';
 import { flow } from '../sheet/flow.ts';
-import { hairline } from '../sheet/rules.ts';
 import { codeBlock } from './card-code.ts';
 import { drawFurniture } from './card-furniture.ts';
 import { cardMethod, withFewestCards } from './card-method.ts';
+import { notesBelow, notesFace } from './card-notes.ts';
 import {
   type CardFace,
   type CardParts,
@@ -16,52 +15,43 @@ import {
 import { lyingFront } from './lying-front.ts';
 import { uprightFront } from './upright-front.ts';
 
-const NOTE_LINE_MM = 8;
-
-/** Paper to write on where the last card would have an empty back. */
-function notesFace({ view, words, form, context }: CardParts): FaceContent {
-  const { widthMm, heightMm } = frameOf(form);
-  const title = heading(words.notes, { level: 2, type: form.type.heading })(widthMm, context);
-  return {
-    fromTop: false,
-    draw(surface, xMm, yMm) {
-      for (const strip of title)
-        surface.within('Sect', { key: `${view.id} notes` }, () => strip.draw(surface, xMm, yMm));
-      surface.artifact(() => {
-        for (let y = 2 * NOTE_LINE_MM; y < heightMm; y += NOTE_LINE_MM)
-          hairline(surface, context, xMm, yMm + y, widthMm);
-      });
-    },
-  };
-}
-
 /** The method begins on the back of a front that holds all weights, else straight after them. */
 function uprightContents(parts: CardParts): FaceContent[] {
   const { form, view, context } = parts;
-  const { blocks, fits, after } = uprightFront(parts);
+  const { blocks, fits, before, after } = uprightFront(parts);
+  const frame = frameOf(form);
   return withFewestCards(parts, (methodParts) => {
+    const method = cardMethod(methodParts, before, after);
     const sections = [
       { key: `${view.id} front`, blocks },
-      { key: `${view.id} method`, blocks: cardMethod(methodParts, [], after), startsPage: fits },
+      { key: `${view.id} method`, blocks: method, startsPage: fits },
     ];
-    return flow(sections, frameOf(form), context).map((page) => ({
+    const pages = flow(sections, frame, context);
+    return pages.map((page, index) => ({
       fromTop: false,
-      draw: (...at) => page.draw(...at),
+      draw(surface, xMm, yMm) {
+        page.draw(surface, xMm, yMm);
+        if (index === pages.length - 1 && index % 2 === 1)
+          notesBelow(parts, page.usedMm, { xMm: 0, widthMm: frame.widthMm })(surface, xMm, yMm);
+      },
     }));
   });
 }
 
 type Columns = ReturnType<typeof flow>;
 
-/** Two columns a face. */
-function columnFaces(columns: Columns, stepMm: number): FaceContent[] {
+/** Two columns a face; a second one that nothing came to is for notes. */
+function columnFaces(parts: CardParts, columns: Columns, widthMm: number): FaceContent[] {
+  const second = { xMm: widthMm + COLUMN_GAP_MM, widthMm };
   const pairs = Array.from({ length: Math.ceil(columns.length / 2) }, (_, face) =>
     columns.slice(2 * face, 2 * face + 2),
   );
-  return pairs.map((pair) => ({
+  return pairs.map(([left, right]) => ({
     fromTop: false,
     draw(surface, xMm, yMm) {
-      for (const [index, column] of pair.entries()) column.draw(surface, xMm + index * stepMm, yMm);
+      left?.draw(surface, xMm, yMm);
+      if (right) right.draw(surface, xMm + second.xMm, yMm);
+      else notesBelow(parts, 0, second)(surface, xMm, yMm);
     },
   }));
 }
@@ -75,7 +65,7 @@ function lyingContents(parts: CardParts, sideMm: number): FaceContent[] {
   return withFewestCards(parts, (methodParts) => {
     const blocks = [...cardMethod(methodParts, before, after), ...(code ? [codeBlock(code)] : [])];
     const columns = flow([{ key: `${view.id} method`, blocks }], { ...frame, widthMm }, context);
-    return [...faces, ...columnFaces(columns, widthMm + COLUMN_GAP_MM)];
+    return [...faces, ...columnFaces(parts, columns, widthMm)];
   });
 }
 

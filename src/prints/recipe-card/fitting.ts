@@ -23,6 +23,8 @@ export interface SetItem {
 export interface Fitted {
   taken: Block[];
   left: SetItem[];
+  /** Height that stays free. */
+  spareMm: number;
 }
 
 /** Height of strips one under the other, with the space above the first. */
@@ -57,19 +59,23 @@ export function setOnce(...blocks: Block[]): Block {
 export const setItems = (items: readonly Item[], parts: CardParts): SetItem[] =>
   items.map((item) => ({ item, block: setOnce(...item.blocks(parts)) }));
 
+/** Sums of heights that should be equal may differ so much. */
+const SLACK_MM = 1e-6;
+
 /** Items that fit the frame together; what does not is left, in order. */
 export function fitted(items: readonly SetItem[], frame: Frame, context: SheetContext): Fitted {
   const taken = new Set<SetItem>();
   let used = 0;
   for (const one of [...items].sort((a, b) => a.item.rank - b.item.rank)) {
     const height = strippedMm(one.block(frame.widthMm, context));
-    if (used + height > frame.heightMm) continue;
+    if (used + height > frame.heightMm + SLACK_MM) continue;
     taken.add(one);
     used += height;
   }
   return {
     taken: items.filter((one) => taken.has(one)).map(({ block }) => block),
     left: items.filter((one) => !taken.has(one)),
+    spareMm: frame.heightMm - used,
   };
 }
 

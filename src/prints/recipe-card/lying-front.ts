@@ -1,7 +1,7 @@
 /** The front of a lying card: the title across, what is to be known at the left, the weights at the right. */
 import type { CardTin } from '../../views/recipe-card.types.ts';
 import { flow } from '../sheet/flow.ts';
-import type { Block, Strip } from '../sheet/strip.ts';
+import type { Strip } from '../sheet/strip.ts';
 import { table } from '../sheet/table/table.ts';
 import { type CardCode, cardCode } from './card-code.ts';
 import { factsItem, lateItems, pressingItems, summaryItem } from './card-items.ts';
@@ -15,10 +15,16 @@ import {
   otherwise,
   type SetItem,
   setItems,
-  setOnce,
   stackedMm,
 } from './fitting.ts';
-import { type TableOptions, weightsTables } from './weights-table.ts';
+import {
+  paddingWith,
+  type TableOptions,
+  TIGHT_MM,
+  USUAL_MM,
+  type Weights,
+  weightsTables,
+} from './weights-table.ts';
 
 export interface LyingFront {
   faces: FaceContent[];
@@ -31,11 +37,10 @@ export interface LyingFront {
 const TITLE_GAP_MM = 1;
 const CODE_GAP_MM = 1.5;
 
-const SETTINGS: TableOptions[] = [
-  { oven: true, paddingMm: 0.55 },
-  { oven: true, paddingMm: 0.3 },
-  { oven: true, paddingMm: 0.05 },
-  { oven: false, paddingMm: 0.05 },
+const SETTINGS: readonly TableOptions[] = [
+  { oven: true, paddingMm: USUAL_MM },
+  { oven: true, paddingMm: TIGHT_MM },
+  { oven: false, paddingMm: TIGHT_MM },
 ];
 
 interface Columns {
@@ -73,58 +78,78 @@ function sideOf(
 }
 
 interface Chosen {
-  weights: Block;
   tins: readonly CardTin[];
-  oven: boolean;
+  spec: Weights['spec'];
+  options: TableOptions;
 }
 
-/** The most tins and then the roomiest setting that stand in one column; when none does, the most tins. */
-function chosenTable(parts: CardParts, { tableMm, heightMm }: Columns): Chosen {
+/** The most tins and then the roomiest setting that stand in one column; when none does, in the fewest. */
+function chosenTable(parts: CardParts, tableMm: number, heightMm: number): Chosen {
+  const { context, view } = parts;
   const chosen = weightsTables(parts, tableMm).flatMap(({ tins, spec }) =>
-    SETTINGS.map((options) => ({ tins, oven: options.oven, weights: setOnce(table(spec(options))) })),
+    SETTINGS.map((options): Chosen => ({ tins, spec, options })),
   );
-  const found = chosen.find(({ weights }) => stackedMm(weights(tableMm, parts.context)) <= heightMm);
-  const spilling = chosen.find(({ oven }) => !oven);
-  const taken = found ?? spilling;
-  if (taken === undefined) throw new Error(`the chart ${parts.view.id} has no tins`);
-  return taken;
+  const heightOf = ({ spec, options }: Chosen) => stackedMm(table(spec(options))(tableMm, context));
+  const found = chosen.find((one) => heightOf(one) <= heightMm);
+  if (found) return found;
+  const columns = ({ spec, options }: Chosen) =>
+    flow([{ key: '', blocks: [table(spec(options))] }], { widthMm: tableMm, heightMm }, context).length;
+  const spilling = chosen.filter(({ options }) => !options.oven);
+  const [fewest] = spilling
+    .map((one) => ({ one, columns: columns(one) }))
+    .sort((a, b) => a.columns - b.columns)
+    .map(({ one }) => one);
+  if (fewest === undefined) throw new Error(`the chart ${view.id} has no tins`);
+  return fewest;
 }
 
-/** The first face; a table too long for it goes on over further ones. */
+/** The weights with as much of the rest below them as fits, in as many columns as they take. */
+function weightsColumns(parts: CardParts, { tableMm: widthMm, heightMm }: Columns) {
+  const { context, view } = parts;
+  const { spec, tins, options } = chosenTable(parts, widthMm, heightMm);
+  const tightMm = stackedMm(table(spec(options))(widthMm, context));
+  const late = setItems(lateItems(tins, options.oven), parts);
+  const below = fitted(late, { widthMm, heightMm: heightMm - tightMm }, context);
+  const paddingMm = paddingWith(below.spareMm, spec(options), options.paddingMm);
+  const blocks = [table(spec({ ...options, paddingMm })), ...below.taken];
+  const pages = flow([{ key: `${view.id} front`, blocks }], { widthMm, heightMm }, context);
+  return { tins, pages, left: below.left };
+}
+
+/** The first face; a table too long for it goes on over further ones, and what else there is beside it. */
 export function lyingFront(parts: CardParts, sideMm: number): LyingFront {
   const { context, view } = parts;
   const columns = columnsOf(parts, sideMm);
-  const { title, tableMm, heightMm } = columns;
-  const { weights, tins, oven } = chosenTable(parts, columns);
+  const { title, heightMm } = columns;
+  const { tins, pages, left } = weightsColumns(parts, columns);
   const side = sideOf(parts, setItems([summaryItem, factsItem, ...pressingItems(tins)], parts), columns);
-  const roomMm = heightMm - stackedMm(weights(tableMm, context));
-  const below = fitted(
-    setItems(lateItems(tins, oven), parts),
-    { widthMm: tableMm, heightMm: roomMm },
-    context,
-  );
+  let rest = [...side.left, ...left];
+  const sides = pages.map((_, index) => {
+    if (index === 0) return side.taken;
+    const beside = fitted(rest, { widthMm: sideMm, heightMm }, context);
+    rest = beside.left;
+    return beside.taken;
+  });
   const key = `${view.id} front`;
-  const pages = flow([{ key, blocks: [weights, ...below.taken] }], { widthMm: tableMm, heightMm }, context);
-  const strips = side.taken.flatMap((block) => block(sideMm, context));
   const faces = pages.map((page, index): FaceContent => {
     const topMm = index === 0 ? stackedMm(title) + TITLE_GAP_MM : 0;
+    const strips = (sides[index] ?? []).flatMap((block) => block(sideMm, context));
     return {
       fromTop: index === 0,
       draw(surface, xMm, yMm) {
-        if (index === 0)
-          surface.within('Sect', { key }, () => {
-            drawDown(title, surface, xMm, yMm);
-            drawDown(strips, surface, xMm, yMm + topMm);
-            side.code?.draw(surface, xMm, yMm + topMm + heightMm - side.code.heightMm);
-          });
+        surface.within('Sect', { key }, () => {
+          if (index === 0) drawDown(title, surface, xMm, yMm);
+          drawDown(strips, surface, xMm, yMm + topMm);
+          if (index === 0) side.code?.draw(surface, xMm, yMm + topMm + heightMm - side.code.heightMm);
+        });
         page.draw(surface, xMm + sideMm + COLUMN_GAP_MM, yMm + topMm);
       },
     };
   });
   return {
     faces,
-    before: otherwise(side.left, 'before'),
-    after: otherwise(below.left, 'after'),
+    before: otherwise(rest, 'before'),
+    after: otherwise(rest, 'after'),
     code: side.code === null ? cardCode(parts) : null,
   };
 }

@@ -5,31 +5,45 @@ import { cardCode } from './card-code.ts';
 import { lateItems, pressingItems } from './card-items.ts';
 import { type CardParts, frameOf } from './card-parts.ts';
 import { factLines, summaryBlock, titleBlock } from './card-words.ts';
-import { drawDown, fitted, type Item, otherwise, setItems, setOnce, stackedMm } from './fitting.ts';
-import { type Weights, weightsTables } from './weights-table.ts';
+import {
+  drawDown,
+  type Fitted,
+  fitted,
+  type Item,
+  otherwise,
+  setItems,
+  setOnce,
+  stackedMm,
+} from './fitting.ts';
+import { paddingWith, TIGHT_MM, USUAL_MM, type Weights, weightsTables } from './weights-table.ts';
 
 export interface UprightFront {
   blocks: Block[];
   /** Whether all that must stand in front stands on one face, so that the method begins on the back. */
   fits: boolean;
+  before: Item[];
   after: Item[];
 }
 
 const GAP_BESIDE_MM = 3;
 
-/** From roomy to tight: where the oven stands in the table, and how much air the rows have. */
-const SETTINGS = [
-  { oven: true, paddingMm: 0.9, summary: true, everything: true },
-  { oven: true, paddingMm: 0.55, summary: true, everything: true },
-  { oven: true, paddingMm: 0.3, summary: true, everything: false },
-  { oven: true, paddingMm: 0.05, summary: true, everything: false },
-  { oven: false, paddingMm: 0.3, summary: true, everything: false },
-  { oven: false, paddingMm: 0.05, summary: false, everything: false },
+interface Setting {
+  /** Whether the oven stands in the table. */
+  oven: boolean;
+  /** Air above and below each row. */
+  paddingMm: number;
+  summary: boolean;
+}
+
+/** From usual to tight. */
+const SETTINGS: readonly Setting[] = [
+  { oven: true, paddingMm: USUAL_MM, summary: true },
+  { oven: true, paddingMm: TIGHT_MM, summary: true },
+  { oven: false, paddingMm: USUAL_MM, summary: true },
+  { oven: false, paddingMm: TIGHT_MM, summary: false },
 ];
 
-const SPILLING = { oven: false, paddingMm: 0.3, summary: true, everything: false };
-
-type Setting = (typeof SETTINGS)[number];
+const SPILLING: Setting = { oven: false, paddingMm: USUAL_MM, summary: true };
 
 /** What the recipe is, with the code at its right. */
 function facts(parts: CardParts, withSummary: boolean): Block {
@@ -52,8 +66,11 @@ function facts(parts: CardParts, withSummary: boolean): Block {
   };
 }
 
-function itemsOf(parts: CardParts, { tins, spec }: Weights): (setting: Setting) => Item[] {
-  const pressing = pressingItems(tins).map((item): Item => ({ ...item, rank: 0 }));
+type ItemsIn = (setting: Setting) => Item[];
+
+/** `must`: whether warnings and allergens have to stand in front. */
+function itemsOf(parts: CardParts, { tins, spec }: Weights, must: boolean): ItemsIn {
+  const pressing = pressingItems(tins).map((item): Item => (must ? { ...item, rank: 0 } : item));
   return (setting) => [
     {
       rank: 0,
@@ -66,27 +83,42 @@ function itemsOf(parts: CardParts, { tins, spec }: Weights): (setting: Setting) 
 }
 
 /** What stands on one face in a setting; null when something pressing would not. */
-function onOneFace(parts: CardParts, items: Item[], { everything }: Setting): UprightFront | null {
-  const { taken, left } = fitted(setItems(items, parts), frameOf(parts.form), parts.context);
-  const fits = everything ? left.length === 0 : left.every(({ item }) => item.rank > 0);
-  return fits ? { blocks: taken, fits, after: otherwise(left, 'after') } : null;
+function onOneFace(parts: CardParts, items: ItemsIn, setting: Setting): Fitted | null {
+  const found = fitted(setItems(items(setting), parts), frameOf(parts.form), parts.context);
+  return found.left.every(({ item }) => item.rank > 0) ? found : null;
 }
 
-/** The most tins and then the roomiest setting that leave nothing pressing out; else all of it, over several faces. */
+/** The roomiest setting of a table that leaves nothing pressing out, with what is spare shared by its rows. */
+function settled(parts: CardParts, weights: Weights, must: boolean): UprightFront | null {
+  const items = itemsOf(parts, weights, must);
+  for (const setting of SETTINGS) {
+    const found = onOneFace(parts, items, setting);
+    if (!found) continue;
+    const paddingMm = paddingWith(found.spareMm, weights.spec(setting), setting.paddingMm);
+    const { taken, left } = onOneFace(parts, items, { ...setting, paddingMm }) ?? found;
+    const [before, after] = [otherwise(left, 'before'), otherwise(left, 'after')];
+    return { blocks: taken, fits: true, before, after };
+  }
+  return null;
+}
+
+/** Everything that belongs in front, over several faces. */
+function spilled(parts: CardParts, weights: Weights): UprightFront {
+  const items = itemsOf(parts, weights, true)(SPILLING);
+  const blocks = items.filter(({ rank }) => rank === 0).map((item) => setOnce(...item.blocks(parts)));
+  return { blocks, fits: false, before: [], after: items.filter(({ rank }) => rank > 0) };
+}
+
+/** The most tins whose weights stand on one face: with all cautions if they can, else before a face more. */
 export function uprightFront(parts: CardParts): UprightFront {
   const tables = weightsTables(parts, frameOf(parts.form).widthMm);
-  for (const weights of tables) {
-    const items = itemsOf(parts, weights);
-    for (const setting of SETTINGS) {
-      const found = onOneFace(parts, items(setting), setting);
+  for (const must of [true, false]) {
+    for (const weights of tables) {
+      const found = settled(parts, weights, must);
       if (found) return found;
     }
   }
-  const spilling = tables.slice(0, 1).flatMap((weights) => itemsOf(parts, weights)(SPILLING));
-  const pressing = spilling.filter(({ rank }) => rank === 0);
-  return {
-    blocks: pressing.map((item) => setOnce(...item.blocks(parts))),
-    fits: false,
-    after: spilling.filter(({ rank }) => rank > 0),
-  };
+  const [most] = tables;
+  if (most === undefined) throw new Error(`the chart ${parts.view.id} has no tins`);
+  return spilled(parts, most);
 }

@@ -80,6 +80,15 @@ function ovenRows(tins: readonly CardTin[], { words, form }: CardParts): Row[] {
 const unbrokenSize = (sizeText: string): string =>
   sizeText.replace(/\d[^,]*?\b(?:in|cm|mm|mL)\b/g, (size) => size.replaceAll(' ', '\u00a0'));
 
+/** Air above and below the rows of a table. */
+export const USUAL_MM = 0.3;
+export const TIGHT_MM = 0.05;
+const ROOMY_MM = 0.9;
+
+/** The air that rows have when they share what is spare. */
+export const paddingWith = (spareMm: number, { rows }: TableSpec, paddingMm: number): number =>
+  Math.min(ROOMY_MM, paddingMm + Math.max(0, spareMm) / (2 * rows.length));
+
 /** How tightly a table is set, and whether the oven stands below the weights. */
 export interface TableOptions {
   oven: boolean;
@@ -121,7 +130,10 @@ export interface Weights {
   spec(options: TableOptions): TableSpec;
 }
 
-/** The tables that a width holds: with the most tins first, best tins always; one with a single tin at least. */
+/**
+ * The tables that a width holds, with the most tins first and always the best ones; a single tin only where the
+ * kitchen has no more or two do not fit.
+ */
 export function weightsTables(parts: CardParts, widthMm: number): Weights[] {
   const { view, form, context } = parts;
   const most = Math.min(form.mostTins, view.tins.length);
@@ -131,5 +143,6 @@ export function weightsTables(parts: CardParts, widthMm: number): Weights[] {
     return { tins, spec: (options) => tableFor(tins, parts, options) };
   });
   const fit = all.filter(({ spec }) => tableFits(spec({ oven: true, paddingMm: 0 }), widthMm, context));
-  return fit.length > 0 ? fit : all.slice(-1);
+  const several = fit.filter(({ tins }) => tins.length > 1);
+  return several.length > 0 ? several : all.slice(-1);
 }

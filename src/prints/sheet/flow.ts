@@ -17,12 +17,19 @@ interface Frame {
 
 interface Placed {
   yMm: number;
+  heightMm: number;
   section: string;
   draw(surface: Surface, xMm: number, yMm: number): void;
 }
 
 export interface FlowedPage {
   draw(surface: Surface, xMm: number, yMm: number): void;
+}
+
+/** A page that says how far down it is filled. */
+export interface FilledPage extends FlowedPage {
+  /** From the top of the frame to the foot of what stands lowest. */
+  usedMm: number;
 }
 
 /** Runs of strips that ask to stay on one page. */
@@ -75,10 +82,11 @@ class Pages {
   #place(strip: Strip, section: string): void {
     const page = this.pages.at(-1);
     if (this.#blank && strip.repeated) {
-      page?.push({ yMm: 0, section, draw: strip.repeated.draw });
-      this.#usedMm = strip.repeated.heightMm;
+      const { heightMm, draw } = strip.repeated;
+      page?.push({ yMm: 0, heightMm, section, draw });
+      this.#usedMm = heightMm;
     } else if (!this.#blank) this.#usedMm += strip.spaceMm;
-    page?.push({ yMm: this.#usedMm, section, draw: strip.draw });
+    page?.push({ yMm: this.#usedMm, heightMm: strip.heightMm, section, draw: strip.draw });
     this.#usedMm += strip.heightMm;
   }
 }
@@ -88,7 +96,7 @@ function drawPlaced(placed: Placed[], surface: Surface, xMm: number, yMm: number
     surface.within('Sect', { key: item.section }, () => item.draw(surface, xMm, yMm + item.yMm));
 }
 
-export function flow(sections: Section[], frame: Frame, context: SheetContext): FlowedPage[] {
+export function flow(sections: Section[], frame: Frame, context: SheetContext): FilledPage[] {
   const pages = new Pages(frame);
   for (const section of sections) {
     if (section.startsPage || pages.pages.length === 0) pages.begin();
@@ -96,6 +104,7 @@ export function flow(sections: Section[], frame: Frame, context: SheetContext): 
     for (const chain of chains(strips)) pages.add(chain, section.key);
   }
   return pages.pages.map((placed) => ({
+    usedMm: Math.max(0, ...placed.map(({ yMm, heightMm }) => yMm + heightMm)),
     draw: (surface, xMm, yMm) => drawPlaced(placed, surface, xMm, yMm),
   }));
 }

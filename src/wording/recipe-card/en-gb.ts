@@ -23,7 +23,7 @@ export const enGbCards: RecipeCardWords = {
   method: 'Method',
   weightsIn: (unit) => `Weights in ${unit}`,
   working: 'Working',
-  workingOf: (name, url) => `How the figures for ${name} were worked out: ${url}`,
+  workingOf: (name) => `How the figures for ${name} were worked out`,
   card: (card, cards) => `card ${card} of ${cards}`,
   continued: (name) => `${name}, continued`,
   edition: (date) => `Edition ${date}`,
@@ -36,8 +36,7 @@ export const enGbCards: RecipeCardWords = {
     'index 4 x 6 in': '4 × 6 in',
     'index 5 x 8 in': '5 × 8 in',
   },
-  givesTimes:
-    /\b(look|ready|done|expect\w*)\b[^.]*\d[^.]*\b(minutes|hours)\b|\d+ (minutes|hours)[^.]*\bexpect/i,
+  givesTimes: /\d[½¼¾]? (minutes|hours)\b/,
   listsAllergens: /^:?\s*contains [^.;]*(\.|$)\s*/i,
   alreadySaid: {
     'raw-batter': [/\braw\b/i, /\begg/i, /\bflour/i, /\btaste/i],

@@ -24,7 +24,7 @@ export interface RecipeCardWords {
   weightsIn: (unit: 'g' | 'oz') => string;
   /** Under the code that leads to the derivation. */
   working: string;
-  workingOf: (name: string, url: string) => string;
+  workingOf: (name: string) => string;
   card: (card: number, cards: number) => string;
   continued: (name: string) => string;
   edition: (date: string) => string;
