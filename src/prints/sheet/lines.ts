@@ -87,8 +87,9 @@ class LineSetter {
     this.#widthMm = widthMm;
   }
 
-  add(word: Word, { font, colour }: Pen): void {
-    if (this.#usedMm > 0 && this.#usedMm + word.inkMm > this.#widthMm + 1e-6) this.end();
+  /** `tailMm`: what must stay on the line with the word. */
+  add(word: Word, { font, colour }: Pen, tailMm = 0): void {
+    if (this.#usedMm > 0 && this.#usedMm + word.inkMm + tailMm > this.#widthMm + 1e-6) this.end();
     const last = this.#pieces.at(-1);
     if (last && last.font === font && last.colour === colour) last.text += word.text;
     else this.#pieces.push({ text: word.text, font, colour, xMm: 0 });
@@ -110,13 +111,28 @@ class LineSetter {
   }
 }
 
+/**
+ * Ink of the following spans that belongs to a span's last word: in 'butter (' + 'MILK' + '), ' no line ends
+ * between bracket and word. 0 where the span ends at a place to break.
+ */
+function tailOf({ spans, type }: Paragraph, at: number, metrics: Metrics): number {
+  if (/[ \-–—/]$/.test(spans[at]?.text ?? ' ')) return 0;
+  const next = spans[at + 1];
+  const words = next === undefined ? [] : wordsOf(next.text, next.font ?? type.font, type, metrics);
+  const first = words[0];
+  if (first === undefined) return 0;
+  return first.inkMm + (words.length === 1 ? tailOf({ spans, type }, at + 1, metrics) : 0);
+}
+
 /** The paragraph's lines for a width; at least one, possibly empty. */
 export function breakLines({ spans, type }: Paragraph, widthMm: number, metrics: Metrics): Line[] {
   const setter = new LineSetter(type, metrics, widthMm);
-  for (const span of spans) {
+  for (const [at, span] of spans.entries()) {
     const pen = { font: span.font ?? type.font, colour: span.colour ?? type.colour };
-    for (const word of wordsOf(span.text, pen.font, type, metrics)) {
-      if (word.inkMm <= widthMm) setter.add(word, pen);
+    const words = wordsOf(span.text, pen.font, type, metrics);
+    for (const [index, word] of words.entries()) {
+      const tailMm = index === words.length - 1 ? tailOf({ spans, type }, at, metrics) : 0;
+      if (word.inkMm <= widthMm) setter.add(word, pen, tailMm);
       else for (const part of cutToFit(word, pen.font, type, metrics, widthMm)) setter.add(part, pen);
     }
   }
@@ -127,9 +143,10 @@ export function breakLines({ spans, type }: Paragraph, widthMm: number, metrics:
 /** Width of the widest unbreakable word, mm. */
 export const narrowestMm = ({ spans, type }: Paragraph, metrics: Metrics): number =>
   spans.reduce(
-    (widest, span) =>
+    (widest, span, at) =>
       wordsOf(span.text, span.font ?? type.font, type, metrics).reduce(
-        (most, word) => Math.max(most, word.inkMm),
+        (most, word, index, { length }) =>
+          Math.max(most, word.inkMm + (index === length - 1 ? tailOf({ spans, type }, at, metrics) : 0)),
         widest,
       ),
     0,
