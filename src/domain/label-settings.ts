@@ -57,10 +57,10 @@ export interface LabelSettings {
   sample?: LabelSample;
 }
 
-/** A label for a cake box, and a card to stand beside a cake; our own sizes. */
+/** A label for a cake box, four to a sheet, and a card to stand beside a cake; our own sizes. */
 export const USUAL_LABEL_SIZES: readonly LabelSize[] = [
-  { widthMm: 95, heightMm: 135 },
-  { widthMm: 90, heightMm: 55 },
+  { widthMm: 85, heightMm: 110 },
+  { widthMm: 85, heightMm: 55 },
 ];
 
 /** Regulation (EU) 1169/2011 Art. 13(2): x-height of 1.2 mm or more (from memory). */

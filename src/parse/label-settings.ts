@@ -43,7 +43,7 @@ function parseSurface(text: string): Result<number> {
 
 function parseLabelSize(text: string): Result<LabelSize> {
   const [width, height, ...rest] = text.split(/\s*[x×]\s*/);
-  const hint = 'Write width x height, like 95 mm x 135 mm.';
+  const hint = 'Write width x height, like 85 mm x 110 mm.';
   if (width === undefined || height === undefined || rest.length > 0)
     return refuse('quantity-unreadable', `${quote(text)} is not the size of a label`, hint);
   const [wide, high] = [parseLength(width), parseLength(height)];

@@ -61,6 +61,12 @@ function mayContainLines({ label, words }: Parts): LabelLine[] {
   return [{ id: 'may-contain', lead: words.mayContain, runs: namesRuns(names), toWrite: false }];
 }
 
+/** A name that says what is left out needs the caution beside it: left out is not kept out. */
+function crossContactLines({ label, words }: Parts): LabelLine[] {
+  if (!/\bwithout\b/i.test(label.foodName)) return [];
+  return [wordsLine('cross-contact', `${words.card.crossContact} ${words.card.ask}`)];
+}
+
 function seeLine({ label, words }: Parts): LabelLine[] {
   if (label.containsLine || label.allergens.length === 0) return [];
   const runs: LabelRun[] = [plainRun(words.seeCapitals), strongRun(words.boldCapitals), plainRun('.')];
@@ -116,6 +122,7 @@ function labelLines(parts: Parts): LabelLine[] {
     ...(loose === '' ? [] : [wordsLine('percentages', words.percentages(loose))]),
     ...(label.containsLine && label.allergens.length > 0 ? [containsLine(parts)] : seeLine(parts)),
     ...mayContainLines(parts),
+    ...crossContactLines(parts),
     ...noticeLines(parts),
     wordsLine('net', words.net(netText(label))),
     dateLine(label, words),

@@ -37,7 +37,7 @@ const label = keys({
   storage: line('How to keep it', 'Keep cool and dry, in its box.').optional(),
   x_height: length('Height of a lower-case x', '1.2 mm').optional(),
   pack_surface: surface('Largest side of the pack', '120 cm2').optional(),
-  sizes: z.array(line('Width x height of a label', '95 mm x 135 mm')).min(1).optional(),
+  sizes: z.array(line('Width x height of a label', '85 mm x 110 mm')).min(1).optional(),
   sample: keys({
     tin: line('A tin of this kitchen', 'round-8'),
     finishes: z.array(keys({ finish: line('A finish', 'raspberry-jam'), use: z.enum(USES) })).optional(),

@@ -29,7 +29,7 @@ export const enGbLabel: LabelWords = {
     lupin: 'lupin',
     molluscs: 'molluscs',
   },
-  percentages: (list) => `Of what the name promises: ${list}.`,
+  percentages: (list) => `${list.charAt(0).toUpperCase()}${list.slice(1)}.`,
   percentage: (name, percent) => `${name} ${percent}`,
   over100: (name, grams) => `prepared with ${grams} g ${name} per 100 g`,
   net: (amount) => `Net weight: ${amount}`,
@@ -112,9 +112,10 @@ export const enGbLabel: LabelWords = {
       `No height would do: one of its words is wider than that. Use a label ${width} mm wide or wider.`,
   },
   sheet: {
-    title: (food, size, paper) => `${food}: labels, ${size} mm, on ${paper}`,
-    cards: (size, paper) => `Allergen cards, ${size} mm, on ${paper}`,
+    title: (size) => `Labels, ${size} mm`,
+    cards: (size) => `Allergen cards, ${size} mm`,
     subject: 'Labels to cut out',
-    note: 'Print at 100 %, not scaled to fit.',
+    note: 'Print at 100 %, not scaled to fit: smaller type may not be used.',
+    tooLarge: (size, paper) => `A label of ${size} mm does not fit on a sheet of ${paper} with its margins.`,
   },
 };

@@ -87,9 +87,10 @@ export interface LabelWords {
     wider: (width: string) => string;
   };
   sheet: {
-    title: (food: string, size: string, paper: string) => string;
-    cards: (size: string, paper: string) => string;
+    title: (size: string) => string;
+    cards: (size: string) => string;
     subject: string;
     note: string;
+    tooLarge: (size: string, paper: string) => string;
   };
 }

@@ -20,7 +20,8 @@ function euGrams(value: number, least: number, fine: number, coarseFrom: number)
   if (value === 0) return '0';
   const decimals = fine === 0.01 ? 2 : 1;
   if (value <= least) return `<${formatNumber(fine === 0.01 ? 0.01 : least, 2)}`;
-  if (value < coarseFrom) return formatFixed(toStep(value, fine), decimals);
+  const rounded = toStep(value, fine);
+  if (rounded < coarseFrom) return formatFixed(rounded, decimals);
   return coarseFrom === 1 ? formatFixed(value, 1) : formatFixed(value, 0);
 }
 

@@ -1,0 +1,52 @@
+/**
+ * The label sheets of some labels: full labels in every size that holds one of them, and always in the largest, so
+ * that a label which fits nowhere is told; allergen cards in the smallest size.
+ */
+import type { HouseStyle } from '../domain/house-style.ts';
+import type { Locale, PaperName } from '../domain/kitchen.ts';
+import type { LabelSize } from '../domain/label-settings.ts';
+import type { LabelForm } from './food-label/label-face.ts';
+import { type LabelCopies, labelFits, labelSheetPrint, sizeSlug } from './food-label.ts';
+import { sheetContext } from './sheet/sheet-context.ts';
+import type { Metrics, Print } from './sheet/surface.ts';
+
+export interface LabelPrintsAsk {
+  /** Begins the names of the files: '' for the samples, 'R-1042-' for an order. */
+  prefix: string;
+  labels: readonly LabelCopies[];
+  sizes: readonly LabelSize[];
+  style: HouseStyle;
+  metrics: Metrics;
+  papers: readonly PaperName[];
+  lang: Locale;
+}
+
+const areaOf = ({ widthMm, heightMm }: LabelSize): number => widthMm * heightMm;
+const bySize = (sizes: readonly LabelSize[]): LabelSize[] => [...sizes].sort((a, b) => areaOf(b) - areaOf(a));
+
+/** Prints below labels/, every paper in turn. */
+export function labelPrints({
+  prefix,
+  labels,
+  sizes,
+  style,
+  metrics,
+  papers,
+  lang,
+}: LabelPrintsAsk): Print[] {
+  const context = sheetContext(style, metrics);
+  const sorted = bySize(sizes);
+  const full = sorted.filter(
+    (size, at) => at === 0 || labels.some(({ view }) => labelFits(view, 'full', size, context, lang)),
+  );
+  const card = sorted.at(-1);
+  const sheet = (form: LabelForm, name: string, size: LabelSize, paper: PaperName): Print[] => {
+    const path = `labels/${prefix}${name}-${sizeSlug(size)}`;
+    const print = labelSheetPrint({ labels, style, metrics, lang, form, size, paper, path });
+    return print === null ? [] : [print];
+  };
+  return papers.flatMap((paper) => [
+    ...full.flatMap((size) => sheet('full', 'full', size, paper)),
+    ...(card === undefined ? [] : sheet('card', 'allergen-cards', card, paper)),
+  ]);
+}
