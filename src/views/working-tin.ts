@@ -5,6 +5,16 @@ import { computed, given, type StepParts } from './working-numbers.ts';
 import { rawFillSteps, volumeSteps } from './working-volume.ts';
 
 function heightStep(recipe: Recipe, filled: MixTin): StepParts {
+  const height = given(filled.finishedHeightMm, 'mm');
+  if (filled.heightFrom === 'asked') {
+    return {
+      id: 'finished-height',
+      kind: 'asked-height',
+      inputs: [],
+      operation: height.text,
+      output: ['height', height],
+    };
+  }
   const own = given(recipe.finishedHeightMm, 'mm');
   const [depth, rise] = [given(filled.tin.depthMm, 'mm'), given(recipe.allowedRiseMm, 'mm')];
   return {
@@ -16,7 +26,7 @@ function heightStep(recipe: Recipe, filled: MixTin): StepParts {
       ['rise', rise],
     ],
     operation: `min(${own.text}, ${depth.text} + ${rise.text})`,
-    output: ['height', given(filled.finishedHeightMm, 'mm')],
+    output: ['height', height],
   };
 }
 
@@ -33,7 +43,8 @@ function batterSteps(mix: Mix, filled: MixTin): StepParts[] {
     operation: `${density.text} × ${volume.text}`,
     output: ['batter-each', each],
   };
-  if (filled.count === 1) return [one];
+  // Several kinds of tin ask together: their sum stands with the mix.
+  if (filled.count === 1 || mix.tins.length > 1) return [one];
   const count = computed(filled.count, 'count');
   const all: StepParts = {
     id: 'batter-all',

@@ -8,6 +8,7 @@ export interface StepWords {
 
 export type StepKind =
   | 'finished-height'
+  | 'asked-height'
   | 'width-at-height'
   | 'tube-at-height'
   | 'length-at-height'

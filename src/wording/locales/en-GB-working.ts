@@ -22,6 +22,7 @@ export const enGBWorking: WorkingWords = {
       'The recipe’s height, or as much of it as the tin can hold: its depth and what the recipe may rise above the rim.',
       RECIPE,
     ),
+    'asked-height': step('Finished height', 'The height that was asked for.', 'the question'),
     'width-at-height': step(
       'Width at that height',
       'A sloping wall widens evenly from base to rim.',

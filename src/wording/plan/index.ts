@@ -1,0 +1,14 @@
+/** The words of plans by locale. */
+import type { Locale } from '../../domain/kitchen.ts';
+import { enGbPlan } from './en-gb.ts';
+import type { PlanWords } from './plan-words.ts';
+
+export type { PlanWords } from './plan-words.ts';
+
+const LOCALES: Record<Locale, PlanWords> = {
+  'en-GB': enGbPlan,
+  'en-US': enGbPlan,
+};
+
+/** The words of plans in a locale. */
+export const planWordsFor = (locale: Locale): PlanWords => LOCALES[locale];
