@@ -5,6 +5,8 @@ import type { Minor } from './money.ts';
 export interface Pack {
   /** g; for whole eggs: eggs in the box. */
   size: number;
+  /** The size as the baker wrote it: '500 ml', '12'. */
+  text: string;
   priceMinor: Minor;
 }
 

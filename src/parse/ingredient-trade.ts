@@ -25,6 +25,7 @@ export function readPacks(reader: YamlReader, item: Measured, currency: Currency
     const path = [item.id, 'packs', index] as const;
     const whole = complete<Pack>({
       size: reader.parsed((text) => amountOnShelf(text, item), ...path, 'size'),
+      text: reader.text(...path, 'size') ?? String(reader.number(...path, 'size') ?? ''),
       priceMinor: reader.parsed((text) => parseMoney(text, currency), ...path, 'price'),
     });
     if (whole === null) continue;

@@ -55,11 +55,11 @@ describe('orders of the demo', () => {
     expect(costs.packaging[0]).toEqual({ name: 'Cake box and drum', eachMinor: 460, per: 'order' });
     const packs = (id: string) => ingredients.find((one) => one.id === id)?.packs;
     expect(packs('egg')).toEqual([
-      { size: 6, priceMinor: 175 },
-      { size: 12, priceMinor: 305 },
-      { size: 15, priceMinor: 370 },
+      { size: 6, text: '6', priceMinor: 175 },
+      { size: 12, text: '12', priceMinor: 305 },
+      { size: 15, text: '15', priceMinor: 370 },
     ]);
-    expect(packs('milk')?.[0]).toEqual({ size: 585.04, priceMinor: 95 });
+    expect(packs('milk')?.[0]).toEqual({ size: 585.04, text: '568 ml', priceMinor: 95 });
     expect(stock).toContainEqual({ ingredientId: 'egg', amount: 5 });
     expect(stock).toContainEqual({ ingredientId: 'milk', amount: 0 });
     expect(work).toMatchObject({

@@ -13,18 +13,18 @@ const item = (id: string, rest: Partial<Ingredient> = {}): Ingredient => ({
 const SHELF: Ingredient[] = [
   item('butter', {
     packs: [
-      { size: 250, priceMinor: 215 },
-      { size: 500, priceMinor: 395 },
+      { size: 250, text: '250', priceMinor: 215 },
+      { size: 500, text: '500', priceMinor: 395 },
     ],
   }),
-  item('sugar', { packs: [{ size: 1000, priceMinor: 169 }] }),
+  item('sugar', { packs: [{ size: 1000, text: '1000', priceMinor: 169 }] }),
   item('salt'),
   item('egg', {
     role: 'egg',
     eggPart: 'egg',
     packs: [
-      { size: 6, priceMinor: 175 },
-      { size: 12, priceMinor: 305 },
+      { size: 6, text: '6', priceMinor: 175 },
+      { size: 12, text: '12', priceMinor: 305 },
     ],
   }),
   item('yolk', { role: 'egg', eggPart: 'yolk' }),
@@ -49,7 +49,7 @@ describe('shoppingList', () => {
       needed: 700,
       onHand: 250,
       missing: 450,
-      packs: [{ size: 500, priceMinor: 395, count: 1 }],
+      packs: [{ size: 500, text: '500', priceMinor: 395, count: 1 }],
       boughtMinor: 395,
       left: 50,
       // alone it would be 500 + 250 g for 6.10: 610 × 700 ÷ 750 = 569.33
@@ -95,7 +95,7 @@ describe('shoppingList', () => {
 
   it('buys whites by the carton where they are sold so', () => {
     const shelf = SHELF.map((one) =>
-      one.id === 'white' ? { ...one, packs: [{ size: 500, priceMinor: 280 }] } : one,
+      one.id === 'white' ? { ...one, packs: [{ size: 500, text: '500', priceMinor: 280 }] } : one,
     );
     const list = shoppingList([use('white', 330, 10)], [], shelf);
     expect(list.lines.map(({ ingredientId, unit }) => [ingredientId, unit])).toEqual([['white', 'g']]);
