@@ -12,6 +12,7 @@ import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
 import { bakeGuidePrint } from './bake-guide.ts';
 import { cuttingGuidePrint } from './cutting-guide.ts';
 import { finishingChartPrint } from './finishing-chart.ts';
+import { recipeCardPrints, recipeCardViews } from './recipe-card-prints.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { templatePrints } from './template-prints.ts';
 import { tinChartPrint } from './tin-chart.ts';
@@ -73,6 +74,14 @@ const bakeGuides: Printable = {
     ),
 };
 
+const recipeCards: Printable = {
+  kind: 'recipe-card',
+  prints({ style, metrics, cardSizes: sizes, ...wanted }) {
+    const { paper: papers, locale: lang } = wanted.content.kitchen;
+    return recipeCardPrints(recipeCardViews(wanted), style, metrics, { sizes, papers, lang });
+  },
+};
+
 const wallReferenceSheets: Printable = {
   kind: 'wall-reference',
   prints: ({ content, charts, style, metrics, mass, wallSizes }) =>
@@ -93,6 +102,7 @@ export const PRINTABLES: readonly Printable[] = [
   tinCharts,
   bakeGuides,
   finishingCharts,
+  recipeCards,
   wallReferenceSheets,
   cuttingGuides,
   liningTemplates,

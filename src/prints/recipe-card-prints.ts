@@ -5,13 +5,29 @@
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
 import { CARD_SIZES, type CardSize } from '../domain/printable.ts';
+import { recipeCardView } from '../views/recipe-card.ts';
 import type { RecipeCardView } from '../views/recipe-card.types.ts';
+import type { WantedPrints } from '../views/wanted-prints.ts';
 import { cardSets } from './recipe-card/card-set.ts';
 import { cardForms } from './recipe-card/card-size.ts';
 import { recipeCardPrint } from './recipe-card.ts';
 import { recipeCardSheetsPrint } from './recipe-card-sheets.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
+
+/** The card of every chart asked for that has a tin to fill. */
+export function recipeCardViews({
+  content,
+  charts,
+  mass,
+}: Pick<WantedPrints, 'content' | 'charts' | 'mass'>): RecipeCardView[] {
+  const { kitchen, recipes, flavours } = content;
+  return charts.flatMap(({ chart }) => {
+    const recipe = recipes.find(({ id }) => id === chart.recipe.id);
+    if (recipe === undefined || chart.rows.length === 0) return [];
+    return [recipeCardView({ kitchen, recipe, flavours, chart, mass })];
+  });
+}
 
 export interface CardWishes {
   /** Null for those that belong with the papers. */

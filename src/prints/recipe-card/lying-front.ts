@@ -123,7 +123,7 @@ export function lyingFront(parts: CardParts, sideMm: number): LyingFront {
   const { title, heightMm } = columns;
   const { tins, pages, left } = weightsColumns(parts, columns);
   const side = sideOf(parts, setItems([summaryItem, factsItem, ...pressingItems(tins)], parts), columns);
-  let rest = [...side.left, ...left];
+  let rest = [...side.left, ...left].filter(({ item }) => item.otherwise !== 'left out');
   const sides = pages.map((_, index) => {
     if (index === 0) return side.taken;
     const beside = fitted(rest, { widthMm: sideMm, heightMm }, context);
