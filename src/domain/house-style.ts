@@ -1,4 +1,6 @@
 /** One file sets the look of every page and print: nothing is hard-wired elsewhere. */
+import type { LogoDrawing } from './logo.ts';
+
 export type FontRole = 'text' | 'textBold' | 'textItalic' | 'heading';
 
 export interface Palette {
@@ -19,6 +21,8 @@ export interface HouseStyle {
   fonts: Record<FontRole, string>;
   /** CSS family names for the site, in the order of preference. */
   logo?: string;
+  /** The logo's shapes for prints; left out where it cannot be drawn as vectors. */
+  logoDrawing?: LogoDrawing;
   headingCase: 'as written' | 'small capitals';
   marginMm: { top: number; right: number; bottom: number; left: number };
 }

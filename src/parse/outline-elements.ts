@@ -4,6 +4,7 @@
  */
 import { SaxesParser, type SaxesTagNS } from 'saxes';
 import type { Place, Problem } from '../domain/problem.ts';
+import { type Paint, paintOf, UNPAINTED } from './logo-paint.ts';
 import { isDrawnShape } from './outline-drawn-shapes.ts';
 import { errorAt, placeFinder } from './outline-place.ts';
 import { quote } from './quote.ts';
@@ -13,6 +14,8 @@ export interface DrawnElement {
   attributes: Map<string, string>;
   /** Transforms of the element and all around it, outermost first. */
   transform: string;
+  /** Of the element and all around it. */
+  paint: Paint;
   place: Place;
 }
 
@@ -41,6 +44,7 @@ const PIECE = 1000;
 
 interface Level {
   transform: string;
+  paint: Paint;
   skipped: boolean;
 }
 
@@ -62,10 +66,11 @@ function isUndrawn(tag: SaxesTagNS, attributes: Map<string, string>): boolean {
 function takeElement(drawing: Drawing, tag: SaxesTagNS, outer: Level | undefined, place: Place): Level {
   const attributes = attributesOf(tag);
   const transform = `${outer?.transform ?? ''} ${attributes.get('transform') ?? ''}`.trim();
-  const element = { name: tag.local, attributes, transform, place };
+  const paint = paintOf(attributes, outer?.paint ?? UNPAINTED);
+  const element = { name: tag.local, attributes, transform, paint, place };
   const refuse = (...problem: Parameters<typeof errorAt> extends [Place, ...infer Rest] ? Rest : never) => {
     drawing.problems.push(errorAt(place, ...problem));
-    return { transform, skipped: true };
+    return { transform, paint, skipped: true };
   };
   if (isActive(tag)) {
     const message = `The drawing has scripts, links or moving parts (${quote(tag.local)})`;
@@ -76,10 +81,10 @@ function takeElement(drawing: Drawing, tag: SaxesTagNS, outer: Level | undefined
     const known = tag.local === 'svg' && (tag.uri === SVG || tag.uri === '');
     const message = `The file starts with ${quote(tag.name)}, not with svg`;
     return known
-      ? { transform, skipped: false }
+      ? { transform, paint, skipped: false }
       : refuse('outline-xml', message, 'Save the drawing as plain SVG.');
   }
-  if (isUndrawn(tag, attributes)) return { transform, skipped: true };
+  if (isUndrawn(tag, attributes)) return { transform, paint, skipped: true };
   if (/transform|matrix|path\(/.test(attributes.get('style') ?? '')) {
     return refuse(
       'outline-transform',
@@ -91,7 +96,7 @@ function takeElement(drawing: Drawing, tag: SaxesTagNS, outer: Level | undefined
   else if (tag.local !== 'g') {
     return refuse('outline-element-unsupported', `An outline cannot use ${quote(tag.local)}`, DRAWABLE);
   }
-  return { transform, skipped: false };
+  return { transform, paint, skipped: false };
 }
 
 /** Every shape of the drawing, or what is wrong with it. */
@@ -134,7 +139,9 @@ export function readDrawing(text: string, file: string): Drawing {
       );
     }
     const skip = outer?.skipped === true || levels.length >= DEEPEST;
-    levels.push(skip ? { transform: '', skipped: true } : takeElement(drawing, tag, outer, here()));
+    levels.push(
+      skip ? { transform: '', paint: UNPAINTED, skipped: true } : takeElement(drawing, tag, outer, here()),
+    );
   });
   parser.on('closetag', () => {
     levels.pop();

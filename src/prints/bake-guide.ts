@@ -14,7 +14,7 @@ import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
 import { besideCode, type PageCode, pageCode } from './sheet/page-code.ts';
 import { landscapeSheet, portraitSheet } from './sheet/paper.ts';
-import { frameOf, HEAD_MM, sheetPages } from './sheet/sheet.ts';
+import { frameOf, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
@@ -34,7 +34,6 @@ function opening(view: BakeGuideView, words: BakeWords, cautionWord: string, cod
       besideCode(
         heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title, anchor: 'guide' }),
         code,
-        HEAD_MM,
       ),
       textParagraph('basis', paragraph(view.basisText, typeScale.lead)),
       body('factor', `${view.factorText} ${view.settingText}`),

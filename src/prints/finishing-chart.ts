@@ -18,7 +18,7 @@ import type { Section } from './sheet/flow.ts';
 import { type Paragraph, paragraph } from './sheet/lines.ts';
 import { besideCode, pageCode } from './sheet/page-code.ts';
 import { portraitSheet } from './sheet/paper.ts';
-import { frameOf, HEAD_MM, sheetPages } from './sheet/sheet.ts';
+import { frameOf, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { table, tableFits } from './sheet/table/table.ts';
@@ -128,7 +128,6 @@ export function finishingChartPrint(
       besideCode(
         heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
         pageCode(siteUrl, FINISHING_PAGE, labels.allWorking),
-        HEAD_MM,
       ),
       textParagraph('summary', paragraph(view.summary, typeScale.lead)),
       textParagraph(

@@ -15,7 +15,7 @@ import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
 import { besideCode, type PageCode, pageCode } from './sheet/page-code.ts';
 import { landscapeSheet, portraitSheet, type SheetSize } from './sheet/paper.ts';
-import { frameOf, HEAD_MM, sheetPages } from './sheet/sheet.ts';
+import { frameOf, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
@@ -95,7 +95,6 @@ function chartSection(context: ChartContext, form: Layout['form'], code: PageCod
       besideCode(
         heading(view.title, { level: 1, type: typeScale.title, bookmark: labels.chart, anchor: 'chart' }),
         code,
-        HEAD_MM,
       ),
       textParagraph('summary', paragraph(view.summary, typeScale.lead)),
       factRow(facts),

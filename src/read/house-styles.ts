@@ -4,6 +4,7 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { Problem } from '../domain/problem.ts';
 import { missingFile, parseHouseStyleYaml } from '../parse/house-style.ts';
 import type { KitchenExtras } from '../parse/kitchen-extras.ts';
+import { parseLogoSvg } from '../parse/logo.ts';
 import { suggest } from '../parse/nearest.ts';
 import { error, warning } from '../parse/problems.ts';
 import { quote } from '../parse/quote.ts';
@@ -26,7 +27,21 @@ export async function readHouseStyle(
     if (found === 'link') problems.push({ ...linkProblem(file.path), ...file.place });
     else if (found !== 'file') problems.push(missingFile(file));
   }
-  return { style: isSound(problems) ? style : null, problems };
+  if (style === null || !isSound(problems)) return { style: null, problems };
+  const logo = await readLogo(folder, style.logo);
+  return { style: { ...style, ...logo.drawn }, problems: [...problems, ...logo.problems] };
+}
+
+/** What prints draw of the logo; its file is known to be there. */
+async function readLogo(
+  folder: string,
+  path: string | undefined,
+): Promise<{ drawn: Pick<HouseStyle, 'logoDrawing'>; problems: Problem[] }> {
+  if (path === undefined) return { drawn: {}, problems: [] };
+  const text = await readText(folder, path);
+  if (!text.ok) return { drawn: {}, problems: text.problems };
+  const { drawing, problems } = parseLogoSvg(text.value, path);
+  return { drawn: drawing === null ? {} : { logoDrawing: drawing }, problems };
 }
 
 export interface HouseStylesOutcome {

@@ -1,5 +1,6 @@
 /** The code at the head of a sheet that leads to the page behind it, for whoever stands before the paper with a telephone. */
 import { drawQr, type QrCode, qrCode } from '../qr.ts';
+import { HEAD_MM, headBaselineMm } from './running-head.ts';
 import type { SheetContext } from './sheet-context.ts';
 import type { Block } from './strip.ts';
 import type { Box, Surface } from './surface.ts';
@@ -43,10 +44,10 @@ const GAP_MM = 3;
 
 /**
  * A title with the code at its right, which reaches up beside the running head: the words stand there, and nothing
- * moves down. `headMm` is the height of the running head.
+ * moves down.
  */
 export const besideCode =
-  (title: Block, code: PageCode | null, headMm: number): Block =>
+  (title: Block, code: PageCode | null): Block =>
   (widthMm, context) => {
     if (code === null) return title(widthMm, context);
     const [first, ...rest] = title(widthMm - SIDE_MM - GAP_MM, context);
@@ -55,13 +56,13 @@ export const besideCode =
     const { metrics, inks } = context;
     const draw = (surface: Surface, xMm: number, yMm: number): void => {
       first.draw(surface, xMm, yMm);
-      const topMm = yMm - headMm;
+      const topMm = yMm - HEAD_MM;
       const box = { xMm: xMm + widthMm - SIDE_MM, yMm: topMm, widthMm: SIDE_MM, heightMm: SIDE_MM };
       const textMm = box.xMm - GAP_MM - metrics.widthMm(code.text, font, sizePt);
-      const baselineMm = topMm + metrics.ascentMm('textBold', sizePt);
+      const baselineMm = topMm + headBaselineMm(context);
       drawPageCode(surface, context, code, { code: box, link: box }, () =>
         surface.text({ text: code.text, xMm: textMm, yMm: baselineMm, font, sizePt, colour: inks[colour] }),
       );
     };
-    return [{ ...first, heightMm: Math.max(first.heightMm, SIDE_MM - headMm), draw }, ...rest];
+    return [{ ...first, heightMm: Math.max(first.heightMm, SIDE_MM - HEAD_MM), draw }, ...rest];
   };

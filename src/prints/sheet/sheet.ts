@@ -2,6 +2,7 @@
 import { flow, type Section } from './flow.ts';
 import type { SheetSize } from './paper.ts';
 import { hairline } from './rules.ts';
+import { drawRunningHead, HEAD_MM } from './running-head.ts';
 import { drawScaleBar, type ScaleBar, scaleBarWidthMm } from './scale-bar.ts';
 import type { SheetContext } from './sheet-context.ts';
 import { shiftedSurface } from './shifted-surface.ts';
@@ -17,8 +18,6 @@ export interface Furniture {
   scaleBar?: ScaleBar;
 }
 
-/** Of the running head. */
-export const HEAD_MM = 9;
 const FOOT_MM = 10;
 
 interface Line {
@@ -59,18 +58,9 @@ function drawFurniture(
   const { marginMm, metrics } = context;
   const left = marginMm.left;
   const right = size.widthMm - marginMm.right;
-  const headMm = marginMm.top + metrics.ascentMm('textBold', typeScale.furnitureStrong.sizePt);
   const footMm = size.heightMm - marginMm.bottom - metrics.descentMm('text', typeScale.furniture.sizePt);
-  drawEnd(
-    surface,
-    context,
-    { text: furniture.kitchenName, type: typeScale.furnitureStrong },
-    left,
-    headMm,
-    0,
-  );
-  if (page > 1)
-    drawEnd(surface, context, { text: furniture.title, type: typeScale.furniture }, right, headMm, 1);
+  const { kitchenName, title } = furniture;
+  drawRunningHead(surface, context, { kitchenName, title: page > 1 ? title : null }, { left, right });
   hairline(surface, context, left, footMm - 5, right - left);
   drawEnd(surface, context, { text: furniture.edition, type: typeScale.furniture }, left, footMm, 0);
   const pageText = furniture.pageText(page, pages);

@@ -2,6 +2,7 @@
 import { formatDate } from '../../wording/date.ts';
 import { formatNumber } from '../../wording/number.ts';
 import type { WallWords } from '../../wording/wall/index.ts';
+import { drawLogo, logoWidthMm } from '../sheet/logo.ts';
 import type { SheetSize } from '../sheet/paper.ts';
 import { hairline } from '../sheet/rules.ts';
 import { drawScaleBar, type ScaleBar } from '../sheet/scale-bar.ts';
@@ -12,6 +13,8 @@ import type { WallType } from './wall-type.ts';
 
 const FOOT_MM = 15;
 const LINE_MM = 5;
+const LOGO_MM = 10;
+const LOGO_GAP_MM = 3;
 const SCALE_BAR_AT = 0.5;
 const FOOT_TYPE: TypeStyle = { font: 'text', sizePt: 10, leadingPt: 13, colour: 'quietInk' };
 
@@ -54,9 +57,13 @@ export function drawWallFoot(
   const put = (text: string, xMm: number, yMm: number) =>
     surface.text({ text, xMm, yMm, font, sizePt, colour: inks[colour] });
   const end = (text: string, yMm: number) => put(text, right - metrics.widthMm(text, font, sizePt), yMm);
-  hairline(surface, context, left, firstMm - LINE_MM - 1, right - left);
-  put(`${kitchenName}. ${words.edition(formatDate(edition))}`, left, firstMm);
+  const ruleMm = firstMm - LINE_MM - 1;
+  hairline(surface, context, left, ruleMm, right - left);
+  const logoMm = logoWidthMm(context, LOGO_MM);
+  drawLogo(surface, context, left, size.heightMm - marginMm.bottom - LOGO_MM, LOGO_MM);
+  const textMm = left + (logoMm === 0 ? 0 : logoMm + LOGO_GAP_MM);
+  put(`${kitchenName}. ${words.edition(formatDate(edition))}`, textMm, firstMm);
   if (sheets > 1) end(words.sheet(sheet, sheets), firstMm);
-  put(typesText(type, words), left, lastMm);
+  put(typesText(type, words), textMm, lastMm);
   if (scaleBar) drawScaleBar(surface, context, scaleBar, left + (right - left) * SCALE_BAR_AT, firstMm);
 }
