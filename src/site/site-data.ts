@@ -3,10 +3,12 @@
  * computed twice for two pages.
  */
 import type { Content } from '../domain/content.ts';
+import { filesOfCards } from '../views/card-files.ts';
 import { chartName } from '../views/chart-name.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import {
   type BuiltFile,
+  type DownloadLink,
   type DownloadsView,
   downloadLink,
   downloadsView,
@@ -85,7 +87,7 @@ export interface SiteData {
   tins: ListPage[];
   tinPages: TinPage[];
   recipes: ListPage[];
-  recipePages: (RecipeView & { methodHtml: string; flavoured: PageLink[] })[];
+  recipePages: (RecipeView & { methodHtml: string; flavoured: PageLink[]; cards: DownloadLink[] })[];
   charts: ListPage[];
   chartPages: ChartPage[];
   workingPages: WorkingPage[];
@@ -158,6 +160,7 @@ export function siteData(input: SiteInput): SiteData {
       ...recipe,
       methodHtml: markdownHtml(recipe.methodMarkdown, 1),
       flavoured: flavouredCharts(recipe.id, charts),
+      cards: filesOfCards(recipe.id, files).map(downloadLink),
     })),
     charts: [chartsPage(chartPages)],
     chartPages,

@@ -1,5 +1,7 @@
 /** What can be printed or opened in a spreadsheet, grouped by what it is for. */
 import { formatNumber } from '../wording/number.ts';
+import { CARD_FILE_WORDS } from '../wording/recipe-card/card-file-words.ts';
+import { cardEntryName, cardLinkText } from './card-files.ts';
 import type { Named } from './figure.ts';
 import { type PageHead, pageHead } from './nav.ts';
 
@@ -62,6 +64,8 @@ function paperText(path: string): string | null {
 }
 
 function linkText(path: string): string {
+  const card = cardLinkText(path);
+  if (card !== null) return card;
   const kind = extensionOf(path).toUpperCase();
   const paper = paperText(path);
   const named = isLadder(path) ? `Egg ladder ${kind}` : kind;
@@ -145,6 +149,7 @@ function folderTitle(path: string): string {
 
 /** The name without paper and extension: one entry for all the files that say the same. */
 const entryName = (path: string): string =>
+  cardEntryName(path) ??
   baseName(path)
     .replace(PAPER_PART, '')
     .replace(/\.[a-z]+$/i, '');
@@ -153,7 +158,9 @@ function folderGroup(title: string, files: readonly BuiltFile[]): DownloadGroup 
   const names = [...new Set(files.map((file) => entryName(file.path)))].sort();
   return {
     title,
-    about: 'PDF at its true size.',
+    about: files.some(({ path }) => cardEntryName(path) !== null)
+      ? CARD_FILE_WORDS.about
+      : 'PDF at its true size.',
     entries: names.map((name) => ({
       title: name.replaceAll('--', ', ').replaceAll('-', ' '),
       files: files
