@@ -101,7 +101,10 @@ function askFor(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords): BakeGui
     const guidance = bakes.guidance(tin, heightInTinMm(recipe, tin));
     return guidance === null ? [] : [{ id: tin.id, bake: guidance.plain.neutral }];
   });
-  const { ids, narrowedTo } = bakesToAskFor(fit.plain.belief, candidates, constants);
+  const { ids, narrowedTo } = bakesToAskFor(fit.plain.belief, candidates, {
+    ...constants,
+    doneSdMin: fit.doneSdMin,
+  });
   const entries = ids.flatMap((id) => {
     const tin = tins.find((one) => one.id === id);
     const guidance = tin && bakes.guidance(tin, heightInTinMm(recipe, tin));
@@ -124,6 +127,14 @@ function yieldText({ recipe, measured }: RecipeBakes, { guide }: BakeWords): str
   const apart = quantiseRatio(gPerMl / provenGPerMl - 1);
   const difference = apart > 0 ? `+${formatShare(apart, 1)}` : formatShare(apart, 1);
   return guide.yieldText(logged.length, formatFixed(gPerMl, 3), formatFixed(provenGPerMl, 3), difference);
+}
+
+function steadyText({ fit, constants }: RecipeBakes, { guide }: BakeWords): string {
+  const logged = fit.plain.bakes + fit.withCore.bakes;
+  const usual = formatNumber(constants.doneSdMin, 0);
+  return logged === 0
+    ? guide.steadyNone(usual)
+    : guide.steadyText(formatFixed(fit.doneSdMin, 1), usual, logged);
 }
 
 function waterText({ water }: RecipeBakes, { guide }: BakeWords): string {
@@ -181,7 +192,12 @@ export function bakeGuideView(bakes: RecipeBakes, kitchen: Kitchen, altitudeM: n
     logEmpty: words.guide.logEmpty,
     odd: [...oddTimes(bakes, words), ...oddYields(bakes, words)],
     ask: askFor(bakes, kitchen, words),
-    fromLog: [yieldText(bakes, words), waterText(bakes, words), ovenText(bakes, words)],
+    fromLog: [
+      steadyText(bakes, words),
+      yieldText(bakes, words),
+      waterText(bakes, words),
+      ovenText(bakes, words),
+    ],
     makeUp: { sentences: makeUpSentences(bakes, words), workingPath: workingPath(recipe.id) },
     cautions: bakeCautions(figures, kitchen.locale),
   };

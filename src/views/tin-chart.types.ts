@@ -1,4 +1,5 @@
 /** The tin chart of one recipe (and flavours): every tin owned × every ingredient, and the egg ladder. */
+import type { EggPart } from '../domain/egg.ts';
 import type { Warning } from '../domain/problem.ts';
 import type { BakeFigures, ChartBake } from './bake-figures.types.ts';
 import type { Caution, Figure, Named } from './figure.ts';
@@ -21,6 +22,8 @@ export interface EggFigures {
   whole: Figure;
   /** whole ÷ exact − 1. */
   deviation: Figure;
+  /** Counts of eggs, yolks and whites apart, in the bowl's order; left out where they are weighed. */
+  parts?: { part: EggPart; whole: Figure }[];
   /** Mass of the eggs that go in, shelled. */
   grams: Figure;
   /** 'Three eggs', 'Three eggs and two yolks', '165 g beaten egg'. */

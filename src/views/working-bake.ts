@@ -173,7 +173,7 @@ function bound(kind: 'first-look' | 'done-by', value: number, likely: Figure, sp
   ];
 }
 
-function windowParts(way: BakeAdvice, group: BakeGroup, { constants }: RecipeBakes): Parts[] {
+function windowParts(way: BakeAdvice, group: BakeGroup, { constants, fit }: RecipeBakes): Parts[] {
   const { neutral, window } = way;
   const power = ratio(group.belief.sizePower);
   const [factor, inTin] = [ratio(group.timeFactor), minutes(neutral.neutralMin)];
@@ -182,9 +182,7 @@ function windowParts(way: BakeAdvice, group: BakeGroup, { constants }: RecipeBak
   const likely = minutes(window.likelyMin);
   const lag = given(constants.lagMin, 'min').text;
   const scatter = minutes(
-    quantiseMin(
-      constants.doneSdMin * Math.min(1, (window.likelyMin - constants.lagMin) / Number(WATCHED_MIN)),
-    ),
+    quantiseMin(fit.doneSdMin * Math.min(1, (window.likelyMin - constants.lagMin) / Number(WATCHED_MIN))),
   );
   const doubt = variance(beliefVariance(group.belief, neutral.lnSize));
   const spread = minutes(
@@ -196,7 +194,7 @@ function windowParts(way: BakeAdvice, group: BakeGroup, { constants }: RecipeBak
       ),
     ),
   );
-  const done = given(constants.doneSdMin, 'min').text;
+  const done = minutes(fit.doneSdMin);
   // Fitted together with the growth by size, the doubt is another in each tin.
   const own: Parts = { kind: 'doubt-size', inputs: [], operation: doubt.text, output: ['doubt', doubt] };
   return [
@@ -213,8 +211,11 @@ function windowParts(way: BakeAdvice, group: BakeGroup, { constants }: RecipeBak
     },
     {
       kind: 'done-scatter',
-      inputs: [['likely', likely]],
-      operation: `${done} × min(1, (${likely.text} − ${lag}) ÷ ${WATCHED_MIN})`,
+      inputs: [
+        ['steady', done],
+        ['likely', likely],
+      ],
+      operation: `${done.text} × min(1, (${likely.text} − ${lag}) ÷ ${WATCHED_MIN})`,
       output: ['scatter', scatter],
     },
     {

@@ -16,8 +16,10 @@ export interface BakeConstants {
   centreC: number;
   /** Temperature of the batter when it goes in, °C. */
   batterC: number;
-  /** Scatter of the moment a baker calls it done, one standard deviation, minutes. */
+  /** Scatter of the moment a baker calls it done, one standard deviation, minutes: before a log tells better. */
   doneSdMin: number;
+  /** How many bakes that is worth against those of the log: a house rule, no source. */
+  doneSdBakes: number;
   /** Scatter in proportion to the time: the model's own error, 0.035 = 3.5 %. */
   modelSd: number;
   /** Time factors. */
@@ -39,6 +41,7 @@ export const BAKE_CONSTANTS: BakeConstants = {
   centreC: 95,
   batterC: 22,
   doneSdMin: 5,
+  doneSdBakes: 8,
   modelSd: 0.035,
   darkTin: 0.94,
   shinyTin: 1.12,

@@ -56,9 +56,9 @@ export interface BakeGuidance {
 
 /** Guidance for a tin; fails when the oven is no hotter than a done cake. */
 export function bakeGuidance(ask: GuidanceAsk, fit: LogFit, constants: BakeConstants): Result<BakeGuidance> {
-  const plain = advice(ask, 'none', fit.plain, constants);
+  const plain = advice(ask, 'none', fit.plain, fit.doneSdMin, constants);
   if (!plain.ok) return plain;
-  const cored = advice(ask, ask.core, fit.withCore, constants);
+  const cored = advice(ask, ask.core, fit.withCore, fit.doneSdMin, constants);
   const solid = bakeSolid(ask.tin, ask.heightMm);
   const dose = edgeDose(solid, ask.recipeOvenC, 'none', constants);
   const noCore = noCoreBecause(solid, { depthMm: ask.tin.depthMm, foam: ask.foam ?? false });
@@ -75,6 +75,7 @@ function advice(
   ask: GuidanceAsk,
   core: CoreKind,
   group: BakeGroup,
+  doneSdMin: number,
   constants: BakeConstants,
 ): Result<BakeAdvice> {
   const solid = bakeSolid(ask.tin, ask.heightMm);
@@ -87,7 +88,7 @@ function advice(
   if (!bake.ok) return bake;
   return succeed({
     dialC,
-    window: bakeWindow(group.belief, bake.value, constants),
+    window: bakeWindow(group.belief, bake.value, { ...constants, doneSdMin }),
     bakes: group.bakes,
     neutral: quantised(bake.value),
     edgeDoseKMin: quantiseRatio(edgeDose(solid, dialC, core, constants) ?? 0),

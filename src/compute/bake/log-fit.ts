@@ -2,7 +2,8 @@
  * The bake log of one recipe in one oven, turned into beliefs. Bakes with a core are a group of their own: they
  * start from what the others taught, loosened by the core's own scatter, and teach only the core's windows. A
  * row that cannot be reckoned (no height to go by, core in a tiny tin) is reported, and hides no other. What
- * another oven taught may be given as the start, loosened by the scatter between ovens.
+ * another oven taught may be given as the start, loosened by the scatter between ovens. How regularly this baker calls
+ * it done is learned too: 5 min to start with, worth eight bakes, then what the log's own bakes scatter by.
  */
 import type { BakeLogRow } from '../../domain/bake-log.ts';
 import type { Problem } from '../../domain/problem.ts';
@@ -11,6 +12,7 @@ import { type BakeCase, neutralBake } from './bake-case.ts';
 import type { BakeConstants } from './constants.ts';
 import type { RecipeClass } from './recipe-class.ts';
 import {
+  evidenceOf,
   expectedMinutes,
   type FactorBelief,
   type FactorFit,
@@ -52,6 +54,8 @@ export interface OddBake {
 export interface LogFit {
   plain: BakeGroup;
   withCore: BakeGroup;
+  /** Scatter of the done test as the log has it, min: windows of bakes to come are made with it. */
+  doneSdMin: number;
   odd: OddBake[];
   problems: Problem[];
 }
@@ -88,9 +92,10 @@ export function fitLog(rows: readonly BakeLogRow[], recipe: LoggedRecipe, consta
   const plainFit = fitGroup(plain, prior, constants);
   const corePrior = loosened(beliefOf(plainFit), constants.coreLogSd);
   const coreFit = fitGroup(cored, corePrior, constants);
+  const groups = { plain: bakeGroup(plainFit, plain, prior), withCore: bakeGroup(coreFit, cored, corePrior) };
   return {
-    plain: bakeGroup(plainFit, plain, prior),
-    withCore: bakeGroup(coreFit, cored, corePrior),
+    ...groups,
+    doneSdMin: quantiseMin(doneSd([groups.plain, groups.withCore], constants)),
     odd: [...oddBakes(plain, plainFit, constants), ...oddBakes(cored, coreFit, constants)],
     problems,
   };
@@ -113,6 +118,16 @@ export function caseOfRow(row: BakeLogRow, heightMm: number, constants: BakeCons
 function fitGroup(logged: LoggedBake[], prior: FactorBelief, constants: BakeConstants): FactorFit {
   const seen = logged.map(({ observation }) => observation);
   return fitFactor(prior, seen, constants);
+}
+
+/** The usual scatter and the log's, each by how many bakes it is worth; wild rows count for little. */
+function doneSd(groups: readonly BakeGroup[], constants: BakeConstants): number {
+  const seen = groups.flatMap(({ belief, logged }) =>
+    logged.map(({ observation }) => evidenceOf(belief, observation, constants)),
+  );
+  const off = seen.reduce((sum, { off, weight }) => sum + weight * off, constants.doneSdBakes);
+  const worth = seen.reduce((sum, { weight }) => sum + weight, constants.doneSdBakes);
+  return constants.doneSdMin * Math.sqrt(off / worth);
 }
 
 function bakeGroup(fit: FactorFit, logged: LoggedBake[], prior: FactorBelief): BakeGroup {

@@ -147,6 +147,8 @@ export interface Evidence {
   lateMin: number;
   /** Variance of a logged time about the expected one, min². */
   scatterMin2: number;
+  /** Late squared over the scatter: 1 for a bake as far off as is usual. */
+  off: number;
   /** How much it is heeded, 0 to 1. */
   weight: number;
   /** What it adds to 1 ÷ the variance of ln m. */
@@ -160,6 +162,7 @@ export function evidenceOf(belief: FactorBelief, row: Observation, constants: Ba
     expectedMin: slope + constants.lagMin,
     lateMin: residual,
     scatterMin2: variance,
+    off: (residual * residual) / variance,
     weight,
     information: (weight * slope * slope) / variance,
   };

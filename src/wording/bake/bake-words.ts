@@ -87,6 +87,8 @@ export interface BakeWords {
     askEntry: (tin: string, dial: string) => string;
     askPromise: (share: string) => string;
     fromLog: string;
+    steadyText: (sd: string, usual: string, bakes: number) => string;
+    steadyNone: (usual: string) => string;
     yieldText: (bakes: number, joint: string, proven: string, difference: string) => string;
     yieldNone: (bakes: number, needed: number) => string;
     waterText: (share: string, sd: string, bakes: number) => string;

@@ -107,6 +107,10 @@ export const enGbBake: BakeWords = {
     askPromise: (share) =>
       `Together they should bring the windows down to about ${share} of their present width.`,
     fromLog: 'What else the log says',
+    steadyText: (sd, usual, count) =>
+      `How steady: after ${bakes(count)}, two in three should be done within ${sd} minutes of what the others lead one to expect, where ${usual} is usual. The windows allow for just that.`,
+    steadyNone: (usual) =>
+      `How steady your bakes are is not known yet: windows allow for the usual ${usual} minutes either way in calling it done.`,
     yieldText: (count, joint, proven, difference) =>
       `From your log: ${bakes(count)} with the height measured ${count === 1 ? 'has' : 'have'} joined the proven ones. A millilitre of finished cake takes ${joint} g of batter, where the proven bakes alone say ${proven} (${difference}). Every weight on the chart follows.`,
     yieldNone: (count, needed) =>

@@ -63,6 +63,26 @@ export const enGbBakeWorking: BakeWorkingWords = {
       'The moment it was called done and the model’s own 3.5 %, squared and added.',
       HOUSE,
     ),
+    'bake-off': step(
+      'how far off, squared',
+      'Against what is usual: 1 is as far off as most bakes are.',
+      FITTED,
+    ),
+    'bake-weight': step(
+      'how much it is heeded',
+      'Almost wholly when it agrees, little when it is far off.',
+      FITTED,
+    ),
+    steady: step(
+      'How steadily it is called done',
+      'One standard deviation: five minutes to begin with, worth eight bakes, then what the logged bakes are off by.',
+      `${LOG}; ${HOUSE}`,
+    ),
+    'steady-none': step(
+      'How steadily it is called done',
+      'One standard deviation: nothing is logged yet, so it is the usual five minutes.',
+      HOUSE,
+    ),
     'bake-says': step(
       'what it says of the pace',
       'A long bake says more than a short one; one far off the others says little.',
@@ -153,7 +173,7 @@ export const enGbBakeWorking: BakeWorkingWords = {
     ),
     'done-scatter': step(
       'Scatter of the done test',
-      'A baker calls it done to within five minutes or so; small cakes, watched more closely, to less.',
+      'How steadily it is called done; small cakes are watched more closely, and that shrinks in proportion.',
       HOUSE,
     ),
     spread: step(
@@ -197,6 +217,9 @@ export const enGbBakeWorking: BakeWorkingWords = {
     'to-go': 'part to go',
     took: 'took',
     'scatter-squared': 'give or take, squared',
+    off: 'off, squared',
+    weight: 'heeded',
+    steady: 'done test',
     information: 'what it says',
     doubt: 'doubt, squared',
     poured: 'poured in',

@@ -25,7 +25,7 @@ const fitSponge = (rows: BakeLogRow[]): LogFit => fitLog(rows, SPONGE, BAKE_CONS
 function windowFor(fit: LogFit, { tin, heightMm, ovenC }: FvRow): BakeWindow {
   const bake = neutralBake({ tin, heightMm, ovenC, core: 'none', band: false }, BAKE_CONSTANTS);
   if (!bake.ok) throw new Error(bake.problems[0]?.message);
-  return bakeWindow(fit.plain.belief, bake.value, BAKE_CONSTANTS);
+  return bakeWindow(fit.plain.belief, bake.value, { ...BAKE_CONSTANTS, doneSdMin: fit.doneSdMin });
 }
 
 const width = (window: BakeWindow): number => window.expectedByMin - window.firstLookMin;
@@ -98,6 +98,17 @@ describe('one recipe’s log', () => {
     expect(Math.abs(fit.plain.timeFactor - 1.2)).toBeLessThan(0.024);
     expect(fit.plain.bakes).toBe(10);
     expect(fit.odd).toEqual([]);
+  });
+
+  it('learns how regularly this baker calls it done: 5 min at first, less for a steady hand, more for a loose one', () => {
+    expect(fitSponge([]).doneSdMin).toBe(5);
+    const rows = logged(MIXED, 1.2);
+    expect(fitSponge(rows).doneSdMin).toBeLessThan(3.5);
+    const loose = rows.map(
+      (row, at): BakeLogRow => ({ ...row, minutes: row.minutes + (at % 2 === 0 ? 9 : -9) }),
+    );
+    expect(fitSponge(loose).doneSdMin).toBeGreaterThan(5);
+    expect(fitSponge(loose).doneSdMin).toBeLessThan(8);
   });
 
   it('heeds a wild row little, and reports it with how far off it is', () => {
