@@ -15,6 +15,7 @@ import type { Problem } from './domain/problem.ts';
 import { readContent } from './read/content.ts';
 import { chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
+import { sampleLabels } from './views/label-samples.ts';
 import { portionsView } from './views/portions.ts';
 
 export interface BuildRequest {
@@ -53,7 +54,9 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
   return withStaging(outputDir, async ({ dir, swapIn }: Staging): Promise<BuildResult> => {
     for (const part of parts) mkdirSync(join(dir, part));
     if (has('data')) {
-      const files = await stages.run('data', () => dataFiles(charts, finishing, portionsView(content)));
+      const files = await stages.run('data', () =>
+        dataFiles(charts, finishing, portionsView(content), sampleLabels(content)),
+      );
       for (const file of files) write(join(dir, 'data', file.path), file.bytes);
     }
     if (has('print')) {

@@ -9,6 +9,7 @@ export type PrintKind =
   | 'booklet'
   | 'wall-reference'
   | 'cutting-guide'
+  | 'label'
   | 'lining-template';
 export const PRINT_KINDS: readonly PrintKind[] = [
   'tin-chart',
@@ -18,6 +19,7 @@ export const PRINT_KINDS: readonly PrintKind[] = [
   'booklet',
   'wall-reference',
   'cutting-guide',
+  'label',
   'lining-template',
 ];
 

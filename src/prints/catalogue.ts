@@ -7,11 +7,13 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
+import { sampleLabels } from '../views/label-samples.ts';
 import { portionsView } from '../views/portions.ts';
 import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
 import { bakeGuidePrint } from './bake-guide.ts';
 import { cuttingGuidePrint } from './cutting-guide.ts';
 import { finishingChartPrint } from './finishing-chart.ts';
+import { labelPrints } from './label-prints.ts';
 import { recipeCardPrints, recipeCardViews } from './recipe-card-prints.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { templatePrints } from './template-prints.ts';
@@ -98,6 +100,23 @@ const cuttingGuides: Printable = {
   },
 };
 
+const labels: Printable = {
+  kind: 'label',
+  prints({ content, charts, style, metrics }) {
+    const wanted = charts.map(({ chart }) => chart.id);
+    const views = sampleLabels(content).filter(({ id }) => wanted.includes(id));
+    return labelPrints({
+      prefix: '',
+      labels: views.flatMap(({ view }) => (view === null ? [] : [{ view, copies: 1 }])),
+      sizes: content.label.sizes,
+      style,
+      metrics,
+      papers: content.kitchen.paper,
+      lang: content.kitchen.locale,
+    });
+  },
+};
+
 export const PRINTABLES: readonly Printable[] = [
   tinCharts,
   bakeGuides,
@@ -105,6 +124,7 @@ export const PRINTABLES: readonly Printable[] = [
   recipeCards,
   wallReferenceSheets,
   cuttingGuides,
+  labels,
   liningTemplates,
 ];
 

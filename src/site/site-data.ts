@@ -20,6 +20,8 @@ import {
 import { finishingCharts } from '../views/finishing-chart.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { flavourViews } from '../views/flavour.ts';
+import { labelMatrix } from '../views/label-matrix.ts';
+import { sampleLabels } from '../views/label-samples.ts';
 import { chartPath, type PageLink, SECTION_LINKS, type SectionLink } from '../views/nav.ts';
 import { portionsView } from '../views/portions.ts';
 import { type RecipeView, recipeView } from '../views/recipe.ts';
@@ -29,6 +31,7 @@ import { finishingWorkingView } from '../views/working-finishing.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
 import { formatDate } from '../wording/date.ts';
 import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
+import { labelWordsFor } from '../wording/label/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
 import { type BakePage, type BakesPage, bakePage, bakesPage } from './bake-pages.ts';
@@ -41,6 +44,7 @@ import {
   finishPage,
 } from './finishing-pages.ts';
 import { type FlavourPage, type FlavoursPage, flavourPage, flavoursPage } from './flavour-pages.ts';
+import { type LabelPage, type LabelsPage, labelPage, labelsPage } from './label-pages.ts';
 import { inlineLogo } from './logo.ts';
 import { markdownHtml } from './markdown.ts';
 import {
@@ -98,6 +102,8 @@ export interface SiteData {
   finishing: FinishingPage[];
   finishPages: FinishPage[];
   portions: PortionsPage[];
+  labels: LabelsPage[];
+  labelPages: LabelPage[];
   freePages: FreePageView[];
   downloads: DownloadsView[];
   missing: ListPage[];
@@ -112,10 +118,12 @@ function flavouredCharts(recipeId: string, charts: readonly TinChartView[]): Pag
 }
 
 /** The sections that have something in them. */
-function sectionsOf({ flavours, finishes }: Content): readonly SectionLink[] {
+function sectionsOf({ flavours, finishes, recipes }: Content): readonly SectionLink[] {
   return SECTION_LINKS.filter(
     ({ section }) =>
-      (section !== 'flavours' || flavours.length > 0) && (section !== 'finishing' || finishes.length > 0),
+      (section !== 'flavours' || flavours.length > 0) &&
+      (section !== 'labels' || recipes.length > 0) &&
+      (section !== 'finishing' || finishes.length > 0),
   );
 }
 
@@ -137,6 +145,8 @@ export function siteData(input: SiteInput): SiteData {
     tins,
     portions.rows.length === 0 ? null : { path: 'portions.html', text: portionsWords.fromTins },
   );
+  const labels = sampleLabels(content);
+  const labelWords = labelWordsFor(kitchen.locale);
   const chartPages = charts.map((chart) =>
     chartPage(chart, filesOfChart(chart.id, files).map(downloadLink), words),
   );
@@ -186,6 +196,8 @@ export function siteData(input: SiteInput): SiteData {
       portions.rows.length === 0
         ? []
         : [portionsPage(portions, filesOfPortions(files).map(downloadLink), portionsWords)],
+    labels: labels.length === 0 ? [] : [labelsPage(labels, labelMatrix(content), files, labelWords)],
+    labelPages: labels.map((label) => labelPage(label, files, labelWords)),
     freePages: freePages(content),
     downloads: [
       downloadsView(

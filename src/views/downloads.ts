@@ -113,6 +113,17 @@ export function filesOfGuide(recipeId: string, files: readonly BuiltFile[]): Bui
   return files.filter((file) => own.test(file.path)).sort(inOrder);
 }
 
+/** The figures of one label. */
+export function filesOfLabel(id: string, files: readonly BuiltFile[]): BuiltFile[] {
+  const own = new RegExp(`^data/labels/${id}\\.[a-z]+$`, 'i');
+  return files.filter((file) => own.test(file.path)).sort(inOrder);
+}
+
+/** Sheets of labels and allergen cards. */
+export function filesOfLabelSheets(files: readonly BuiltFile[]): BuiltFile[] {
+  return files.filter(({ path }) => /^print\/labels\/(full|allergen-cards)-[^/]*$/.test(path)).sort(inOrder);
+}
+
 function chartGroup(charts: readonly Named[], files: readonly BuiltFile[]): DownloadGroup {
   return {
     title: 'Tin charts',

@@ -10,6 +10,7 @@ export type Section =
   | 'finishing'
   | 'bakes'
   | 'tins'
+  | 'labels'
   | 'pages'
   | 'downloads';
 
@@ -45,6 +46,7 @@ export const SECTION_LINKS: readonly SectionLink[] = [
   { section: 'finishing', path: 'finishing.html', text: 'Finishing' },
   { section: 'bakes', path: 'bakes.html', text: 'Bake times' },
   { section: 'tins', path: 'tins.html', text: 'Tins' },
+  { section: 'labels', path: 'labels.html', text: 'Labels' },
   { section: 'downloads', path: 'downloads.html', text: 'To print' },
 ];
 
@@ -74,5 +76,6 @@ export const chartPath = (chartId: string): string => `charts/${chartId}.html`;
 export const workingPath = (chartId: string): string => `working/${chartId}.html`;
 export const flavourPath = (flavourId: string): string => `flavours/${flavourId}.html`;
 export const finishPath = (finishId: string): string => `finishing/${finishId}.html`;
+export const labelPath = (labelId: string): string => `labels/${labelId}.html`;
 export const bakePath = (recipeId: string): string => `bakes/${recipeId}.html`;
 export const freePagePath = (pageId: string): string => `pages/${pageId}.html`;

@@ -28,6 +28,10 @@ const DECIMALS: Record<FigureUnit, number> = {
   'kg/m3': 2,
   'kJ/kgK': 5,
   'mm2/s': 6,
+  kJ: 0,
+  kcal: 0,
+  mg: 0,
+  days: 0,
 };
 
 /** Units that are printed behind the number. */
@@ -50,6 +54,10 @@ const SUFFIX: Record<FigureUnit, string> = {
   'kg/m3': ' kg/m³',
   'kJ/kgK': ' kJ/(kg·K)',
   'mm2/s': ' mm²/s',
+  kJ: ' kJ',
+  kcal: ' kcal',
+  mg: ' mg',
+  days: ' days',
 };
 
 /** A computed number, its last digit rounded. */

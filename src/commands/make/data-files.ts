@@ -1,9 +1,11 @@
 import { eggLadderCsv, eggLadderJson } from '../../data/egg-ladder-data.ts';
 import { finishingChartCsv, finishingChartJson } from '../../data/finishing-chart-files.ts';
+import { labelCsv, labelJson } from '../../data/label-data.ts';
 import { portionsCsv, portionsJson, stacksCsv } from '../../data/portions-data.ts';
 import { tinChartCsv } from '../../data/tin-chart-csv.ts';
 import { tinChartJson } from '../../data/tin-chart-json.ts';
 import type { FinishingChartView } from '../../views/finishing-chart.types.ts';
+import type { LabelOutcome } from '../../views/label.types.ts';
 import type { PortionsView } from '../../views/portions.types.ts';
 import type { TinChartView } from '../../views/tin-chart.types.ts';
 import type { MadeFile } from './made-file.ts';
@@ -13,8 +15,10 @@ export function dataFiles(
   charts: readonly { chart: TinChartView }[],
   finishing: readonly FinishingChartView[],
   portions: PortionsView,
+  labels: readonly LabelOutcome[] = [],
 ): MadeFile[] {
   return [
+    ...labels.flatMap(labelFiles),
     ...portionFiles(portions),
     ...charts.flatMap(({ chart }) => chartFiles(chart)),
     ...finishing.flatMap(finishingFiles),
@@ -35,6 +39,15 @@ function chartFiles(chart: TinChartView): MadeFile[] {
     { path: `tin-charts/${chart.id}.csv`, bytes: tinChartCsv(chart) },
     { path: `tin-charts/${chart.id}.json`, bytes: tinChartJson(chart) },
     ...ladderFiles(chart),
+  ];
+}
+
+/** A label that was refused has no data either: its page says why. */
+function labelFiles({ id, view }: LabelOutcome): MadeFile[] {
+  if (view === null) return [];
+  return [
+    { path: `labels/${id}.csv`, bytes: labelCsv(view) },
+    { path: `labels/${id}.json`, bytes: labelJson(view) },
   ];
 }
 

@@ -27,6 +27,7 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   booklet: ['recipes', 'tins', 'finishes'],
   'wall-reference': ['recipes', 'tins', 'finishes'],
   'cutting-guide': ['recipes', 'tins'],
+  label: ['recipes', 'flavours'],
   'lining-template': ['tins'],
 };
 

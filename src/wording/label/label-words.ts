@@ -93,4 +93,32 @@ export interface LabelWords {
     note: string;
     tooLarge: (size: string, paper: string) => string;
   };
+  page: {
+    nav: string;
+    title: string;
+    lead: string;
+    matrixTitle: string;
+    matrixNote: string;
+    what: string;
+    notThere: string;
+    unknown: string;
+    unknownCount: (count: number) => string;
+    finish: string;
+    labelsTitle: string;
+    labelsAbout: string;
+    sheets: string;
+    labelText: string;
+    working: string;
+    workingAbout: string;
+    ingredient: string;
+    bowl: string;
+    share: string;
+    quid: string;
+    facts: { finished: string; keeps: string; storage: string };
+    notes: string;
+    toAll: string;
+    toRecipe: string;
+    why: string;
+    description: (food: string) => string;
+  };
 }
