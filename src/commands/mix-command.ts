@@ -15,6 +15,7 @@ import { parseEggWeight } from '../parse/units/egg-size.ts';
 import { parseLength } from '../parse/units/length.ts';
 import { readContent } from '../read/content.ts';
 import { mixJson } from '../views/mix-json.ts';
+import { recipeBakes } from '../views/recipe-bakes.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { mixText } from './mix-text.ts';
 import { repairIfNeeded } from './output/output-folder.ts';
@@ -50,7 +51,9 @@ export async function runMix(options: MixOptions, terminal: Terminal): Promise<E
   const question = understood(options, content);
   if (!question.ok) return refuseUsage(question.problems, terminal);
   const { recipe, egg, heightMm } = question.value;
-  const asked = { finishedHeightMm: heightMm ?? recipe.finishedHeightMm, egg };
+  const bakes = recipeBakes(recipe, content);
+  const { locale } = content.kitchen;
+  const asked = { finishedHeightMm: heightMm ?? recipe.finishedHeightMm, egg, bakes, locale };
   const kitchen = { ...content.kitchen, egg };
   const mix = plan(question.value, content);
   if (!mix.ok)
@@ -66,6 +69,7 @@ export async function runMix(options: MixOptions, terminal: Terminal): Promise<E
         flavours: question.value.flavours,
         kitchen,
         ingredients: content.ingredients,
+        bakes,
       }),
     );
   return EXIT.done;

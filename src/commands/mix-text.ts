@@ -7,9 +7,12 @@ import type { Flavour } from '../domain/flavour.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Recipe } from '../domain/recipe.ts';
+import { bakeCautions, bakeFigures, chartBake } from '../views/bake-figures.ts';
 import { chartCautions, madeWithoutCautions } from '../views/chart-cautions.ts';
 import { eggSizeText } from '../views/chart-notes.ts';
 import type { Caution } from '../views/figure.ts';
+import type { RecipeBakes } from '../views/recipe-bakes.ts';
+import { bakeWordsFor } from '../wording/bake/index.ts';
 import { eggsInWords } from '../wording/eggs.ts';
 import { formatLength } from '../wording/length.ts';
 import { listInWords } from '../wording/list.ts';
@@ -27,6 +30,7 @@ export interface MixSetting {
   flavours: readonly Flavour[];
   kitchen: Pick<Kitchen, 'locale' | 'egg' | 'fairyCaseG'>;
   ingredients: readonly Ingredient[];
+  bakes: RecipeBakes;
 }
 
 /** The answer in lines of text. */
@@ -45,6 +49,7 @@ export function mixText(mix: Mix, setting: MixSetting): string {
     '',
     ...filled(mix.tins, words),
     '',
+    ...inOven(mix.tins, setting),
     ...bowlfuls(mix, words),
     capitalised(`${surplusInWords(mix.surplusG, kitchen.fairyCaseG, words)}.`),
     ...mix.warnings.map(({ message }) => `Check: ${message}`),
@@ -52,10 +57,14 @@ export function mixText(mix: Mix, setting: MixSetting): string {
   ].join('\n');
 }
 
-function mixCautions(mix: Mix, { recipe, ingredients }: MixSetting, words: Words): Caution[] {
+function mixCautions(mix: Mix, { recipe, ingredients, bakes, kitchen }: MixSetting, words: Words): Caution[] {
   return [
     ...madeWithoutCautions(recipe.formula, mix.lines, ingredients, words),
     ...chartCautions(mix.lines, ingredients, words),
+    ...bakeCautions(
+      mix.tins.map(({ tin, finishedHeightMm }) => bakeFigures(bakes, tin, finishedHeightMm, kitchen.locale)),
+      kitchen.locale,
+    ),
   ];
 }
 
@@ -134,6 +143,26 @@ function filled(tins: readonly MixTin[], words: Words): string[] {
   ]);
   return textTable([head, ...rows], ['left', 'right', 'right', 'right', 'left']);
 }
+
+/** Dial and times of each tin, the advice beneath, and what they rest on; nothing for an oven too cool to bake in. */
+function inOven(tins: readonly MixTin[], { bakes, kitchen }: MixSetting): string[] {
+  const { locale } = kitchen;
+  const { section, columns } = bakeWordsFor(locale);
+  const told = tins.flatMap(({ tin, finishedHeightMm }) => {
+    const bake = bakeFigures(bakes, tin, finishedHeightMm, locale);
+    return bake === null ? [] : [{ name: tin.name, bake }];
+  });
+  if (told.length === 0) return [];
+  const head = [`  ${section}`, columns.dial, columns.firstLook, columns.expectedBy, ''];
+  const rows = told.map(({ name, bake: { dial, firstLook, expectedBy, advice } }) =>
+    [`  ${name}`, dial.text, firstLook.text, expectedBy.text, advice].map(plainSpaces),
+  );
+  const basis = `  ${chartBake(bakes, locale).basisText}`;
+  return [...textTable([head, ...rows], ['left', 'right', 'right', 'right', 'left']), basis, ''];
+}
+
+/** A terminal breaks lines where it likes: ordinary spaces serve it best. */
+const plainSpaces = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 function bowlfuls({ loads, tins }: Mix, words: Words): string[] {
   if (loads.length < 2) return ['One bowlful.'];

@@ -1,8 +1,10 @@
 /** The answer to `mix --json`: names and units as the contract has them, quantised, nothing worded. */
 import type { EggPlan } from '../compute/eggs/whole-eggs.ts';
 import type { Mix, MixEggs, MixTin } from '../compute/mixes/mix.types.ts';
-import type { EggSetting } from '../domain/kitchen.ts';
+import type { EggSetting, Locale } from '../domain/kitchen.ts';
 import type { Warning } from '../domain/problem.ts';
+import { bakeFigures } from './bake-figures.ts';
+import type { RecipeBakes } from './recipe-bakes.ts';
 
 export interface EggsJson {
   exact: number | null;
@@ -23,6 +25,18 @@ export interface MixTinJson {
   receives_g_each: number;
   raw_fill_mm: number;
   finished_height_mm: number;
+  /** Null where an oven is too cool to bake in; left out where times were not asked for. */
+  bake?: MixBakeJson | null;
+}
+
+export interface MixBakeJson {
+  dial_c: number;
+  first_look_min: number;
+  likely_min: number;
+  done_by_min: number;
+  core: boolean;
+  band: boolean;
+  logged_bakes: number;
 }
 
 export interface MixJson {
@@ -56,7 +70,22 @@ function eggsJson(eggs: MixEggs | EggPlan | null): EggsJson {
   return { exact, whole, rule, deviation, parts };
 }
 
-function tinJson(tin: MixTin): MixTinJson {
+function bakeJson(tin: MixTin, bakes: RecipeBakes, locale: Locale): MixBakeJson | null {
+  const bake = bakeFigures(bakes, tin.tin, tin.finishedHeightMm, locale);
+  if (bake === null) return null;
+  return {
+    dial_c: bake.dial.value,
+    first_look_min: bake.firstLook.value,
+    likely_min: bake.likely.value,
+    done_by_min: bake.expectedBy.value,
+    core: bake.core,
+    band: bake.band,
+    logged_bakes: bake.bakes.value,
+  };
+}
+
+function tinJson(tin: MixTin, { bakes, locale = 'en-GB' }: MixAsked): MixTinJson {
+  const bake = bakes === undefined ? {} : { bake: bakeJson(tin, bakes, locale) };
   return {
     tin: tin.tin.id,
     count: tin.count,
@@ -67,6 +96,7 @@ function tinJson(tin: MixTin): MixTinJson {
     receives_g_each: tin.receivesG,
     raw_fill_mm: tin.rawFillMm,
     finished_height_mm: tin.finishedHeightMm,
+    ...bake,
   };
 }
 
@@ -74,6 +104,9 @@ export interface MixAsked {
   /** The height that was asked for, else the recipe's own, mm. */
   finishedHeightMm: number;
   egg: Pick<EggSetting, 'size'>;
+  /** What the log taught of the recipe, for bake times. */
+  bakes?: RecipeBakes;
+  locale?: Locale;
 }
 
 /** A mix as the contract's JSON; `egg_size` is null where the kitchen only weighs its own eggs. */
@@ -84,7 +117,7 @@ export function mixJson(mix: Mix, asked: MixAsked): MixJson {
     flavours: mix.flavourIds,
     finished_height_mm: asked.finishedHeightMm,
     egg_size: size === null ? null : `${size.scheme} ${size.grade}`,
-    tins: mix.tins.map(tinJson),
+    tins: mix.tins.map((tin) => tinJson(tin, asked)),
     mix: {
       batter_g: mix.batterG,
       scale: mix.scale,
