@@ -3,17 +3,27 @@
  * its bytes in memory. Each departure from the library's own behaviour says why.
  */
 import PDFDocument from 'pdfkit';
+import { latin1Bytes } from './latin1.ts';
 import type { PdfInternals, PdfTree } from './pdfkit-internals.ts';
 import { type DocumentInfo, xmpDescription } from './xmp.ts';
 
 class CollectingDocument extends PDFDocument {
   // Only declared: an initialiser would run after the base constructor, which already writes the file header.
-  declare chunks?: Uint8Array[];
+  declare parts?: (string | Uint8Array)[];
+  declare _offset: number;
 
-  /** Keeps the bytes instead of queueing them in a stream, so that a document is ready when `end` returns. */
-  override push(chunk: Uint8Array | null): boolean {
-    this.chunks ??= [];
-    if (chunk !== null) this.chunks.push(chunk);
+  /**
+   * Keeps the parts instead of queueing them in a stream, so that a document is ready when `end` returns; text
+   * becomes bytes at the end, all at once.
+   */
+  _write(data: unknown): void {
+    const part = data instanceof Uint8Array ? data : `${data}\n`;
+    this.parts ??= [];
+    this.parts.push(part);
+    this._offset += part.length;
+  }
+
+  override push(): boolean {
     return true;
   }
 }
@@ -24,13 +34,23 @@ export interface MemoryDocument {
   finish(): Uint8Array;
 }
 
-function joined(chunks: Uint8Array[]): Uint8Array {
-  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+function joined(parts: readonly (string | Uint8Array)[], length: number): Uint8Array {
+  const bytes = new Uint8Array(length);
   let at = 0;
-  for (const chunk of chunks) {
-    bytes.set(chunk, at);
-    at += chunk.length;
+  let text: string[] = [];
+  const place = (some: Uint8Array) => {
+    bytes.set(some, at);
+    at += some.length;
+  };
+  for (const part of parts) {
+    if (typeof part === 'string') text.push(part);
+    else {
+      place(latin1Bytes(text.join('')));
+      text = [];
+      place(part);
+    }
   }
+  place(latin1Bytes(text.join('')));
   return bytes;
 }
 
@@ -79,7 +99,7 @@ export function openDocument(info: DocumentInfo): MemoryDocument {
     pdf,
     finish: () => {
       pdf.end();
-      return joined(document.chunks ?? []);
+      return joined(document.parts ?? [], document._offset);
     },
   };
 }

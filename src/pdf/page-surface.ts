@@ -12,10 +12,13 @@ import type {
   TextRun,
 } from '../prints/sheet/surface.ts';
 import type { Bookmark } from './bookmarks.ts';
+import { shareGlyphs } from './embedded-glyphs.ts';
 import type { LoadedFonts } from './fonts.ts';
+import { latin1Bytes } from './latin1.ts';
 import {
   clipOperators,
   colourOperands,
+  isPlaced,
   PT_PER_MM,
   pathOperators,
   pdfNumber,
@@ -23,7 +26,7 @@ import {
   textMatrix,
 } from './operators.ts';
 import type { PdfFont, PdfInternals, PdfPage } from './pdfkit-internals.ts';
-import type { ShapedGlyph } from './shaped-text.ts';
+import type { ShapedText } from './shaped-text.ts';
 import type { PointBox, StructureElement, StructureTree } from './structure-tree.ts';
 
 export interface MissingGlyph {
@@ -38,6 +41,8 @@ export interface DocumentState {
   tree: StructureTree;
   fonts: LoadedFonts;
   embedded: Map<FontRole, PdfFont>;
+  /** Texts as operators: a document says the same words over and over. */
+  shown: Map<ShapedText, string>;
   bookmarks: Bookmark[];
   missing: MissingGlyph[];
 }
@@ -104,6 +109,7 @@ export class PageSurface implements Surface {
     if (!font) {
       pdf.font(fonts[role].font);
       font = pdf._font;
+      shareGlyphs(font.subset);
       embedded.set(role, font);
     }
     this.#page.fonts[font.id] ??= font.ref();
@@ -117,17 +123,24 @@ export class PageSurface implements Surface {
       this.#state.missing.push({ codePoint, font: this.#state.fonts[run.font].name, text: run.text });
     this.#mark();
     const font = this.#embeddedFont(run.font);
-    const embed = (glyph: ShapedGlyph): number => {
-      const id = font.subset.includeGlyph(glyph.id);
-      font.widths[id] ??= glyph.width;
-      font.unicode[id] ??= glyph.codePoints;
-      return id;
-    };
     const state = `/${font.id} ${pdfNumber(run.sizePt)} Tf ${colourOperands(run.colour)} rg`;
     if (state !== this.#textState) this.#content.push(state);
     this.#textState = state;
     const matrix = textMatrix(run.xMm, run.yMm, run.turnDeg ?? 0);
-    this.#content.push(`BT ${matrix} ${showText(shaped, run.sizePt, embed)} ET`);
+    this.#content.push(`BT ${matrix} ${this.#shown(shaped, run.sizePt, font)} ET`);
+  }
+
+  #shown(shaped: ShapedText, sizePt: number, font: PdfFont): string {
+    const known = this.#state.shown.get(shaped);
+    if (known !== undefined) return known;
+    const operators = showText(shaped, sizePt, (glyph) => {
+      const id = font.subset.includeGlyph(glyph.id);
+      font.widths[id] ??= glyph.width;
+      font.unicode[id] ??= glyph.codePoints;
+      return id;
+    });
+    if (!isPlaced(shaped)) this.#state.shown.set(shaped, operators);
+    return operators;
   }
 
   path(steps: PathStep[], paint: Paint): void {
@@ -207,6 +220,6 @@ export class PageSurface implements Surface {
   /** Hands the page's content over. */
   end(): void {
     this.#endMark();
-    this.#state.pdf.addContent(this.#content.join('\n'));
+    this.#state.pdf.addContent(latin1Bytes(`${this.#content.join('\n')}\n`));
   }
 }

@@ -54,7 +54,15 @@ export function renderPdf(print: Print, fonts: LoadedFonts, info: PdfInfo): Resu
     created: info.dated,
   });
   const tree = new StructureTree(pdf);
-  const state: DocumentState = { pdf, tree, fonts, embedded: new Map(), bookmarks: [], missing: [] };
+  const state: DocumentState = {
+    pdf,
+    tree,
+    fonts,
+    embedded: new Map(),
+    shown: new Map(),
+    bookmarks: [],
+    missing: [],
+  };
   const pages = print.pages.map((page, index) => {
     pdf.addPage({ size: [page.widthMm * PT_PER_MM, page.heightMm * PT_PER_MM], margin: 0 });
     Object.assign(pdf.page.dictionary.data, pageBoxes(page));

@@ -41,6 +41,36 @@ function childEntry(child: Child, elementPage: PdfReference | null): unknown {
   }
 }
 
+/** Nothing but names and numbers: neither words nor boxes. */
+function isPlain({ Alt, A }: Record<string, unknown>): boolean {
+  const isTable = typeof A === 'object' && A !== null && 'O' in A && A.O === 'Table';
+  return Alt === undefined && (A === undefined || isTable);
+}
+
+const shown = (reference: PdfReference): string => `${reference.id} 0 R`;
+
+const dictionary = (entries: Record<string, string | number>): string =>
+  [
+    '<<',
+    ...Object.entries(entries).map(
+      ([key, value]) => `/${key} ${typeof value === 'string' ? `/${value}` : value}`,
+    ),
+    '>>',
+  ].join('\n');
+
+function childText(child: Child, elementPage: PdfReference | null): string {
+  switch (child.kind) {
+    case 'element':
+      return shown(child.element.ref);
+    case 'content':
+      return child.page === elementPage
+        ? String(child.mcid)
+        : `<<\n/Type /MCR\n/Pg ${shown(child.page)}\n/MCID ${child.mcid}\n>>`;
+    case 'annotation':
+      return `<<\n/Type /OBJR\n/Pg ${shown(child.page)}\n/Obj ${shown(child.annotation)}\n>>`;
+  }
+}
+
 export class StructureTree {
   readonly root: StructureElement;
   readonly #pdf: PdfInternals;
@@ -96,6 +126,20 @@ export class StructureTree {
     if (page) element.ref.data.Pg = page;
     element.ref.data.K = element.children.map((child) => childEntry(child, page));
     for (const child of element.children) if (child.kind === 'element') this.end(child.element);
-    element.ref.end();
+    if (isPlain(element.ref.data)) this.#write(element, page);
+    else element.ref.end();
+  }
+
+  /** What the library would write, without asking it about every value: a chart has a thousand elements and more. */
+  #write({ tag, ref, children }: StructureElement, page: PdfReference | null): void {
+    const parent = ref.data.P as PdfReference;
+    const attribute = ref.data.A as Record<string, string | number> | undefined;
+    const lines = [`${ref.id} 0 obj`, '<<', `/S /${tag}`, `/P ${shown(parent)}`];
+    if (attribute) lines.push(`/A ${dictionary(attribute)}`);
+    if (page) lines.push(`/Pg ${shown(page)}`);
+    lines.push(`/K [${children.map((child) => childText(child, page)).join(' ')}]`, '>>', 'endobj');
+    ref.offset = this.#pdf._offset;
+    this.#pdf._write(lines.join('\n'));
+    this.#pdf._refEnd(ref);
   }
 }
