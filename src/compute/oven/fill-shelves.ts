@@ -3,8 +3,9 @@
  * once per set of sizes and remembered. `might` is the same question with 'not found' taken for yes: what proves
  * that fewer loads are impossible.
  */
+import type { TinForm } from '../../domain/tin.ts';
 import type { OvenRoom } from '../../domain/work-settings.ts';
-import { type Footprint, footprintKey } from './footprint.ts';
+import { type Footprint, footprintKey, tinFootprint } from './footprint.ts';
 import { type Place, placeTins, type ShelfAnswer } from './place-tins.ts';
 
 /** Place of each tin, in the order asked, with its shelf from the bottom, 0 first. */
@@ -17,9 +18,29 @@ export interface OvenMemory {
   room: OvenRoom;
   shelves: Map<string, ShelfAnswer>;
   ovens: Map<string, OvenPlace[] | null>;
+  footprints: Map<TinForm, Footprint>;
 }
 
-export const ovenMemory = (room: OvenRoom): OvenMemory => ({ room, shelves: new Map(), ovens: new Map() });
+export const ovenMemory = (room: OvenRoom): OvenMemory => ({
+  room,
+  shelves: new Map(),
+  ovens: new Map(),
+  footprints: new Map(),
+});
+
+/** What a tin takes of a shelf; one known only by its water gets a whole shelf. */
+export function standingRoom(tin: TinForm, { room, footprints }: OvenMemory): Footprint {
+  const known = footprints.get(tin);
+  if (known) return known;
+  const whole = {
+    halfXMm: room.widthMm / 2 - room.wallGapMm,
+    halfYMm: room.depthMm / 2 - room.wallGapMm,
+    roundMm: 0,
+  };
+  const found = tinFootprint(tin) ?? whole;
+  footprints.set(tin, found);
+  return found;
+}
 
 const reachMm = ({ halfXMm, halfYMm, roundMm }: Footprint): number => halfXMm + halfYMm + 2 * roundMm;
 

@@ -5,6 +5,7 @@ export {
   type OvenMemory,
   type OvenPlace,
   ovenMemory,
+  standingRoom,
 } from './fill-shelves.ts';
 export { type Footprint, tinFootprint, turnedFootprint } from './footprint.ts';
 export { type Grouping, groupBatches } from './group-batches.ts';

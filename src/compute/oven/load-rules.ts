@@ -64,7 +64,7 @@ function ownsEnough(batches: readonly OvenBatch[]): boolean {
 
 function neededTogether(batches: readonly OvenBatch[], togetherMin: number): boolean {
   const needed = batches.map(({ neededBy }) => neededBy);
-  return Math.max(...needed) - Math.min(...needed) <= togetherMin;
+  return batches.length < 2 || Math.max(...needed) - Math.min(...needed) <= togetherMin;
 }
 
 /** One entry a tin, in the order of batches and their tins. */

@@ -4,15 +4,7 @@
  */
 import type { Warning } from '../../domain/problem.ts';
 import { quantiseRatio } from '../../domain/quantise.ts';
-import type { Tin } from '../../domain/tin.ts';
-import {
-  type Footprint,
-  goTogether,
-  type OvenBatch,
-  type OvenRules,
-  type OvenTin,
-  tinFootprint,
-} from '../oven/index.ts';
+import { goTogether, type OvenBatch, type OvenRules, type OvenTin, standingRoom } from '../oven/index.ts';
 import { volumeMl } from '../shapes/index.ts';
 import type { Bowlful, FilledTins, OrderWork, TierWork, WorkRoom } from './work.ts';
 
@@ -71,16 +63,6 @@ export function linkedBowlfuls(bowlfuls: readonly Bowlful[]): Bowlful[][] {
     }
   }
   return groups;
-}
-
-/** A tin known only by its water gets a shelf to itself. */
-export function standingRoom(tin: Tin, { room }: OvenRules['memory']): Footprint {
-  const whole = {
-    halfXMm: room.widthMm / 2 - room.wallGapMm,
-    halfYMm: room.depthMm / 2 - room.wallGapMm,
-    roundMm: 0,
-  };
-  return tinFootprint(tin) ?? whole;
 }
 
 const ovenTin = ({ tier, count }: BatchTin, rules: OvenRules): OvenTin => ({

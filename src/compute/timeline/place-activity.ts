@@ -32,23 +32,27 @@ export interface Limits {
 
 const MOST_MOVES = 20_000;
 
+/** Work begins at full five minutes: nobody reads 14:57 off a kitchen clock. */
+const GRID_MIN = 5;
+const onGrid = (minute: Minute): Minute => Math.floor(minute / GRID_MIN) * GRID_MIN;
+
 /** Null when the days of the calendar do not hold it. */
 export function latestPlace(activity: Activity, limits: Limits, free: Resources): Placed | null {
-  let start = limits.whole - activity.minutes;
+  let start = onGrid(limits.whole - activity.minutes);
   for (let moves = 0; moves < MOST_MOVES && start > NEVER; moves += 1) {
     const rigid = rigidStart(activity, start, free);
     if (rigid < start) {
-      start = rigid;
+      start = onGrid(rigid);
       continue;
     }
     const tails = tailStarts(activity, start, limits, free);
     if (typeof tails === 'number') {
-      start = tails;
+      start = onGrid(tails);
       continue;
     }
     const held = heldStart(activity, start, tails, free);
     if (held === start) return { start, tails };
-    start = held;
+    start = onGrid(held);
   }
   return null;
 }

@@ -1,8 +1,8 @@
 /** Why there is no timetable, and what to mind in the one there is. */
 import type { Problem, Warning } from '../../domain/problem.ts';
-import { goTogether, type OvenRules, placeTins } from '../oven/index.ts';
+import { goTogether, type OvenRules, placeTins, standingRoom } from '../oven/index.ts';
 import type { Activity } from './activity.types.ts';
-import { type Batch, standingRoom } from './batches.ts';
+import type { Batch } from './batches.ts';
 import type { WeekPlan } from './plan.types.ts';
 import type { Work, WorkRoom } from './work.ts';
 
@@ -91,7 +91,7 @@ export function ageWarnings(
       );
       const ageMin = order.handOver - Math.min(...baked.map(({ from }) => from));
       if (ageMin <= times.cakeKeepsMin[tier.method]) return [];
-      const message = `${order.title}: ${tier.name} is baked ${inDays(ageMin)} before the hand-over and keeps ${inDays(times.cakeKeepsMin[tier.method])}`;
+      const message = `${order.title}: ${tier.name} is baked ${inWords(ageMin)} before the hand-over and keeps ${inWords(times.cakeKeepsMin[tier.method])}`;
       return [{ code: 'cake-too-old', message }];
     }),
   );
@@ -100,7 +100,7 @@ export function ageWarnings(
     const uses = order?.tiers.flatMap((tier) => tier.finishes) ?? [];
     const finish = uses.find((each) => each.finish.id === step.finishId)?.finish;
     if (!order || !finish || order.handOver - step.from <= finish.keepsDays * DAY_MIN) return [];
-    const message = `${order.title}: ${finish.name} is made ${inDays(order.handOver - step.from)} before the hand-over and keeps ${inDays(finish.keepsDays * DAY_MIN)}`;
+    const message = `${order.title}: ${finish.name} is made ${inWords(order.handOver - step.from)} before the hand-over and keeps ${inWords(finish.keepsDays * DAY_MIN)}`;
     return [{ code: 'finish-too-old', message }];
   });
   const begin = steps[0]?.from ?? 0;
@@ -109,15 +109,16 @@ export function ageWarnings(
     ? [
         {
           code: 'start-in-the-past',
-          message: `The work would have had to begin ${inDays(notBefore - begin)} before this edition`,
+          message: `The work would have had to begin ${inWords(notBefore - begin)} before this edition`,
         },
       ]
     : [];
   return [...past, ...cakes, ...finishes];
 }
 
-/** '3 days'; halves are kept. */
-function inDays(minutes: number): string {
-  const days = Math.round((minutes / DAY_MIN) * 2) / 2;
-  return `${days} ${days === 1 ? 'day' : 'days'}`;
+/** '36 hours', from two days on '3 days' and '3.5 days'. */
+function inWords(minutes: number): string {
+  const hours = Math.max(1, Math.round(minutes / 60));
+  if (hours < 48) return hours === 1 ? '1 hour' : `${hours} hours`;
+  return `${Math.round((minutes / DAY_MIN) * 2) / 2} days`;
 }

@@ -21,28 +21,31 @@ const MIXED_FINISHES = new Set(['buttercream', 'cream']);
 
 const use = ({ id, from, to }: Step): Use => ({ from, to, count: 1, who: id });
 
-function needsMixer(step: Step, { work }: Asked): boolean {
-  if (step.kind === 'mix' || step.kind === 'wash-bowl') return true;
+function mixerRule({ work }: Asked): (step: Step) => boolean {
   const finishes = work.orders.flatMap(({ tiers }) => tiers.flatMap((tier) => tier.finishes));
-  const finish = finishes.find((each) => each.finish.id === step.finishId)?.finish;
-  return step.kind === 'make-finish' && finish !== undefined && MIXED_FINISHES.has(finish.kind);
+  const mixed = new Set(
+    finishes.filter(({ finish }) => MIXED_FINISHES.has(finish.kind)).map(({ finish }) => finish.id),
+  );
+  return ({ kind, finishId }) =>
+    kind === 'mix' || kind === 'wash-bowl' || (kind === 'make-finish' && mixed.has(finishId ?? ''));
 }
 
 export function shapeFaults(asked: Asked): string[] {
+  const needsMixer = mixerRule(asked);
   return asked.plan.steps.flatMap((step) => [
     ...must(
       Number.isSafeInteger(step.from) && Number.isSafeInteger(step.to) && step.from <= step.to,
       `backwards: ${step.id}`,
     ),
     ...must(step.handsOn === !WAITING.has(step.kind), `hands: ${step.id}`),
-    ...must(step.mixer === needsMixer(step, asked), `mixer: ${step.id}`),
+    ...must(step.mixer === needsMixer(step), `mixer: ${step.id}`),
   ]);
 }
 
 export function busyFaults(asked: Asked): string[] {
   const { plan, room } = asked;
   const hands = plan.steps.filter(({ kind }) => !WAITING.has(kind)).map(use);
-  const mixer = plan.steps.filter((step) => needsMixer(step, asked)).map(use);
+  const mixer = plan.steps.filter(mixerRule(asked)).map(use);
   return [
     ...overuse('hands-double', hands, room.work.hands),
     ...overuse('mixer-double', mixer, 1),
