@@ -131,6 +131,7 @@ export const PROBLEM_CODES = [
   'pack-repeated',
   'compound-shares',
   'nutrients-impossible',
+  'label-x-height',
   'stock-columns',
   'stock-row-length',
   'stock-repeated',

@@ -1,9 +1,11 @@
 /** `business` and `label` in kitchen.yaml: who sells, and by which rules a label is written. */
+import { leastXHeightMm } from '../compute/labels/rule-set.ts';
 import { ALLERGENS } from '../domain/ingredient.ts';
 import {
   type Business,
   KINDS_OF_SALE,
   LABEL_RULES,
+  type LabelRules,
   type LabelSample,
   type LabelSettings,
   type LabelSize,
@@ -14,7 +16,7 @@ import { type Result, succeed } from '../domain/result.ts';
 import { FINISHES, type KnownNames, TINS } from './known-names.ts';
 import { readFinishAsks } from './order-finishes.ts';
 import { readName } from './order-names.ts';
-import { refuse } from './problems.ts';
+import { error, refuse } from './problems.ts';
 import { quote } from './quote.ts';
 import { parseDays } from './units/days.ts';
 import { parseLength } from './units/length.ts';
@@ -84,22 +86,39 @@ function readSample(reader: YamlReader, names: LabelNames): LabelSample | undefi
   return tinId === undefined ? undefined : { tinId, finishes };
 }
 
+/** As high as written, and never below what the rules let type be; left out: just that. */
+function readXHeight(reader: YamlReader, rules: LabelRules, packSurfaceCm2: number | undefined): number {
+  const leastMm = leastXHeightMm(rules, packSurfaceCm2);
+  const written = reader.parsed(parseXHeight, 'label', 'x_height');
+  if (written !== undefined && written < leastMm) {
+    const message = `A lower-case x of ${written} mm is smaller than the ${rules} rules allow on this pack`;
+    const upMm = Math.ceil(leastMm * 10) / 10;
+    const small =
+      rules === 'US' ? '' : " A pack whose largest side is under 80 cm2 may have less: 'pack_surface'.";
+    const hint = `Use ${upMm} mm or more, or leave it out.${small}`;
+    reader.report(error('label-x-height', message, hint), 'label', 'x_height');
+  }
+  return written ?? leastMm;
+}
+
 /** How labels are written; the usual for what is left out. */
 export function readLabelSettings(reader: YamlReader, names: LabelNames): LabelSettings {
+  const rules = reader.word(LABEL_RULES, 'label', 'rules') ?? USUAL_LABEL.rules;
+  const packSurfaceCm2 = reader.parsed(parseSurface, 'label', 'pack_surface');
   const mayContain = reader.texts('label', 'may_contain') ?? [];
   const sizes = (reader.texts('label', 'sizes') ?? []).flatMap(
     (_, index) => reader.parsed(parseLabelSize, 'label', 'sizes', index) ?? [],
   );
   return {
-    rules: reader.word(LABEL_RULES, 'label', 'rules') ?? USUAL_LABEL.rules,
+    rules,
     sale: reader.word(KINDS_OF_SALE, 'label', 'sale') ?? USUAL_LABEL.sale,
     mayContain: ALLERGENS.filter((allergen) => mayContain.includes(allergen)),
-    xHeightMm: reader.parsed(parseXHeight, 'label', 'x_height') ?? USUAL_LABEL.xHeightMm,
+    xHeightMm: readXHeight(reader, rules, packSurfaceCm2),
     sizes: sizes.length > 0 ? sizes : USUAL_LABEL.sizes,
     ...present<Pick<LabelSettings, 'durabilityDays' | 'storage' | 'packSurfaceCm2' | 'sample'>>({
       durabilityDays: reader.parsed(parseDays, 'label', 'durability'),
       storage: reader.text('label', 'storage'),
-      packSurfaceCm2: reader.parsed(parseSurface, 'label', 'pack_surface'),
+      packSurfaceCm2,
       sample: readSample(reader, names),
     } as {
       [K in 'durabilityDays' | 'storage' | 'packSurfaceCm2' | 'sample']: LabelSettings[K] | undefined;

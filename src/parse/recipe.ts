@@ -20,9 +20,11 @@ import { readProvenBakes } from './proven-bakes.ts';
 import { recipeSchema } from './schemas/recipe-schema.ts';
 import type { SpecContext } from './spec.ts';
 import { parseBatterTemperature } from './units/batter-temperature.ts';
+import { parseDays } from './units/days.ts';
 import { parseDensity } from './units/density.ts';
 import { parseEggSize } from './units/egg-size.ts';
 import { parseFinishedHeight, parseLength } from './units/length.ts';
+import { parseShare } from './units/share.ts';
 import { parseTemperature } from './units/temperature.ts';
 import { frontMatter } from './yaml/front-matter.ts';
 import { plainLines } from './yaml/readable-text.ts';
@@ -42,7 +44,15 @@ export interface RecipeOutcome {
   problems: Problem[];
 }
 
-type OptionalKey = 'suits' | 'bakeClass' | 'bakeStart' | 'ovenId' | 'batterC' | 'loggedFills';
+type OptionalKey =
+  | 'bakingLossShare'
+  | 'keepsDays'
+  | 'suits'
+  | 'bakeClass'
+  | 'bakeStart'
+  | 'ovenId'
+  | 'batterC'
+  | 'loggedFills';
 
 const DEFAULT_LAYERS = 2;
 /** Stands in the record of a recipe that neither counts eggs nor names a size. */
@@ -141,10 +151,14 @@ function read(reader: YamlReader, id: string, body: string, context: RecipeConte
   });
   const ovenId = reader.parsed((text) => oneName(text, OVENS, context.ovens ?? ONE_OVEN), 'which_oven');
   const batterC = reader.parsed(parseBatterTemperature, 'batter_temperature');
+  const bakingLossShare = reader.parsed((text) => parseShare(text, { zero: true }), 'baking_loss');
+  const keepsDays = reader.parsed(parseDays, 'keeps');
   if (whole === null || !isSound(reader.problems)) return null;
   const optional = present({
     suits: reader.text('suits'),
     bakeClass: reader.word(BAKE_CLASSES, 'bake_class'),
+    bakingLossShare,
+    keepsDays,
     bakeStart: reader.word(BAKE_STARTS, 'bake_start'),
     ovenId,
     batterC,

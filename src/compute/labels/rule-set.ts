@@ -88,8 +88,8 @@ const RULE_SETS: Record<LabelRules, RuleSet> = {
     alsoListed: ['sulphites'],
     containsLine: true,
     // One sixteenth of an inch, measured on a lower-case o: 21 CFR 101.2(c).
-    leastXHeightMm: 1.588,
-    leastXHeightSmallMm: 1.588,
+    leastXHeightMm: 1.5875,
+    leastXHeightSmallMm: 1.5875,
     needs: {
       'made to order': [],
       'prepacked for direct sale': ['name', 'ingredients', 'allergens', 'net-quantity', 'business'],

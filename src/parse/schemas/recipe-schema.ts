@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { BAKE_CLASSES, BAKE_STARTS, MIXING_METHODS } from '../../domain/recipe.ts';
-import { day, density, keys, length, line, mass, spec, temperature } from './keys.ts';
+import { day, days, density, keys, length, line, mass, share, spec, temperature } from './keys.ts';
 
 const provenBake = keys({
   tins: spec('Which tins were filled'),
@@ -40,6 +40,8 @@ export const recipeSchema = keys({
   ).optional(),
   oven: temperature('Oven temperature', '160C', '140C fan', '350F', 'gas 4'),
   layers: z.int().min(1).max(12).optional().meta({ description: 'Layers it is cut into', default: 2 }),
+  baking_loss: share('What the batter loses in the oven, by your own weighing', '10 %').optional(),
+  keeps: days('How long the plain cake keeps in a closed box', '4 days').optional(),
   suits: line('What it is good for', 'Stacking and carving').optional(),
   proven_bakes: z.array(provenBake).optional(),
 });
