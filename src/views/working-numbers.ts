@@ -32,6 +32,9 @@ const DECIMALS: Record<FigureUnit, number> = {
   kcal: 0,
   mg: 0,
   days: 0,
+  minor: 0,
+  kWh: 3,
+  h: 3,
 };
 
 /** Units that are printed behind the number. */
@@ -58,6 +61,9 @@ const SUFFIX: Record<FigureUnit, string> = {
   kcal: ' kcal',
   mg: ' mg',
   days: ' days',
+  minor: '',
+  kWh: ' kWh',
+  h: ' h',
 };
 
 /** A computed number, its last digit rounded. */
