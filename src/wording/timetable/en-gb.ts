@@ -1,0 +1,131 @@
+/** British English for timetables and oven plans. */
+import { numberInWords } from '../locales/english-numbers.ts';
+import type { TimetableWords } from './timetable-words.ts';
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+export const monthName = (month: number): string => MONTHS[month - 1] ?? '';
+
+const two = (value: number): string => String(value).padStart(2, '0');
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const loadsOf = (count: number): string =>
+  count === 1 ? 'one oven load' : `${numberInWords(count, 12)} oven loads`;
+
+export const enGbTimetable: TimetableWords = {
+  title: (orders) => `Timetable: ${orders}`,
+  and: 'and',
+  weekdays: ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'],
+  day: (weekday, dayOfMonth, month) => `${weekday} ${dayOfMonth} ${monthName(month)}`,
+  clock: (minuteOfDay) => `${two(Math.floor(minuteOfDay / 60))}:${two(minuteOfDay % 60)}`,
+  what: {
+    shop: () => 'Shop',
+    'make-finish': ({ finish }) => `Make the ${finish}`,
+    'weigh-out': ({ batter, cakes }) => `Weigh out ${batter}; grease and line ${cakes}`,
+    'oven-on': ({ dial }) => `Oven on, ${dial}`,
+    mix: ({ batter }) => `Mix ${batter}`,
+    'fill-tins': ({ cakes }) => `Fill ${cakes}`,
+    'wash-bowl': () => 'Wash the bowl',
+    'oven-in': ({ load, dial }) => `${load} into the oven, ${dial}`,
+    'oven-out': ({ cakes }) => `Out of the oven when done: ${cakes}`,
+    'turn-out': ({ cakes }) => `Turn out ${cakes}; wash the tins`,
+    wrap: ({ cakes }) => `Wrap ${cakes}`,
+    build: ({ cakes, filled }) => `${filled ? 'Level, cut and fill' : 'Level and cut'} ${cakes}`,
+    'crumb-coat': ({ cakes, finish }) => `First coat of ${finish} on ${cakes}`,
+    'final-coat': ({ cakes, finish }) => `Final coat of ${finish} on ${cakes}`,
+    cover: ({ cakes, finish }) => `Cover ${cakes} with ${finish}`,
+    stack: () => 'Set the supports and stack the tiers',
+    pack: () => 'Board, box and label',
+    deliver: () => 'Drive to the place',
+    'set-up': () => 'Set up',
+    'hand-over': () => 'Hand over',
+  },
+  wait: {
+    'finish-stands': (until) => `Then it stands until ${until}.`,
+    soften: (until) => `Then butter and eggs come to the warmth of the room until ${until}.`,
+    'cool-in-tin': (until) => `Then cool in the tin until ${until}.`,
+    cool: (until) => `Then cool on the rack until ${until}.`,
+    rest: (until) => `Then rest until ${until}.`,
+    'filling-settles': (until) => `Then settle until ${until}.`,
+    chill: (until) => `Then chill until ${until}.`,
+    'coat-sets': (until) => `Then firm up until ${until}.`,
+    'cover-sets': (until) => `Then dry until ${until}.`,
+    'stack-settles': (until) => `Then leave to settle until ${until}.`,
+  },
+  untilOn: (clock, weekday) => `${clock} on ${weekday}`,
+  part: (share) => `Only ${share} of that bowlful: its tins do not go into the oven together.`,
+  lookAt: (name, first, likely, by) => `${name}: look at ${first}, likely ${likely}, out by ${by}.`,
+  seePlan: (load) => `Places on the shelves: oven plan, ${load.toLowerCase()}.`,
+  lead: (day, clock, handsOn, days, ovenOn) =>
+    `Begin on ${day} at ${clock}. ${handsOn} of work by hand on ${days === 1 ? 'one day' : `${numberInWords(days, 12)} days`}, ${ovenOn} with cakes in the oven; the rest is waiting, and nights are free.`,
+  daySummary: (handsOn, from, to) => `${handsOn} by hand, from ${from} to ${to}.`,
+  dayWaiting: 'Nothing by hand: the cakes rest.',
+  clocksForward: 'Clocks go forward an hour this night; times are as the clock shows them afterwards.',
+  clocksBack: 'Clocks go back an hour this night; times are as the clock shows them afterwards.',
+  bound: (later) => `With these oven loads no timetable could begin more than ${later} later.`,
+  boundReached: 'With these oven loads no timetable could begin later.',
+  loadsProven: (loads) => `${capital(loadsOf(loads))}; fewer are not possible.`,
+  loadsBound: (loads, least) =>
+    `${capital(loadsOf(loads))}; no fewer were found, and fewer than ${numberInWords(least, 12)} are not possible.`,
+  load: (number) => `Load ${number}`,
+  planTitle: (orders) => `Oven plan: ${orders}`,
+  planLead: (loads) =>
+    `${capital(loadsOf(loads))}, seen from above with the door in front. Each tin has its number in the list below its load.`,
+  gaps: (air, wall, width, depth) =>
+    `Shelves of ${width} × ${depth} mm; ${air} mm of air between tins, ${wall} mm to walls, door and fan.`,
+  when: (day, inAt, outBy) => `${day}: in at ${inAt}, the last out by ${outBy}.`,
+  heatCold: (clock) => `Switch on by ${clock}.`,
+  heatHot: 'The oven is still hot from the load before: let it come back to heat.',
+  shelf: (fromBottom, shelves) => {
+    if (shelves === 1) return 'Shelf';
+    if (fromBottom === 0) return 'Lower shelf';
+    return fromBottom === shelves - 1 ? 'Upper shelf' : 'Middle shelf';
+  },
+  shelfAlt: (shelf, tins) => `${shelf}, seen from above, door in front: ${tins}`,
+  shelfEmpty: 'empty',
+  door: 'door',
+  back: 'back',
+  minutes: 'min',
+  hours: 'h',
+  table: {
+    done: 'Done',
+    time: 'Time',
+    what: 'What',
+    minutes: 'Minutes',
+    order: 'Order',
+    tin: 'Tin',
+    firstLook: 'First look',
+    likely: 'Likely',
+    by: 'Out by',
+    shelf: 'Shelf',
+    waiting: 'Until then',
+  },
+  lanes: { hands: 'Hands', mixer: 'Mixer', oven: 'Oven' },
+  tones: { hands: 'by hand', heat: 'in the oven', waiting: 'waiting' },
+  barsAlt: (day) => `${day} as bars; the table below says the same.`,
+  barText: (what, from, to) => `${what}, ${from} to ${to}`,
+  daySheet: 'Day sheet',
+  daySheetLead: 'Tick each line as it is done. Times by the clock; what a line waits for stands below it.',
+  ovenPlan: 'Oven plan',
+  cautions: {
+    hot: 'Tins, shelves and heating cores stay hot: dry cloths, both hands, children away.',
+    raw: 'Batter holds raw egg and raw flour: nobody tastes it; wash hands, bowls and surfaces after it.',
+    cool: 'Cool cakes fully before they are wrapped, filled or boxed: warm cake sweats and spoils.',
+    supports:
+      'Supports and boards are not food: they must be made for food, and all come out before the cake is cut.',
+    chilled:
+      'Fresh cream, curd and the like stay in the fridge, at 8 °C or below, until they are used and after.',
+  },
+};

@@ -1,0 +1,33 @@
+/** American English for timetables and oven plans: what differs from British. */
+import { enGbTimetable, monthName } from './en-gb.ts';
+import type { TimetableWords } from './timetable-words.ts';
+
+function twelveHours(minuteOfDay: number): string {
+  const [hour, minute] = [Math.floor(minuteOfDay / 60), minuteOfDay % 60];
+  return `${hour % 12 === 0 ? 12 : hour % 12}:${String(minute).padStart(2, '0')}\u00a0${hour < 12 ? 'am' : 'pm'}`;
+}
+
+export const enUsTimetable: TimetableWords = {
+  ...enGbTimetable,
+  day: (weekday, dayOfMonth, month) => `${weekday}, ${monthName(month)} ${dayOfMonth}`,
+  clock: twelveHours,
+  what: {
+    ...enGbTimetable.what,
+    'turn-out': ({ cakes }) => `Turn out ${cakes}; wash the pans`,
+  },
+  wait: {
+    ...enGbTimetable.wait,
+    'cool-in-tin': (until) => `Then cool in the pan until ${until}.`,
+  },
+  part: (share) => `Only ${share} of that bowlful: its pans do not go into the oven together.`,
+  planLead: (loads) => enGbTimetable.planLead(loads).replace('tin', 'pan'),
+  gaps: (air, wall, width, depth) =>
+    `Racks of ${width} × ${depth} mm; ${air} mm of air between pans, ${wall} mm to walls, door and fan.`,
+  table: { ...enGbTimetable.table, tin: 'Pan' },
+  cautions: {
+    ...enGbTimetable.cautions,
+    hot: 'Pans, racks and heating cores stay hot: dry cloths, both hands, children away.',
+    chilled:
+      'Fresh cream, curd and the like stay refrigerated, at 41 °F or below, until they are used and after.',
+  },
+};

@@ -1,0 +1,117 @@
+/** The words of timetables and oven plans. A missing key does not compile. */
+
+/** Kinds of rows; the same names as the steps of a plan, and the hand-over. */
+export type RowKind =
+  | 'shop'
+  | 'make-finish'
+  | 'weigh-out'
+  | 'oven-on'
+  | 'mix'
+  | 'fill-tins'
+  | 'wash-bowl'
+  | 'oven-in'
+  | 'oven-out'
+  | 'turn-out'
+  | 'wrap'
+  | 'build'
+  | 'crumb-coat'
+  | 'final-coat'
+  | 'cover'
+  | 'stack'
+  | 'pack'
+  | 'deliver'
+  | 'set-up'
+  | 'hand-over';
+
+export type WaitKind =
+  | 'finish-stands'
+  | 'soften'
+  | 'cool-in-tin'
+  | 'cool'
+  | 'rest'
+  | 'filling-settles'
+  | 'chill'
+  | 'coat-sets'
+  | 'cover-sets'
+  | 'stack-settles';
+
+/** What a row is about, in words. */
+export interface RowNames {
+  /** 'six-inch round and eight-inch round'. */
+  cakes: string;
+  finish: string;
+  batter: string;
+  /** 'Load 2'. */
+  load: string;
+  /** '140 °C fan'. */
+  dial: string;
+  /** Whether anything goes between the layers. */
+  filled: boolean;
+}
+
+export interface TimetableWords {
+  title: (orders: string) => string;
+  and: string;
+  weekdays: readonly string[];
+  /** 'Thursday 22 October'. */
+  day: (weekday: string, dayOfMonth: number, month: number) => string;
+  clock: (minuteOfDay: number) => string;
+  what: Record<RowKind, (names: RowNames) => string>;
+  wait: Record<WaitKind, (until: string) => string>;
+  /** '18:42', and on another day '05:00 on Friday'. */
+  untilOn: (clock: string, weekday: string) => string;
+  part: (share: string) => string;
+  lookAt: (name: string, first: string, likely: string, by: string) => string;
+  seePlan: (load: string) => string;
+  lead: (day: string, clock: string, handsOn: string, days: number, ovenOn: string) => string;
+  daySummary: (handsOn: string, from: string, to: string) => string;
+  dayWaiting: string;
+  clocksForward: string;
+  clocksBack: string;
+  bound: (later: string) => string;
+  boundReached: string;
+  loadsProven: (loads: number) => string;
+  loadsBound: (loads: number, least: number) => string;
+  load: (number: number) => string;
+  planTitle: (orders: string) => string;
+  planLead: (loads: number) => string;
+  gaps: (air: string, wall: string, width: string, depth: string) => string;
+  when: (day: string, inAt: string, outBy: string) => string;
+  heatCold: (clock: string) => string;
+  heatHot: string;
+  shelf: (fromBottom: number, shelves: number) => string;
+  shelfAlt: (shelf: string, tins: string) => string;
+  shelfEmpty: string;
+  door: string;
+  back: string;
+  minutes: string;
+  hours: string;
+  table: {
+    done: string;
+    time: string;
+    what: string;
+    minutes: string;
+    order: string;
+    tin: string;
+    firstLook: string;
+    likely: string;
+    by: string;
+    shelf: string;
+    waiting: string;
+  };
+  lanes: { hands: string; mixer: string; oven: string };
+  tones: { hands: string; heat: string; waiting: string };
+  barsAlt: (day: string) => string;
+  barText: (what: string, from: string, to: string) => string;
+  /** Of the print. */
+  daySheet: string;
+  daySheetLead: string;
+  ovenPlan: string;
+  cautions: {
+    hot: string;
+    raw: string;
+    cool: string;
+    supports: string;
+    chilled: string;
+  };
+}
