@@ -1,4 +1,5 @@
 /** The sample style's fonts, read and parsed once per test file. */
+import type { HouseStyle } from '../../src/domain/house-style.ts';
 import { readBundledFont } from '../../src/pdf/bundled-fonts.ts';
 import type { FontFile } from '../../src/pdf/fonts.ts';
 import { type LoadedFonts, loadFonts } from '../../src/pdf/fonts.ts';
@@ -10,14 +11,18 @@ function bundled(name: string): FontFile {
   return file.value;
 }
 
-export function sampleFonts(): LoadedFonts {
-  const { text, textBold, textItalic, heading } = sampleStyle.fonts;
-  const fonts = loadFonts({
+/** Fonts of a style that names bundled ones only. */
+export function fontsOf({ fonts: names, headingCase }: HouseStyle): LoadedFonts {
+  const { text, textBold, textItalic, heading } = names;
+  const files = {
     text: bundled(text),
     textBold: bundled(textBold),
     textItalic: bundled(textItalic),
     heading: bundled(heading),
-  });
+  };
+  const fonts = loadFonts(files, headingCase);
   if (!fonts.ok) throw new Error(JSON.stringify(fonts.problems));
   return fonts.value;
 }
+
+export const sampleFonts = (): LoadedFonts => fontsOf(sampleStyle);
