@@ -10,6 +10,7 @@ import { summedUses, usesOf } from '../orders/ingredient-uses.ts';
 import type { OrderContent } from '../orders/order-content.ts';
 import type { IngredientUse, PlannedOrder } from '../orders/planned-order.types.ts';
 import { workOf } from '../orders/work-of.ts';
+import { eggNeed } from '../shopping/eggs-to-buy.ts';
 import { type ShoppingList, shoppingList } from '../shopping/shopping-list.ts';
 import type { Work } from '../timeline/work.ts';
 import { type WeekMix, weekMixes } from './week-mixes.ts';
@@ -23,6 +24,7 @@ export interface PlannedWeek {
   /** Batter beyond what the tins ask for, made alone and made together, g. */
   surplusAloneG: number;
   surplusG: number;
+  /** Whole eggs cracked, order by order and together. */
   eggsAlone: number;
   eggs: number;
   /** What the week's timetable is made from. */
@@ -35,8 +37,9 @@ type Mixed = Pick<WeekMix, 'mix'>;
 
 const surplusOf = (mixes: readonly Mixed[]): number =>
   quantiseG(mixes.reduce((sum, { mix }) => sum + mix.surplusG, 0));
-const eggsOf = (mixes: readonly Mixed[]): number =>
-  mixes.reduce((sum, { mix }) => sum + (mix.eggs?.whole ?? 0), 0);
+/** Whole eggs to crack, fillings and coatings included. */
+const eggsOf = (uses: readonly IngredientUse[], shelf: Content['ingredients']): number =>
+  eggNeed(uses, shelf)?.eggs ?? 0;
 
 /** Plans a week; `orders` are those of the week, planned. Fails where a shared mix cannot be made. */
 export function planWeek(
@@ -59,8 +62,8 @@ export function planWeek(
     shopping: shoppingList(uses, content.stock, content.ingredients),
     surplusAloneG: surplusOf(alone),
     surplusG: surplusOf(mixes.value),
-    eggsAlone: eggsOf(alone),
-    eggs: eggsOf(mixes.value),
+    eggsAlone: orders.reduce((sum, one) => sum + eggsOf(one.uses, content.ingredients), 0),
+    eggs: eggsOf(uses, content.ingredients),
     work: workOf(orders, mixes.value),
   });
 }

@@ -1,0 +1,112 @@
+/** Batter bowl by bowl: eggs, weights and what goes into which tin, for one order or for several sharing a bowl. */
+
+import type { LoadTin, MixLoad } from '../compute/mixes/plan-mix.ts';
+import type { MixOfTiers } from '../compute/orders/work-of.ts';
+import type { Ingredient } from '../domain/ingredient.ts';
+import type { Kitchen } from '../domain/kitchen.ts';
+import { quantiseG } from '../domain/quantise.ts';
+import { eggsInWords } from '../wording/eggs.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import { formatNumber } from '../wording/number.ts';
+import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { spoonsFor } from '../wording/spoons.ts';
+import { surplusInWords } from '../wording/surplus.ts';
+import type { Words } from '../wording/words.ts';
+import type { Figure } from './figure.ts';
+import { totalFigure, weighedFigure, wholeEggsFigure } from './figures.ts';
+import type { BatterView, Bowlful, BowlfulTin, WeighedLine } from './order.types.ts';
+
+export interface BatterInput {
+  kitchen: Kitchen;
+  ingredients: readonly Ingredient[];
+  /** How a tier is called: by itself, or with its order. */
+  nameOf(ref: MixOfTiers['tiers'][number]): string;
+}
+
+interface Setting extends BatterInput {
+  words: Words;
+  own: OrderWords;
+}
+
+export const countFigure = (count: number): Figure => ({
+  value: count,
+  unit: 'count',
+  text: formatNumber(count, 0),
+});
+
+function bowlfulTin(load: LoadTin, mix: MixOfTiers, { nameOf, own }: Setting): BowlfulTin[] {
+  const ref = mix.tiers[load.tin];
+  const tin = mix.mix.tins[load.tin]?.tin;
+  if (ref === undefined || tin === undefined) return [];
+  const { ofParts, parts = 1 } = load;
+  const share = ofParts === undefined ? load.count : 1;
+  return [
+    {
+      name: nameOf(ref),
+      tinName: tin.name,
+      count: countFigure(load.count),
+      each: totalFigure(quantiseG(load.receivesG / share)),
+      partText: ofParts === undefined ? null : own.partOf(parts, ofParts, tin.name),
+    },
+  ];
+}
+
+/** Eggs counted or beaten; where the kitchen weighs beaten egg it is a line like the others. */
+function eggsOf({ eggs, lines }: MixLoad, words: Words): Pick<Bowlful, 'eggs' | 'eggsText'> {
+  if (eggs === null || eggs.rule === 'weigh') return { eggs: [], eggsText: null };
+  return {
+    eggsText: eggsInWords(eggs.parts, words),
+    eggs: eggs.parts.map(({ ingredientId, part, whole }) => ({
+      part,
+      count: wholeEggsFigure(whole),
+      grams: totalFigure(lines.find((line) => line.ingredientId === ingredientId)?.grams ?? 0),
+    })),
+  };
+}
+
+function linesOf({ eggs, lines }: MixLoad, { ingredients, words }: Setting): WeighedLine[] {
+  return lines
+    .filter(({ eggPart, grams }) => grams > 0 && (eggPart === undefined || eggs?.rule === 'weigh'))
+    .map(({ ingredientId, name, grams }) => ({
+      ingredient: { id: ingredientId, name },
+      grams: weighedFigure(grams),
+      beside: spoonsFor(grams, ingredients.find(({ id }) => id === ingredientId)?.teaspoonG, words.pinch),
+    }));
+}
+
+function bowlful(load: MixLoad, at: number, mix: MixOfTiers, setting: Setting): Bowlful {
+  const of = mix.mix.loads.length;
+  return {
+    id: `bowl-${at + 1}`,
+    name: of === 1 ? setting.own.onlyBowl : setting.own.bowl(at + 1, of),
+    batter: totalFigure(load.batterG),
+    ...eggsOf(load, setting.words),
+    lines: linesOf(load, setting),
+    tins: load.tins.flatMap((tin) => bowlfulTin(tin, mix, setting)),
+  };
+}
+
+/** The mixes of an order or a week, bowl by bowl. */
+export function batterViews(mixes: readonly MixOfTiers[], input: BatterInput): BatterView[] {
+  const { kitchen } = input;
+  const words = wordsFor(kitchen.locale);
+  const own = orderWordsFor(kitchen.locale);
+  const setting = { ...input, words, own };
+  return mixes.map((planned, at) => {
+    const { mix, recipe, flavours } = planned;
+    return {
+      id: `mix-${at + 1}`,
+      name: own.mixOf(
+        recipe.name,
+        flavours.map(({ name }) => name),
+      ),
+      recipe: { id: recipe.id, name: recipe.name },
+      flavours: flavours.map(({ id, name }) => ({ id, name })),
+      batter: totalFigure(mix.batterG),
+      eggs: mix.eggs === null ? null : wholeEggsFigure(mix.eggs.whole),
+      surplus: totalFigure(mix.surplusG),
+      surplusText: surplusInWords(mix.surplusG, kitchen.fairyCaseG, words),
+      bowlfuls: mix.loads.map((load, index) => bowlful(load, index, planned, setting)),
+    };
+  });
+}

@@ -1,0 +1,150 @@
+/** Cost and price of an order for the baker, and the quote for the customer: two views that share no line. */
+import type { CostLine, OrderCost, PriceLine } from '../compute/costs/order-cost.ts';
+import type { Effort } from '../compute/costs/order-effort.ts';
+import type { Content } from '../domain/content.ts';
+import { PLAIN_OVEN } from '../domain/kitchen.ts';
+import { quantiseRatio } from '../domain/quantise.ts';
+import { formatDate } from '../wording/date.ts';
+import { listInWords } from '../wording/list.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import { formatMoney, formatRate } from '../wording/money.ts';
+import { formatNumber, formatShare } from '../wording/number.ts';
+import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { dialTextsOf } from './bake-figures.ts';
+import type { Figure } from './figure.ts';
+import type { OrderView } from './order.types.ts';
+import { countFigure } from './order-batters.ts';
+import type { CostRow, OrderCostView, QuoteRow, QuoteView } from './order-money.types.ts';
+import { moneyFigure } from './shopping.ts';
+
+type MoneyContent = Pick<Content, 'kitchen' | 'costs' | 'business'>;
+
+function amountText({ kind, amount }: CostLine, { cost }: OrderWords): string {
+  if (amount === null) return '';
+  if (kind === 'packaging') return cost.pieces(formatNumber(amount, 0));
+  if (kind === 'energy') return cost.kwh(formatNumber(amount, 2));
+  const minutes = Math.round(amount * 60);
+  return cost.hours(Math.floor(minutes / 60), minutes % 60);
+}
+
+function eachText({ kind, eachMinor }: CostLine, { cost }: OrderWords, { costs }: MoneyContent): string {
+  if (eachMinor === null) return '';
+  if (kind === 'packaging') return formatMoney(eachMinor, costs.currency);
+  const rate = formatRate(eachMinor, costs.currency);
+  return kind === 'energy' ? cost.perKwh(rate) : cost.perHour(rate);
+}
+
+function costRow(line: CostLine, words: OrderWords, content: MoneyContent): CostRow {
+  return {
+    kind: line.kind,
+    name: line.kind === 'packaging' ? line.name : words.cost.kinds[line.kind],
+    amountText: amountText(line, words),
+    eachText: eachText(line, words, content),
+    cost: moneyFigure(line.minor, content.costs.currency),
+  };
+}
+
+const minutes = (value: number): Figure => ({ value, unit: 'min', text: formatNumber(value, 0) });
+
+function ovenText(
+  { loads, heatings, ovenKwh }: Effort,
+  words: OrderWords,
+  { kitchen }: MoneyContent,
+): string {
+  const texts = loads.map(({ tins, ovenC, minutes: long }) =>
+    words.cost.load(tins, dialTextsOf(ovenC, kitchen.oven ?? PLAIN_OVEN).set, formatNumber(long, 0)),
+  );
+  const { and } = wordsFor(kitchen.locale);
+  return words.cost.ovenText(listInWords(texts, and), heatings, formatNumber(ovenKwh, 2));
+}
+
+/** What an order costs: for the baker only. */
+export function orderCostView(cost: OrderCost, effort: Effort, content: MoneyContent): OrderCostView {
+  const { costs, kitchen } = content;
+  const words = orderWordsFor(kitchen.locale);
+  const money = (minor: number): Figure => moneyFigure(minor, costs.currency);
+  const cake = cost.prices.find(({ kind }) => kind === 'cake');
+  const hours = quantiseRatio(effort.handsOnMin / 60);
+  return {
+    rows: cost.lines.map((line) => costRow(line, words, content)),
+    cost: money(cost.costMinor),
+    priceText: words.cost.price(
+      formatShare(costs.margin, 0),
+      formatMoney(costs.roundUpToMinor, costs.currency),
+    ),
+    price: money(cake?.netMinor ?? 0),
+    margin: money(cost.marginMinor),
+    jobs: effort.jobs.map(({ kind, count, minutes: long }) => ({
+      kind,
+      name: words.cost.jobs[kind] ?? kind,
+      times: countFigure(count),
+      minutes: minutes(long),
+    })),
+    handsOn: {
+      value: hours,
+      unit: 'h',
+      text: words.cost.hours(Math.floor(effort.handsOnMin / 60), effort.handsOnMin % 60),
+    },
+    ovenText: ovenText(effort, words, content),
+    ovenEnergy: { value: effort.ovenKwh, unit: 'kWh', text: formatNumber(effort.ovenKwh, 2) },
+  };
+}
+
+function quoteRow(price: PriceLine, words: OrderWords, { costs }: MoneyContent): QuoteRow {
+  const money = (minor: number): Figure => moneyFigure(minor, costs.currency);
+  return {
+    name: price.name,
+    count: countFigure(price.count),
+    each: money(price.eachMinor),
+    net: money(price.netMinor),
+    vatText: price.vatShare === 0 ? words.quote.noVat : words.quote.vatAt(formatShare(price.vatShare, 0)),
+    vat: money(price.vatMinor),
+    note: price.inedible ? words.quote.inedible : null,
+  };
+}
+
+/** 'Bottom tier, 10-inch round: vanilla sponge; raspberry jam, vanilla buttercream and sugarpaste'. */
+function included(tier: OrderView['tiers'][number], words: OrderWords, and: string): string {
+  const finishes = [...new Set(tier.finishes.map(({ finish }) => finish.name.toLowerCase()))];
+  const taste = words.quote.taste(tier.batterText, listInWords(finishes, and));
+  return `${words.count(tier.count.value, `${tier.name}, ${tier.sizeText}`)}: ${taste}`;
+}
+
+type QuoteOrder = Pick<OrderView, 'title' | 'reference' | 'handOver' | 'tiers' | 'allergens'> & {
+  portionsText: string;
+};
+
+/** What the customer is shown: prices, never costs. */
+export function quoteView(cost: OrderCost, order: QuoteOrder, content: MoneyContent): QuoteView {
+  const { costs, kitchen, business } = content;
+  const words = orderWordsFor(kitchen.locale);
+  const { and } = wordsFor(kitchen.locale);
+  const money = (minor: number): Figure => moneyFigure(minor, costs.currency);
+  const { contact } = business ?? {};
+  return {
+    title: order.title,
+    reference: order.reference,
+    lead: words.quote.lead,
+    business:
+      business === null
+        ? null
+        : { name: business.name, lines: [...business.address, ...(contact === undefined ? [] : [contact])] },
+    handOverText: order.handOver.text,
+    placeText: order.handOver.placeText,
+    portionsText: order.portionsText,
+    includes: order.tiers.map((tier) => included(tier, words, and)),
+    rows: cost.prices.map((price) => quoteRow(price, words, content)),
+    net: money(cost.netMinor),
+    vat: money(cost.vatMinor),
+    total: money(cost.totalMinor),
+    hasVat: cost.vatMinor > 0,
+    datedText: words.quote.dated(formatDate(kitchen.edition)),
+    allergens: [
+      order.allergens.sentence,
+      ...[order.allergens.unknown, order.allergens.mayContain].flatMap((text) => text ?? []),
+      words.quote.allergenNote,
+    ],
+    notes: cost.vatMinor > 0 ? [words.quote.vatNote] : [],
+    cautions: [],
+  };
+}

@@ -1,0 +1,56 @@
+/** What is made to fill and cover an order, each finish in one go. */
+import type { PlannedFinish, PlannedOrder } from '../compute/orders/plan-order.ts';
+import type { Content } from '../domain/content.ts';
+import { finishingWordsFor } from '../wording/finishing/index.ts';
+import { listInWords } from '../wording/list.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import { orderWordsFor } from '../wording/orders/index.ts';
+import { spoonsFor } from '../wording/spoons.ts';
+import { totalFigure, weighedFigure } from './figures.ts';
+import type { FinishView, WeighedLine } from './order.types.ts';
+import { tierName } from './order-tiers.ts';
+
+function weighedLines({ finish, lines }: PlannedFinish, content: Content): WeighedLine[] {
+  const { kitchen, ingredients } = content;
+  const words = wordsFor(kitchen.locale);
+  const finishing = finishingWordsFor(kitchen.locale);
+  return lines.map(({ ingredientId, name, grams, eggs }, at) => {
+    const item = ingredients.find(({ id }) => id === ingredientId);
+    const part = finish.parts[at]?.eggPart;
+    const { one, many } = words.eggParts[part ?? 'egg'];
+    return {
+      ingredient: { id: ingredientId, name },
+      grams: weighedFigure(grams),
+      beside:
+        eggs === null
+          ? spoonsFor(grams, item?.teaspoonG, words.pinch)
+          : finishing.fromEggs(eggs, eggs === 1 ? one : many),
+    };
+  });
+}
+
+/** 'the bottom tier and the top tier': the cakes that a finish goes on. */
+function forWhom(planned: PlannedOrder, finishId: string, content: Content): string {
+  const { kitchen } = content;
+  const words = orderWordsFor(kitchen.locale);
+  const names = planned.tiers
+    .filter(({ finishes }) => finishes.some(({ finish }) => finish.id === finishId))
+    .map(({ at }) => tierName(planned, at, words));
+  const lower = names.map((name) => name.charAt(0).toLowerCase() + name.slice(1));
+  return words.finishFor(listInWords(lower, wordsFor(kitchen.locale).and));
+}
+
+/** The finishes of an order, in the order in which they go on. */
+export function orderFinishes(planned: PlannedOrder, content: Content): FinishView[] {
+  const finishing = finishingWordsFor(content.kitchen.locale);
+  return planned.finishes.map((made) => ({
+    finish: { id: made.finish.id, name: made.finish.name },
+    kindText: finishing.kinds[made.finish.kind],
+    make: totalFigure(made.makeG),
+    needed: totalFigure(made.neededG),
+    lines: weighedLines(made, content),
+    forText: forWhom(planned, made.finish.id, content),
+    keepsText: finishing.keeps(made.finish.keepsDays, made.finish.chilled),
+    methodMarkdown: made.finish.methodMarkdown,
+  }));
+}

@@ -1,0 +1,132 @@
+/** An order as plain data, from what was agreed to what is handed over. */
+import type { PlannedOrder } from '../compute/orders/plan-order.ts';
+import { mixesOfOrder } from '../compute/orders/work-of.ts';
+import type { Content } from '../domain/content.ts';
+import { formatDate } from '../wording/date.ts';
+import { formatLength } from '../wording/length.ts';
+import { listInWords } from '../wording/list.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import { formatNumber } from '../wording/number.ts';
+import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import type { Caution } from './figure.ts';
+import { heightFigure, totalFigure } from './figures.ts';
+import type { DecisionView, HandOverView, OrderFact, OrderView } from './order.types.ts';
+import { orderAllergens } from './order-allergens.ts';
+import { batterViews, countFigure } from './order-batters.ts';
+import { orderCostView, quoteView } from './order-cost.ts';
+import { orderFinishes } from './order-finishes.ts';
+import { handOverView } from './order-hand-over.ts';
+import { orderTiers, tierName } from './order-tiers.ts';
+import type { WorkedOrder } from './planned-orders.ts';
+import type { RecipeBakes } from './recipe-bakes.ts';
+import { shoppingView } from './shopping.ts';
+
+const KG_G = 1000;
+
+function portionsText({ order, portions, portionsOver }: PlannedOrder, words: OrderWords): string {
+  const size = words.sizeNames[order.portions?.size ?? 'dessert'];
+  const own = words.portionsOf(String(portions), size);
+  const kept = order.keepsTopTier ? `; ${words.keptTop}` : '';
+  if (order.portions === undefined || portionsOver === null) return `${own}${kept}`;
+  const over =
+    portionsOver < 0 ? `${-portionsOver} short` : portionsOver === 0 ? 'none over' : `${portionsOver} over`;
+  return `${own} (${words.portionsWanted(String(order.portions.wanted), over)})${kept}`;
+}
+
+function factsOf(planned: PlannedOrder, handOver: HandOverView, words: OrderWords): OrderFact[] {
+  const { order, weightG, heightMm } = planned;
+  const fact = (id: keyof OrderWords['facts'], text: string): OrderFact => ({
+    id,
+    label: words.facts[id],
+    text,
+  });
+  return [
+    fact('reference', order.reference),
+    fact('handOver', handOver.text),
+    fact('place', handOver.placeText),
+    fact('portions', portionsText(planned, words)),
+    fact('arrangement', words.arrangement(order.arrangement === 'stacked', order.travelsAssembled)),
+    fact('height', formatLength(heightMm, 'cm')),
+    fact('weight', `${formatNumber(weightG / KG_G, 1)}\u00a0kg`),
+  ];
+}
+
+function decisionsOf({ order }: PlannedOrder): DecisionView[] {
+  return order.decisions.map(({ question, answer, by }) => ({
+    question,
+    answer,
+    byText: by === undefined ? null : formatDate(by),
+  }));
+}
+
+const HEAVY_G = 8000;
+
+function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content: Content): Caution[] {
+  const { cautions } = orderWordsFor(content.kitchen.locale);
+  const { order, finishes, weightG } = planned;
+  const { and } = wordsFor(content.kitchen.locale);
+  const stacked = order.arrangement === 'stacked' && order.tiers.length > 1;
+  return [
+    { code: 'raw-batter', text: cautions.raw },
+    { code: 'hot-tins', text: cautions.hot },
+    { code: 'cool', text: cautions.cool },
+    ...(finishes.some(({ finish }) => finish.chilled && finish.kind !== 'syrup')
+      ? [{ code: 'chilled', text: cautions.chilled }]
+      : []),
+    ...(stacked ? [{ code: 'supports', text: cautions.supports }] : []),
+    ...(stacked || weightG > HEAVY_G ? [{ code: 'heavy', text: cautions.heavy }] : []),
+    ...(inedible.length === 0
+      ? []
+      : [{ code: 'inedible', text: cautions.inedible(listInWords(inedible.map(lowerFirst), and)) }]),
+  ];
+}
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** The view of a worked order. */
+export function orderView(
+  { planned, week, shopping, effort, cost }: WorkedOrder,
+  content: Content,
+  bakes: ReadonlyMap<string, RecipeBakes>,
+): OrderView {
+  const { order, portions } = planned;
+  const { kitchen } = content;
+  const words = orderWordsFor(kitchen.locale);
+  const handOver = handOverView(order, week, content);
+  const tiers = orderTiers(planned, content, bakes);
+  const allergens = orderAllergens(planned, content);
+  const inedible = order.extras.filter((extra) => extra.inedible).map(({ name }) => name);
+  const text = portionsText(planned, words);
+  const head = { title: order.title, reference: order.reference };
+  const cakes = order.tiers.reduce((sum, { count }) => sum + count, 0);
+  return {
+    id: order.id,
+    ...head,
+    kitchenName: kitchen.name,
+    edition: kitchen.edition,
+    weekId: week.id,
+    summary: words.summary(cakes, order.arrangement === 'stacked', text),
+    handOver,
+    facts: factsOf(planned, handOver, words),
+    tiers,
+    batters: batterViews(mixesOfOrder(planned), {
+      kitchen,
+      ingredients: content.ingredients,
+      nameOf: ({ tierAt }) => tierName(planned, tierAt, words),
+    }),
+    finishes: orderFinishes(planned, content),
+    decisions: decisionsOf(planned),
+    inedible,
+    allergens,
+    portions: countFigure(portions),
+    portionsWanted: order.portions === undefined ? null : countFigure(order.portions.wanted),
+    weight: totalFigure(planned.weightG),
+    height: heightFigure(planned.heightMm),
+    shopping: shoppingView(order.id, words.shopping.forOrder(order.title), shopping, content),
+    cost: orderCostView(cost, effort, content),
+    quote: quoteView(cost, { ...head, handOver, tiers, allergens, portionsText: text }, content),
+    notes: order.notes,
+    cautions: cautionsOf(planned, inedible, content),
+    warnings: planned.warnings,
+  };
+}

@@ -1,0 +1,168 @@
+/** An order as page, sheet, lists, quote and data show it. */
+import type { Warning } from '../domain/problem.ts';
+import type { BakeFigures } from './bake-figures.types.ts';
+import type { Caution, Figure, Named } from './figure.ts';
+import type { OrderCostView, QuoteView } from './order-money.types.ts';
+import type { ShoppingView } from './shopping.types.ts';
+import type { TinPicture } from './tin-picture.ts';
+
+export interface OrderFact {
+  id: string;
+  label: string;
+  text: string;
+}
+
+/** One finish on one tier. */
+export interface TierFinishView {
+  finish: Named;
+  use: string;
+  /** 'Filling, 8 mm'. */
+  useText: string;
+  /** On the cakes of this tier together. */
+  on: Figure;
+  /** Made for them, or rolled out, with what is left over in it. */
+  make: Figure;
+  /** '46 cm across'; null for what is not rolled. */
+  sheetText: string | null;
+}
+
+export interface OrderTier {
+  /** 'tier-1', its own within the order. */
+  id: string;
+  /** 'Bottom tier', 'The cake'. */
+  name: string;
+  tin: Named;
+  sizeText: string;
+  picture: TinPicture;
+  recipe: Named;
+  flavours: Named[];
+  /** 'Equal-weights vanilla sponge, orange'. */
+  batterText: string;
+  count: Figure;
+  layers: Figure;
+  /** Batter that one tin gets. */
+  receives: Figure;
+  bakedHeight: Figure;
+  coatedHeight: Figure;
+  /** Null where nobody knows how wide the cake is, as for the lengths below. */
+  coatedAcross: Figure | null;
+  board: Figure | null;
+  boxHeight: Figure | null;
+  ribbon: Figure | null;
+  /** One cake. */
+  weight: Figure;
+  portions: Figure | null;
+  inRings: Figure | null;
+  bake: BakeFigures | null;
+  finishes: TierFinishView[];
+}
+
+/** An amount to weigh, with what stands beside it: spoons, or how many eggs it is. */
+export interface WeighedLine {
+  ingredient: Named;
+  grams: Figure;
+  beside: string | null;
+}
+
+export interface BowlfulTin {
+  /** 'Bottom tier', or with its order where several share the bowl. */
+  name: string;
+  tinName: string;
+  count: Figure;
+  each: Figure;
+  /** 'one of 3 parts of …' where a tin is too big for one bowl; else null. */
+  partText: string | null;
+}
+
+export interface Bowlful {
+  id: string;
+  /** 'Bowl 1 of 2'. */
+  name: string;
+  batter: Figure;
+  /** 'Seven eggs'; null without. */
+  eggsText: string | null;
+  /** Each kind counted, with its weight beaten. */
+  eggs: { part: string; count: Figure; grams: Figure }[];
+  lines: WeighedLine[];
+  tins: BowlfulTin[];
+}
+
+export interface BatterView {
+  id: string;
+  name: string;
+  recipe: Named;
+  flavours: Named[];
+  batter: Figure;
+  /** Null without eggs. */
+  eggs: Figure | null;
+  surplus: Figure;
+  surplusText: string;
+  bowlfuls: Bowlful[];
+}
+
+export interface FinishView {
+  finish: Named;
+  kindText: string;
+  make: Figure;
+  needed: Figure;
+  lines: WeighedLine[];
+  /** 'For the bottom tier and the top tier.' */
+  forText: string;
+  keepsText: string;
+  methodMarkdown: string;
+}
+
+export interface DecisionView {
+  question: string;
+  /** Null while it is open. */
+  answer: string | null;
+  byText: string | null;
+}
+
+export interface AllergenView {
+  /** As a sentence lists them. */
+  names: string[];
+  sentence: string;
+  unknown: string | null;
+  mayContain: string | null;
+  ask: string;
+  notFree: string;
+}
+
+export interface HandOverView {
+  /** `2026-11-28T14:00`. */
+  localTime: string;
+  zone: string;
+  /** 'Saturday 28 November 2026, 14:00'. */
+  text: string;
+  placeText: string;
+}
+
+export interface OrderView {
+  id: string;
+  title: string;
+  reference: string;
+  kitchenName: string;
+  edition: string;
+  weekId: string;
+  summary: string;
+  handOver: HandOverView;
+  facts: OrderFact[];
+  tiers: OrderTier[];
+  batters: BatterView[];
+  finishes: FinishView[];
+  decisions: DecisionView[];
+  /** What must come off before it is eaten. */
+  inedible: string[];
+  allergens: AllergenView;
+  portions: Figure;
+  portionsWanted: Figure | null;
+  weight: Figure;
+  height: Figure;
+  shopping: ShoppingView;
+  cost: OrderCostView;
+  quote: QuoteView;
+  notes: string;
+  cautions: Caution[];
+  warnings: Warning[];
+}

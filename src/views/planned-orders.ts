@@ -1,0 +1,80 @@
+/** All orders of a kitchen worked out once for page, prints and data: planned, shopped for, timed and costed. */
+import { type OrderCost, orderCost } from '../compute/costs/order-cost.ts';
+import { type Effort, effortOf } from '../compute/costs/order-effort.ts';
+import type { OrderContent } from '../compute/orders/order-content.ts';
+import { type PlannedOrder, planOrder } from '../compute/orders/plan-order.ts';
+import { mixesOfOrder, workOf } from '../compute/orders/work-of.ts';
+import { type ShoppingList, shoppingList } from '../compute/shopping/shopping-list.ts';
+import { type PlannedWeek, planWeek } from '../compute/weeks/plan-week.ts';
+import type { Content } from '../domain/content.ts';
+import type { Order } from '../domain/order.ts';
+import type { OrderWeek } from '../domain/order-week.ts';
+import type { Result } from '../domain/result.ts';
+import { type RecipeBakes, recipeBakes } from './recipe-bakes.ts';
+
+export interface WorkedOrder {
+  planned: PlannedOrder;
+  week: OrderWeek;
+  shopping: ShoppingList;
+  effort: Effort;
+  cost: OrderCost;
+}
+
+export interface WorkedOrders {
+  orders: WorkedOrder[];
+  weeks: PlannedWeek[];
+  bakes: Map<string, RecipeBakes>;
+}
+
+/** Reading refuses what cannot be made, so a refusal here is a bug. */
+function sound<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(result.problems.map(({ message }) => message).join(' '));
+  return result.value;
+}
+
+function workedOrder(order: Order, content: Content, own: OrderContent): WorkedOrder {
+  const planned = sound(planOrder(order, own));
+  const week = content.weeks.find(({ orderIds }) => orderIds.includes(order.id));
+  if (week === undefined) throw new Error(`${order.id} is in no week.`);
+  const effort = effortOf(workOf([planned], mixesOfOrder(planned)), { ...content, calendar: week.calendar });
+  const shopping = shoppingList(planned.uses, content.stock, content.ingredients);
+  const cost = orderCost(
+    order.title,
+    {
+      ingredients: shopping.lines.map(({ name, usedMinor }) => ({ name, usedMinor: usedMinor ?? 0 })),
+      cakes: order.tiers.reduce((sum, { count }) => sum + count, 0),
+      ovenKwh: effort.ovenKwh,
+      handsOnMin: effort.handsOnMin,
+      extras: order.extras,
+    },
+    content.costs,
+  );
+  return { planned, week, shopping, effort, cost };
+}
+
+function worked(content: Content): WorkedOrders {
+  const bakes = new Map(content.recipes.map((recipe) => [recipe.id, recipeBakes(recipe, content)]));
+  const own: OrderContent = {
+    ...content,
+    guidance: (recipe, tin, heightMm) => bakes.get(recipe.id)?.guidance(tin, heightMm) ?? null,
+  };
+  const orders = content.orders.map((order) => workedOrder(order, content, own));
+  const weeks = content.weeks.map((week) => {
+    const planned = orders
+      .filter(({ planned: { order } }) => week.orderIds.includes(order.id))
+      .map((one) => one.planned);
+    return sound(planWeek(week, planned, { ...own, times: content.times, stock: content.stock }));
+  });
+  return { orders, weeks, bakes };
+}
+
+const known = new WeakMap<Content, WorkedOrders>();
+
+/** The orders and weeks of a kitchen; the same content is worked out once. */
+export function workedOrders(content: Content): WorkedOrders {
+  const before = known.get(content);
+  if (before !== undefined) return before;
+  const made = worked(content);
+  known.set(content, made);
+  return made;
+}

@@ -1,0 +1,104 @@
+/** A shopping list as plain data: what to fetch first, then what the shelf has. */
+import type { BoughtPack, ShoppingLine, ShoppingList } from '../compute/shopping/shopping-list.ts';
+import type { Content } from '../domain/content.ts';
+import type { Currency } from '../domain/money.ts';
+import { listInWords } from '../wording/list.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import { formatGrams } from '../wording/mass.ts';
+import { formatMoney } from '../wording/money.ts';
+import { formatNumber } from '../wording/number.ts';
+import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import type { Figure } from './figure.ts';
+import type { ShoppingRow, ShoppingView } from './shopping.types.ts';
+
+export const moneyFigure = (minor: number, currency: Currency): Figure => ({
+  value: minor,
+  unit: 'minor',
+  text: formatMoney(minor, currency),
+});
+
+const KILOGRAM = 1000;
+
+/** A weight as a shop would say it: kilograms from one up. */
+function shelfText(amount: number, unit: ShoppingLine['unit'], words: OrderWords): string {
+  if (unit === 'eggs') return words.shopping.eggsUnit(formatNumber(amount, 0));
+  if (amount >= KILOGRAM) return `${formatNumber(amount / KILOGRAM, 3)}\u00a0kg`;
+  return `${formatGrams(amount)}\u00a0g`;
+}
+
+interface RowInput {
+  currency: Currency;
+  words: OrderWords;
+  and: string;
+}
+
+const amountFigure = (amount: number, { unit }: ShoppingLine, { words }: RowInput): Figure => ({
+  value: amount,
+  unit: unit === 'eggs' ? 'eggs' : 'g',
+  text: shelfText(amount, unit, words),
+});
+
+function packFigures(pack: BoughtPack, line: ShoppingLine, input: RowInput): ShoppingRow['packs'][number] {
+  const { words, currency } = input;
+  return {
+    count: { value: pack.count, unit: 'count', text: formatNumber(pack.count, 0) },
+    size: amountFigure(pack.size, line, input),
+    sizeText: line.unit === 'eggs' ? words.shopping.eggsUnit(pack.text) : pack.text.replaceAll(' ', '\u00a0'),
+    price: moneyFigure(pack.priceMinor, currency),
+  };
+}
+
+function buyText(line: ShoppingLine, packs: ShoppingRow['packs'], { words, and }: RowInput): string {
+  if (line.missing === 0) return words.shopping.nothing;
+  if (packs.length === 0) return shelfText(line.missing, line.unit, words);
+  return listInWords(
+    packs.map(({ count, sizeText }) => words.shopping.packs(count.value, sizeText)),
+    and,
+  );
+}
+
+function shoppingRow(line: ShoppingLine, input: RowInput): ShoppingRow {
+  const { currency } = input;
+  const packs = (line.packs ?? []).map((pack) => packFigures(pack, line, input));
+  return {
+    ingredient: { id: line.ingredientId, name: line.name },
+    needed: amountFigure(line.needed, line, input),
+    onHand: amountFigure(line.onHand, line, input),
+    missing: amountFigure(line.missing, line, input),
+    buyText: buyText(line, packs, input),
+    packs,
+    buys: line.missing > 0,
+    cost: line.boughtMinor === null ? null : moneyFigure(line.boughtMinor, currency),
+    left: amountFigure(line.left, line, input),
+    used: line.usedMinor === null ? null : moneyFigure(line.usedMinor, currency),
+  };
+}
+
+/** The list's view; `id` names its files. */
+export function shoppingView(
+  id: string,
+  title: string,
+  list: ShoppingList,
+  { kitchen, costs, ingredients }: Pick<Content, 'kitchen' | 'costs' | 'ingredients'>,
+): ShoppingView {
+  const words = orderWordsFor(kitchen.locale);
+  const { and } = wordsFor(kitchen.locale);
+  const input = { currency: costs.currency, words, and };
+  const rows = list.lines.map((line) => shoppingRow(line, input));
+  const unpriced = list.unpricedIds.map((one) =>
+    (ingredients.find((item) => item.id === one)?.name ?? one).toLowerCase(),
+  );
+  const spare = list.spareYolks + list.spareWhites > 0;
+  return {
+    id,
+    title,
+    lead: words.shopping.lead,
+    rows: [...rows.filter(({ buys }) => buys), ...rows.filter(({ buys }) => !buys)],
+    total: moneyFigure(list.boughtMinor, costs.currency),
+    notes: [
+      ...(spare ? [words.sheet.spare(list.spareYolks, list.spareWhites)] : []),
+      ...(unpriced.length === 0 ? [] : [words.shopping.unpriced(listInWords(unpriced, and))]),
+    ],
+    cautions: [],
+  };
+}

@@ -1,0 +1,81 @@
+/** A week of orders as plain data. */
+import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
+import type { Content } from '../domain/content.ts';
+import { formatDate } from '../wording/date.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import { formatWholeGrams } from '../wording/mass.ts';
+import { orderWordsFor } from '../wording/orders/index.ts';
+import { totalFigure, wholeEggsFigure } from './figures.ts';
+import { batterViews, countFigure } from './order-batters.ts';
+import { dayText, handOverView } from './order-hand-over.ts';
+import { tierName } from './order-tiers.ts';
+import { shoppingView } from './shopping.ts';
+import type { WeekBatter, WeekView } from './week.types.ts';
+
+function batters({ orders, mixes, week }: PlannedWeek, content: Content): WeekBatter[] {
+  const { kitchen, ingredients } = content;
+  const words = orderWordsFor(kitchen.locale);
+  const nameOf = ({ orderId, tierAt }: { orderId: string; tierAt: number }): string => {
+    const planned = orders.find(({ order }) => order.id === orderId);
+    return planned === undefined
+      ? orderId
+      : words.tierOf(planned.order.title, tierName(planned, tierAt, words));
+  };
+  return batterViews(mixes, { kitchen, ingredients, nameOf }).map((view, at) => {
+    const bakeOn = mixes[at]?.bakeOn ?? null;
+    const bakeOnText = bakeOn === null ? words.week.noDay : words.week.bakeOn(dayText(bakeOn, week, words));
+    return { ...view, bakeOn, bakeOnText };
+  });
+}
+
+function sharedText({ orders, mixes, ...planned }: PlannedWeek, content: Content): string {
+  const alone = orders.reduce((sum, one) => sum + one.mixes.length, 0);
+  if (mixes.length >= alone) return '';
+  const { eggParts } = wordsFor(content.kitchen.locale);
+  const eggs = (count: number): string =>
+    `${count}\u00a0${count === 1 ? eggParts.egg.one : eggParts.egg.many}`;
+  const over = (grams: number): string => `${formatWholeGrams(grams)}\u00a0g`;
+  return orderWordsFor(content.kitchen.locale).week.shared(
+    eggs(planned.eggsAlone),
+    eggs(planned.eggs),
+    over(planned.surplusAloneG),
+    over(planned.surplusG),
+  );
+}
+
+/** The view of a planned week. */
+export function weekView(planned: PlannedWeek, content: Content): WeekView {
+  const { week, orders } = planned;
+  const { kitchen } = content;
+  const words = orderWordsFor(kitchen.locale);
+  return {
+    id: week.id,
+    title: words.week.title(week.id),
+    kitchenName: kitchen.name,
+    edition: kitchen.edition,
+    from: week.from,
+    to: week.to,
+    rangeText: words.week.range(formatDate(week.from), formatDate(week.to)),
+    lead: words.week.lead(orders.length),
+    orders: orders.map(({ order, portions }) => ({
+      id: order.id,
+      title: order.title,
+      reference: order.reference,
+      handOver: handOverView(order, week, content),
+      portions: countFigure(portions),
+    })),
+    mixesLead: words.week.mixesLead,
+    batters: batters(planned, content),
+    sharedText: sharedText(planned, content),
+    eggs: wholeEggsFigure(planned.eggs),
+    surplus: totalFigure(planned.surplusG),
+    shopping: shoppingView(week.id, words.shopping.forWeek(week.id), planned.shopping, content),
+    cautions: [
+      { code: 'raw-batter', text: words.cautions.raw },
+      { code: 'cool', text: words.cautions.cool },
+    ],
+    warnings: planned.mixes.flatMap(({ mix }) =>
+      mix.warnings.filter(({ code }) => code !== 'second-bake' && code !== 'several-loads'),
+    ),
+  };
+}

@@ -1,0 +1,83 @@
+/** British English for what an order costs, what is bought for it and what is asked for it. */
+import type { OrderWords } from './order-words.ts';
+
+const JOBS: OrderWords['cost']['jobs'] = {
+  'make-finish': 'Making fillings and coats',
+  'weigh-out': 'Weighing out',
+  mix: 'Mixing',
+  'fill-tins': 'Filling tins',
+  'wash-bowl': 'Washing the bowl',
+  'line-tins': 'Greasing and lining',
+  'oven-in': 'Into the oven',
+  'oven-out': 'Out of the oven',
+  'turn-out': 'Turning out',
+  wrap: 'Wrapping',
+  build: 'Levelling, brushing and filling',
+  'crumb-coat': 'First coat',
+  'final-coat': 'Final coat',
+  cover: 'Rolling out and covering',
+  stack: 'Stacking',
+  pack: 'Boxing',
+  deliver: 'Driving',
+  'set-up': 'Setting up',
+};
+
+export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
+  shopping: {
+    title: 'Shopping list',
+    forOrder: (title) => `Shopping for ${title}`,
+    forWeek: (week) => `Shopping for week ${week}`,
+    lead: 'What is needed less what is on the shelf, in the packs that cost least.',
+    nothing: 'enough on the shelf',
+    packs: (count, size) => `${count} × ${size}`,
+    total: 'Together',
+    stocked: 'On the shelf already',
+    eggsUnit: (count) => (count === '1' ? '1 egg' : `${count} eggs`),
+    unpriced: (names) =>
+      `No pack is known for ${names}: buy by weight, and add ‘packs:’ in ingredients.yaml.`,
+    unpricedRow: 'no pack known',
+    bought: (name, count) => `${name}, ${count}`,
+  },
+  cost: {
+    title: 'Cost and price',
+    lead: 'Each line is rounded to the smallest coin before it is added. Ingredients count as used, whatever stands on the shelf.',
+    kinds: {
+      ingredients: 'Ingredients, as used',
+      packaging: 'Packaging',
+      energy: 'Oven',
+      labour: 'Work',
+      overhead: 'Overhead',
+    },
+    total: 'Cost',
+    price: (margin, step) => `Price: cost ÷ (1 − ${margin}), up to the next ${step}`,
+    margin: 'Left over the cost',
+    hours: (hours, minutes) => [...(hours > 0 ? [`${hours}\u00a0h`] : []), `${minutes}\u00a0min`].join(' '),
+    kwh: (kwh) => `${kwh}\u00a0kWh`,
+    pieces: (count) => count,
+    perHour: (money) => `${money} per h`,
+    perKwh: (money) => `${money} per kWh`,
+    ovenText: (loads, heatings, kwh) =>
+      `Baked by itself: ${loads}; the oven is heated ${heatings === 1 ? 'once' : heatings === 2 ? 'twice' : `${heatings} times`}, ${kwh}\u00a0kWh in all.`,
+    load: (tins, dial, minutes) =>
+      `${tins === 1 ? 'one tin' : `${tins} tins`} at ${dial} for ${minutes}\u00a0min`,
+    jobs: JOBS,
+    workTitle: 'Hands-on time',
+    shopNote: 'Shopping serves the whole week and is part of the overhead.',
+  },
+  quote: {
+    title: 'Quote',
+    forReference: (reference) => `For ${reference}`,
+    lead: 'What you get, when, and what it costs.',
+    includes: 'What it is',
+    vatAt: (share) => `VAT at ${share}`,
+    noVat: 'no VAT',
+    subtotal: 'Before VAT',
+    total: 'To pay',
+    inedible: 'not food: taken off before the cake is eaten',
+    allergenNote:
+      'Tell us of any allergy before you order. Everything is made in one kitchen, so traces of what else is used there cannot be ruled out.',
+    vatNote: 'VAT is worked out line by line.',
+    dated: (date) => `Prices of ${date}.`,
+    taste: (recipe, finishes) => (finishes === '' ? recipe : `${recipe}; ${finishes}`),
+  },
+};

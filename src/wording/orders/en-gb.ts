@@ -1,0 +1,200 @@
+/** British English for orders, quotes, shopping lists and weeks. */
+import { numberInWords } from '../locales/english-numbers.ts';
+import { enGbMoneyWords } from './en-gb-money.ts';
+import type { OrderWords } from './order-words.ts';
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const number = (count: number): string => numberInWords(count, 12);
+
+const TIERS = ['Bottom tier', 'Second tier', 'Third tier', 'Fourth tier', 'Fifth tier', 'Sixth tier'];
+
+function tierName(at: number, tiers: number, stacked: boolean): string {
+  if (!stacked) return tiers === 1 ? 'The cake' : `Cake ${at + 1}`;
+  if (tiers > 1 && at === tiers - 1) return 'Top tier';
+  return tiers === 3 && at === 1 ? 'Middle tier' : (TIERS[at] ?? `Tier ${at + 1}`);
+}
+
+export const enGbOrders: OrderWords = {
+  orders: 'Orders',
+  ordersLead: 'Each order from what was agreed to what is handed over, and the weeks they fall in.',
+  ordersNone: 'There are no orders yet. Write one as orders/saturday-cake.yaml.',
+  weekdays: ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'],
+  places: {
+    collected: 'Collected',
+    delivered: 'Delivered',
+    'set up at the venue': 'Set up at the venue',
+    'sold at a stall': 'Sold at a stall',
+  },
+  dayAndTime: (weekday, date, time) => `${weekday} ${date}, ${time}`,
+  zoneNote: (zone) => `${zone} time`,
+  summary: (cakes, stacked, portions) =>
+    stacked
+      ? `${capital(number(cakes))} tiers, stacked: ${portions}.`
+      : `${cakes === 1 ? 'One cake' : `${capital(number(cakes))} cakes`}: ${portions}.`,
+  portionsOf: (count, size) => `${count} ${size}`,
+  portionsWanted: (wanted, over) => `${wanted} wanted, ${over}`,
+  keptTop: 'the top tier is kept for another day and not counted',
+  sizeNames: { dessert: 'dessert portions', finger: 'finger portions' },
+  tierName,
+  tierOf: (order, tier) => `${order}: ${tier.charAt(0).toLowerCase()}${tier.slice(1)}`,
+  count: (count, name) => (count === 1 ? name : `${count} × ${name}`),
+  partOf: (parts, of, name) =>
+    parts === 1 ? `one of ${of} parts of ${name}` : `${parts} of ${of} parts of ${name}`,
+  bowl: (at, of) => `Bowl ${at} of ${of}`,
+  onlyBowl: 'One bowl',
+  mixOf: (recipe, flavours) => [recipe, ...flavours.map((name) => name.toLowerCase())].join(', '),
+  inEach: (grams) => `${grams}\u00a0g in each`,
+  usesOf: { filling: 'Filling', coating: 'Coat', rolled: 'Rolled over', brushed: 'Brushed on', dam: 'Dam' },
+  finishFor: (tiers) => `For ${tiers}.`,
+  made: (grams) => `Makes ${grams}\u00a0g`,
+  noBoard: '–',
+  boards: (board) => board,
+  open: 'still open',
+  steps: {
+    glance: 'At a glance',
+    settle: '1. Settle',
+    shop: '2. Shop',
+    mix: '3. Weigh and mix',
+    bake: '4. Bake',
+    finish: '5. Fill and cover',
+    pack: '6. Board and box',
+    handOver: '7. Hand over',
+    money: 'What it costs',
+  },
+  table: {
+    tier: 'Cake',
+    tin: 'Tin',
+    cakes: 'Cakes',
+    batter: 'Batter in each, g',
+    dial: 'Oven',
+    firstLook: 'First look',
+    by: 'Out by',
+    height: 'Baked height, mm',
+    layers: 'Layers',
+    use: 'How',
+    make: 'Make, g',
+    on: 'On the cake, g',
+    roll: 'Roll out to',
+    coated: 'Across × high, mm',
+    board: 'Board',
+    box: 'Box height',
+    ribbon: 'Ribbon',
+    weight: 'Weighs, g',
+    portions: 'Portions',
+    ingredient: 'Ingredient',
+    grams: 'g',
+    needed: 'Needed',
+    onHand: 'On hand',
+    buy: 'Buy',
+    cost: 'Cost',
+    left: 'Left over',
+    used: 'As used',
+    item: 'Item',
+    amount: 'Amount',
+    each: 'Each',
+    price: 'Price',
+    vat: 'VAT',
+    net: 'Before VAT',
+    work: 'Work',
+    times: 'Times',
+    minutes: 'Minutes',
+    question: 'What',
+    answer: 'Settled',
+    settledBy: 'By',
+    day: 'Hand over',
+    order: 'Order',
+    bake_on: 'Bake on',
+    forWhom: 'For',
+  },
+  facts: {
+    reference: 'Reference',
+    handOver: 'Hand over',
+    place: 'Where',
+    arrangement: 'Built',
+    portions: 'Portions',
+    weight: 'Weight of the cake',
+    height: 'Height of the cake',
+    cakes: 'Cakes',
+    notes: 'Notes',
+  },
+  arrangement: (stacked, travelsAssembled) => {
+    if (!stacked) return 'Side by side';
+    return travelsAssembled
+      ? 'Stacked, and travels put together'
+      : 'Stacked on the spot, and travels in boxes';
+  },
+  private: 'For the baker only: cost, margin and working time. The customer gets the quote.',
+  publishedPrivate:
+    'This kitchen shows its orders on its site, money and all. Set ‘publish: no’ under ‘orders:’ in kitchen.yaml, or leave it out, to keep them to print and data.',
+  sheet: {
+    title: 'Order sheet',
+    subtitle: (title) => title,
+    lead: 'Work down the left-hand page, then the right. Tick each line as it is done.',
+    eggs: 'Eggs',
+    bowlful: 'Batter',
+    fill: 'Into the tins',
+    signOff: 'Sign-off',
+    signLines: [
+      'Customer asked about allergies on',
+      'Answer',
+      'Allergens told, and to whom',
+      'Inedible parts pointed out or taken off',
+      'Handed over by, time',
+    ],
+    checked: 'Checked',
+    spare: (yolks, whites) => {
+      const parts = [
+        ...(yolks > 0 ? [yolks === 1 ? 'one yolk' : `${number(yolks)} yolks`] : []),
+        ...(whites > 0 ? [whites === 1 ? 'one white' : `${number(whites)} whites`] : []),
+      ];
+      return `Left over: ${parts.join(' and ')}. Cover, chill and use within two days.`;
+    },
+    inedible: 'Take off before it is eaten',
+    nothingInedible: 'Nothing inedible was ordered; supports and boards still come out.',
+    write: 'Write here',
+  },
+  allergens: {
+    title: 'Allergens',
+    contains: (names) => `Contains ${names}.`,
+    none: 'None of the fourteen is among the ingredients by their packets.',
+    unknown: (names) => `Not known of ${names}: read the packet before answering.`,
+    mayContain: (names) => `May contain ${names}: handled in the same kitchen.`,
+    ask: 'Ask before the order is taken and tell again at hand-over; write down question and answer.',
+    notFree:
+      'What is not listed may still be in the kitchen. Do not promise that a cake is safe for someone with an allergy.',
+  },
+  cautions: {
+    supports:
+      'Supports, boards and dowels that touch cake must be made for food, and all come out before it is cut.',
+    raw: 'Batter holds raw egg and raw flour: nobody tastes it; wash hands and bowls after it.',
+    hot: 'Tins, shelves and heating cores stay hot: dry cloths, both hands.',
+    cool: 'Cool cakes fully before they are wrapped, filled or boxed: warm cake sweats and spoils.',
+    chilled:
+      'Something in this order must be kept in the fridge, at 8 °C or below: say so at hand-over, and for how long it may stand out.',
+    heavy: 'A stack is heavy and top-heavy: lift from the bottom board, two people above 8 kg.',
+    inedible: (names) => `Not food, and to be taken off before eating: ${names}.`,
+    vat: 'VAT on cake and on what goes with it differs from place to place: check before the quote goes out.',
+  },
+  week: {
+    title: (week) => `Week ${week}`,
+    range: (from, to) => `${from} to ${to}`,
+    lead: (orders) =>
+      orders === 1
+        ? 'One order is handed over this week.'
+        : `${capital(number(orders))} orders are handed over this week.`,
+    mixes: 'What is mixed together',
+    mixesLead:
+      'Batter of one recipe and flavour is made together where a day suits all its cakes. The day is the latest that the first of them allows.',
+    shared: (eggsAlone, eggs, overAlone, over) =>
+      `Made together: ${eggs} and ${over} over. Order by order it would be ${eggsAlone} and ${overAlone} over.`,
+    bakeOn: (day) => `Bake on ${day}`,
+    noDay: 'No day is left to bake it in time',
+    shopping: 'One shopping list',
+    orders: 'Orders of the week',
+    toWeek: 'The whole week',
+    finishes: 'Fillings and coatings are made fresh for each order; their weights stand on its sheet.',
+  },
+  more: 'Open the order',
+  csvNote: 'Weights in grams, money in the smallest coin.',
+  ...enGbMoneyWords,
+};

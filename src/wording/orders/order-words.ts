@@ -1,0 +1,199 @@
+/** The words of orders, quotes, shopping lists and weeks. A missing key does not compile. */
+import type { PlaceKind } from '../../domain/order.ts';
+
+/** The steps from order to hand-over, as headings. */
+export interface OrderSteps {
+  glance: string;
+  settle: string;
+  shop: string;
+  mix: string;
+  bake: string;
+  finish: string;
+  pack: string;
+  handOver: string;
+  money: string;
+}
+
+export interface OrderTableWords {
+  tier: string;
+  tin: string;
+  cakes: string;
+  batter: string;
+  dial: string;
+  firstLook: string;
+  by: string;
+  height: string;
+  layers: string;
+  use: string;
+  make: string;
+  on: string;
+  roll: string;
+  coated: string;
+  board: string;
+  box: string;
+  ribbon: string;
+  weight: string;
+  portions: string;
+  ingredient: string;
+  grams: string;
+  needed: string;
+  onHand: string;
+  buy: string;
+  cost: string;
+  left: string;
+  used: string;
+  item: string;
+  amount: string;
+  each: string;
+  price: string;
+  vat: string;
+  net: string;
+  work: string;
+  times: string;
+  minutes: string;
+  question: string;
+  answer: string;
+  settledBy: string;
+  day: string;
+  order: string;
+  bake_on: string;
+  forWhom: string;
+}
+
+export interface OrderWords {
+  orders: string;
+  ordersLead: string;
+  ordersNone: string;
+  weekdays: readonly string[];
+  places: Record<PlaceKind, string>;
+  /** 'Saturday 28 November 2026, 14:00' */
+  dayAndTime: (weekday: string, date: string, time: string) => string;
+  zoneNote: (zone: string) => string;
+  summary: (cakes: number, stacked: boolean, portions: string) => string;
+  portionsOf: (count: string, size: string) => string;
+  portionsWanted: (wanted: string, over: string) => string;
+  keptTop: string;
+  sizeNames: Record<'dessert' | 'finger', string>;
+  tierName: (at: number, tiers: number, stacked: boolean) => string;
+  tierOf: (order: string, tier: string) => string;
+  count: (count: number, name: string) => string;
+  partOf: (parts: number, of: number, name: string) => string;
+  bowl: (number: number, of: number) => string;
+  onlyBowl: string;
+  mixOf: (recipe: string, flavours: readonly string[]) => string;
+  inEach: (grams: string) => string;
+  usesOf: Record<'filling' | 'coating' | 'rolled' | 'brushed' | 'dam', string>;
+  finishFor: (tiers: string) => string;
+  made: (grams: string) => string;
+  noBoard: string;
+  boards: (board: string) => string;
+  open: string;
+  steps: OrderSteps;
+  table: OrderTableWords;
+  facts: Record<
+    'reference' | 'handOver' | 'place' | 'arrangement' | 'portions' | 'weight' | 'height' | 'cakes' | 'notes',
+    string
+  >;
+  arrangement: (stacked: boolean, travelsAssembled: boolean) => string;
+  private: string;
+  /** On a page that stands on a public site. */
+  publishedPrivate: string;
+  sheet: {
+    title: string;
+    subtitle: (title: string) => string;
+    lead: string;
+    eggs: string;
+    bowlful: string;
+    fill: string;
+    signOff: string;
+    signLines: readonly string[];
+    checked: string;
+    spare: (yolks: number, whites: number) => string;
+    inedible: string;
+    nothingInedible: string;
+    write: string;
+  };
+  allergens: {
+    title: string;
+    contains: (names: string) => string;
+    none: string;
+    unknown: (names: string) => string;
+    mayContain: (names: string) => string;
+    ask: string;
+    notFree: string;
+  };
+  shopping: {
+    title: string;
+    forOrder: (title: string) => string;
+    forWeek: (week: string) => string;
+    lead: string;
+    nothing: string;
+    packs: (count: number, size: string) => string;
+    total: string;
+    stocked: string;
+    eggsUnit: (count: string) => string;
+    unpriced: (names: string) => string;
+    unpricedRow: string;
+    bought: (name: string, count: string) => string;
+  };
+  cost: {
+    title: string;
+    lead: string;
+    kinds: Record<'ingredients' | 'packaging' | 'energy' | 'labour' | 'overhead', string>;
+    total: string;
+    price: (margin: string, step: string) => string;
+    margin: string;
+    /** '2 h 37 min' */
+    hours: (hours: number, minutes: number) => string;
+    kwh: (kwh: string) => string;
+    pieces: (count: string) => string;
+    perHour: (money: string) => string;
+    perKwh: (money: string) => string;
+    ovenText: (loads: string, heatings: number, kwh: string) => string;
+    load: (tins: number, dial: string, minutes: string) => string;
+    jobs: Record<string, string>;
+    workTitle: string;
+    shopNote: string;
+  };
+  quote: {
+    title: string;
+    forReference: (reference: string) => string;
+    lead: string;
+    includes: string;
+    vatAt: (share: string) => string;
+    noVat: string;
+    subtotal: string;
+    total: string;
+    inedible: string;
+    allergenNote: string;
+    vatNote: string;
+    dated: (date: string) => string;
+    taste: (recipe: string, finishes: string) => string;
+  };
+  week: {
+    title: (week: string) => string;
+    range: (from: string, to: string) => string;
+    lead: (orders: number) => string;
+    mixes: string;
+    mixesLead: string;
+    shared: (eggsAlone: string, eggs: string, overAlone: string, over: string) => string;
+    bakeOn: (day: string) => string;
+    noDay: string;
+    shopping: string;
+    orders: string;
+    toWeek: string;
+    finishes: string;
+  };
+  cautions: {
+    supports: string;
+    raw: string;
+    hot: string;
+    cool: string;
+    chilled: string;
+    heavy: string;
+    inedible: (names: string) => string;
+    vat: string;
+  };
+  more: string;
+  csvNote: string;
+}
