@@ -25,6 +25,7 @@ const SIZINGS: readonly WallSizing[] = [
   ...[1, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.8, 2].map((growth): WallSizing => ({ growth, notes: 'as words' })),
 ];
 const MOST_SHEETS = 6;
+const ROW_GAP_MM = { 'as words': 3, 'close up': 1.5 };
 const PADDING_MM = { 'as words': 0.8, 'close up': 0.25 };
 /** Rows move apart by at most this part of their own height: further, and they no longer belong together. */
 const MOST_SPREAD = 0.5;
@@ -63,7 +64,8 @@ const widthOf = ({ size, source }: Trial): number => wallFrame(size, source.cont
 /** `apartMm` goes between the rows. */
 function bodyBlock(trial: Trial, body: WallTable | WallPlate, apartMm: number): Block {
   const { sizing, type } = trial;
-  if (body.form === 'plate') return wallPlate(body, type, scaleOf(trial), apartMm);
+  if (body.form === 'plate')
+    return wallPlate(body, type, scaleOf(trial), ROW_GAP_MM[sizing.notes] * sizing.growth + apartMm);
   const paddingMm = PADDING_MM[sizing.notes] * sizing.growth + apartMm / 2;
   return (widthMm, context) =>
     table(wallTableSpec(body, type, paddingMm, widthMm, context))(widthMm, context);

@@ -7,12 +7,12 @@ import type { Surface } from '../sheet/surface.ts';
 import type { Drawing } from '../sheet/table/types.ts';
 import { drawText, type SetText, setText } from '../sheet/text-block.ts';
 import { commonScale, type DrawingLook, tinDrawing } from '../sheet/tin-drawing.ts';
+import type { TypeStyle } from '../sheet/type-scale.ts';
 import type { WallType } from './wall-type.ts';
 
 const FIELD_MM = { widthMm: 28, heightMm: 38 };
 const DRAWING_GAP_MM = 4;
 const COLUMN_GAP_MM = 5;
-const ROW_GAP_MM = 3;
 /** Seen from two metres, five times as far as a chart in the hand. */
 const LOOK: DrawingLook = { weight: 2.5, fill: 'tint' };
 
@@ -31,8 +31,11 @@ interface TinWords {
   figures: Paragraph[];
 }
 
+/** Its unit hangs below the line, and words stand right under it. */
+const loose = (key: TypeStyle): TypeStyle => ({ ...key, leadingPt: key.sizePt });
+
 function tinWords(tin: WallTin, plate: WallPlate, type: WallType): TinWords {
-  const batter = paragraph(`${tin.batter.text}\u00a0${plate.batterUnit}`, type.key);
+  const batter = paragraph(`${tin.batter.text}\u00a0${plate.batterUnit}`, loose(type.key));
   const volume = paragraph(`${tin.volume.text}\u00a0${plate.volumeUnit}`, type.unit);
   return { name: paragraph(tin.name, type.strong), figures: [batter, volume] };
 }
@@ -125,7 +128,7 @@ function drawCell(
   );
 }
 
-/** One strip for each row of tins, `apartMm` further apart than they need. */
+/** One strip for each row of tins, so far apart. */
 export const wallPlate =
   (plate: WallPlate, type: WallType, scale: number, apartMm: number): Block =>
   (widthMm, context) => {
@@ -137,7 +140,7 @@ export const wallPlate =
       const heightMm = Math.max(...here.map((cell) => cell.heightMm));
       return {
         heightMm,
-        spaceMm: ROW_GAP_MM + apartMm,
+        spaceMm: apartMm,
         keepWithNext: false,
         draw(surface, xMm, yMm) {
           for (const [column, cell] of here.entries()) {
