@@ -16,6 +16,7 @@ import { readContent } from './read/content.ts';
 import { chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
 import { sampleLabels } from './views/label-samples.ts';
+import { ordersView } from './views/orders.ts';
 import { portionsView } from './views/portions.ts';
 
 export interface BuildRequest {
@@ -55,7 +56,7 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
     for (const part of parts) mkdirSync(join(dir, part));
     if (has('data')) {
       const files = await stages.run('data', () =>
-        dataFiles(charts, finishing, portionsView(content), sampleLabels(content)),
+        dataFiles(charts, finishing, portionsView(content), sampleLabels(content), ordersView(content)),
       );
       for (const file of files) write(join(dir, 'data', file.path), file.bytes);
     }

@@ -16,6 +16,8 @@ import { formatProblem } from './read/format-problem.ts';
 import { type FileWithBytes, pagesFolder, prepareSite, wireSite } from './site/index.ts';
 import { type ChartViews, chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
+import { sampleLabels } from './views/label-samples.ts';
+import { ordersView } from './views/orders.ts';
 import { portionsView } from './views/portions.ts';
 
 const CONTENT = 'content';
@@ -54,7 +56,10 @@ async function builtInMemory(content: Content, charts: readonly ChartViews[]): P
   const prints = soundValue(await printFiles(content, { charts, finishing }, CONTENT));
   return [
     ...filesOf('print', prints),
-    ...filesOf('data', dataFiles(charts, finishing, portionsView(content))),
+    ...filesOf(
+      'data',
+      dataFiles(charts, finishing, portionsView(content), sampleLabels(content), ordersView(content)),
+    ),
   ];
 }
 

@@ -1,11 +1,13 @@
 import { eggLadderCsv, eggLadderJson } from '../../data/egg-ladder-data.ts';
 import { finishingChartCsv, finishingChartJson } from '../../data/finishing-chart-files.ts';
 import { labelCsv, labelJson } from '../../data/label-data.ts';
+import { orderCsv, orderJson, weekCsv, weekJson } from '../../data/order-data.ts';
 import { portionsCsv, portionsJson, stacksCsv } from '../../data/portions-data.ts';
 import { tinChartCsv } from '../../data/tin-chart-csv.ts';
 import { tinChartJson } from '../../data/tin-chart-json.ts';
 import type { FinishingChartView } from '../../views/finishing-chart.types.ts';
 import type { LabelOutcome } from '../../views/label.types.ts';
+import type { OrdersView } from '../../views/orders.ts';
 import type { PortionsView } from '../../views/portions.types.ts';
 import type { TinChartView } from '../../views/tin-chart.types.ts';
 import type { MadeFile } from './made-file.ts';
@@ -16,12 +18,27 @@ export function dataFiles(
   finishing: readonly FinishingChartView[],
   portions: PortionsView,
   labels: readonly LabelOutcome[] = [],
+  orders: OrdersView = { orders: [], weeks: [] },
 ): MadeFile[] {
   return [
+    ...orderFiles(orders),
     ...labels.flatMap(labelFiles),
     ...portionFiles(portions),
     ...charts.flatMap(({ chart }) => chartFiles(chart)),
     ...finishing.flatMap(finishingFiles),
+  ];
+}
+
+function orderFiles({ orders, weeks }: OrdersView): MadeFile[] {
+  return [
+    ...orders.flatMap((order) => [
+      { path: `orders/${order.id}.csv`, bytes: orderCsv(order) },
+      { path: `orders/${order.id}.json`, bytes: orderJson(order) },
+    ]),
+    ...weeks.flatMap((week) => [
+      { path: `weeks/${week.id}.csv`, bytes: weekCsv(week) },
+      { path: `weeks/${week.id}.json`, bytes: weekJson(week) },
+    ]),
   ];
 }
 

@@ -1,0 +1,148 @@
+/** Orders and weeks as data: a record is one figure with the part of the order it belongs to. */
+import type { Figure } from '../views/figure.ts';
+import type { BatterView, FinishView, OrderView } from '../views/order.types.ts';
+import type { ShoppingView } from '../views/shopping.types.ts';
+import type { WeekView } from '../views/week.types.ts';
+import { type Cell, csvText } from './csv.ts';
+import { viewJson } from './view-json.ts';
+
+const HEADER = ['part', 'of', 'item', 'what', 'value', 'unit', 'text'];
+
+type Record = Cell[];
+
+const record = (part: string, of: string, item: string, what: string, figure: Figure): Record => [
+  ...[part, of, item, what],
+  ...[figure.value, figure.unit, figure.text],
+];
+
+const some = (part: string, of: string, item: string, what: string, figure: Figure | null): Record[] =>
+  figure === null ? [] : [record(part, of, item, what, figure)];
+
+function tierRecords({ tiers }: OrderView): Record[] {
+  return tiers.flatMap((tier) => {
+    const one = (what: string, figure: Figure | null) => some('cake', tier.id, tier.tin.id, what, figure);
+    return [
+      ...one('count', tier.count),
+      ...one('layers', tier.layers),
+      ...one('batter in each', tier.receives),
+      ...one('baked height', tier.bakedHeight),
+      ...one('coated height', tier.coatedHeight),
+      ...one('coated across', tier.coatedAcross),
+      ...one('board', tier.board),
+      ...one('box height', tier.boxHeight),
+      ...one('ribbon', tier.ribbon),
+      ...one('weight', tier.weight),
+      ...one('portions', tier.portions),
+      ...one('portions in rings', tier.inRings),
+      ...one('oven', tier.bake?.dial ?? null),
+      ...one('first look', tier.bake?.firstLook ?? null),
+      ...one('likely', tier.bake?.likely ?? null),
+      ...one('out by', tier.bake?.expectedBy ?? null),
+      ...tier.finishes.flatMap(({ finish, use, on, make }) => [
+        record('on the cake', tier.id, finish.id, use, on),
+        record('to make', tier.id, finish.id, use, make),
+      ]),
+    ];
+  });
+}
+
+function batterRecords(batters: readonly BatterView[]): Record[] {
+  return batters.flatMap(({ id, name, batter, eggs, surplus, bowlfuls }) => [
+    record('batter', id, name, 'batter', batter),
+    ...some('batter', id, name, 'eggs', eggs),
+    record('batter', id, name, 'surplus', surplus),
+    ...bowlfuls.flatMap((bowl) => [
+      record('bowl', `${id} ${bowl.id}`, name, 'batter', bowl.batter),
+      ...bowl.eggs.flatMap(({ part, count, grams }) => [
+        record('bowl', `${id} ${bowl.id}`, part, 'count', count),
+        record('bowl', `${id} ${bowl.id}`, part, 'beaten', grams),
+      ]),
+      ...bowl.lines.map(({ ingredient, grams }) =>
+        record('bowl', `${id} ${bowl.id}`, ingredient.id, 'weigh', grams),
+      ),
+      ...bowl.tins.flatMap((tin) => [
+        record('bowl', `${id} ${bowl.id}`, tin.name, 'tins', tin.count),
+        record('bowl', `${id} ${bowl.id}`, tin.name, 'in each', tin.each),
+      ]),
+    ]),
+  ]);
+}
+
+const finishRecords = (finishes: readonly FinishView[]): Record[] =>
+  finishes.flatMap(({ finish, make, needed, lines }) => [
+    record('finish', finish.id, finish.name, 'make', make),
+    record('finish', finish.id, finish.name, 'on the cakes', needed),
+    ...lines.map(({ ingredient, grams }) => record('finish', finish.id, ingredient.id, 'weigh', grams)),
+  ]);
+
+function shoppingRecords({ rows, total }: ShoppingView): Record[] {
+  return [
+    ...rows.flatMap(({ ingredient: { id }, packs, ...row }) => [
+      record('shopping', id, id, 'needed', row.needed),
+      record('shopping', id, id, 'on hand', row.onHand),
+      record('shopping', id, id, 'missing', row.missing),
+      ...packs.flatMap(({ count, size, sizeText, price }) => [
+        record('shopping', id, sizeText, 'packs', count),
+        record('shopping', id, sizeText, 'size', size),
+        record('shopping', id, sizeText, 'price', price),
+      ]),
+      ...some('shopping', id, id, 'cost', row.cost),
+      record('shopping', id, id, 'left', row.left),
+      ...some('shopping', id, id, 'as used', row.used),
+    ]),
+    record('shopping', '', '', 'total', total),
+  ];
+}
+
+function costRecords({ cost, quote }: OrderView): Record[] {
+  return [
+    ...cost.rows.map(({ kind, name, cost: figure }) => record('cost', kind, name, 'cost', figure)),
+    ...cost.jobs.flatMap(({ kind, name, times, minutes }) => [
+      record('work', kind, name, 'times', times),
+      record('work', kind, name, 'minutes', minutes),
+    ]),
+    record('cost', '', '', 'hands-on', cost.handsOn),
+    record('cost', '', '', 'oven', cost.ovenEnergy),
+    record('cost', '', '', 'total', cost.cost),
+    record('cost', '', '', 'price', cost.price),
+    record('cost', '', '', 'margin', cost.margin),
+    ...quote.rows.flatMap(({ name, count, each, net, vat }) => [
+      record('quote', '', name, 'count', count),
+      record('quote', '', name, 'each', each),
+      record('quote', '', name, 'before VAT', net),
+      record('quote', '', name, 'VAT', vat),
+    ]),
+    record('quote', '', '', 'before VAT', quote.net),
+    record('quote', '', '', 'VAT', quote.vat),
+    record('quote', '', '', 'to pay', quote.total),
+  ];
+}
+
+/** The CSV file of an order. */
+export function orderCsv(view: OrderView): string {
+  return csvText(HEADER, [
+    record('order', view.id, view.reference, 'portions', view.portions),
+    ...some('order', view.id, view.reference, 'portions wanted', view.portionsWanted),
+    record('order', view.id, view.reference, 'weight', view.weight),
+    record('order', view.id, view.reference, 'height', view.height),
+    ...tierRecords(view),
+    ...batterRecords(view.batters),
+    ...finishRecords(view.finishes),
+    ...shoppingRecords(view.shopping),
+    ...costRecords(view),
+  ]);
+}
+
+/** The CSV file of a week. */
+export function weekCsv(view: WeekView): string {
+  return csvText(HEADER, [
+    ...view.orders.map(({ id, reference, portions }) => record('order', id, reference, 'portions', portions)),
+    record('week', view.id, '', 'eggs', view.eggs),
+    record('week', view.id, '', 'surplus', view.surplus),
+    ...batterRecords(view.batters),
+    ...shoppingRecords(view.shopping),
+  ]);
+}
+
+export const orderJson = (view: OrderView): string => viewJson(view);
+export const weekJson = (view: WeekView): string => viewJson(view);
