@@ -6,6 +6,7 @@ import type { RecipeView } from '../views/recipe.ts';
 import type { TinsView, TinView } from '../views/tins.ts';
 import { countInWords } from '../wording/eggs.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { plannerWordsFor } from '../wording/planner/index.ts';
 import type { ChartPage } from './chart-page.ts';
 import { markdownHtml } from './markdown.ts';
 import { measuredDrawing } from './measured-drawing.ts';
@@ -44,6 +45,7 @@ export function homePage(content: Content, recipes: readonly RecipeView[], tins:
       section: 'home',
     }),
     lead: `${countInWords(recipes.length, words)} cakes in ${countInWords(kitchen.tins.length, words)} sizes of tin. For each: how many eggs, how much batter, what to weigh.`,
+    planText: plannerWordsFor(kitchen.locale).open,
     nest: nestedPlans(pictures, 'The plans of all the tins, drawn to one scale on one centre'),
     nestCaption: 'Every tin on the shelf, drawn on one centre to one scale.',
     recipes,

@@ -61,6 +61,7 @@ import {
   tinPages,
 } from './overview-pages.ts';
 
+import { type PlannerPage, plannerPage } from './planner-page.ts';
 import { type PortionsPage, portionsPage } from './portions-page.ts';
 
 export interface SiteInput {
@@ -101,6 +102,7 @@ export interface SiteData {
   flavourPages: FlavourPage[];
   finishing: FinishingPage[];
   finishPages: FinishPage[];
+  planner: PlannerPage[];
   portions: PortionsPage[];
   labels: LabelsPage[];
   labelPages: LabelPage[];
@@ -121,6 +123,7 @@ function flavouredCharts(recipeId: string, charts: readonly TinChartView[]): Pag
 function sectionsOf({ flavours, finishes, recipes }: Content): readonly SectionLink[] {
   return SECTION_LINKS.filter(
     ({ section }) =>
+      (section !== 'planner' || recipes.length > 0) &&
       (section !== 'flavours' || flavours.length > 0) &&
       (section !== 'labels' || recipes.length > 0) &&
       (section !== 'finishing' || finishes.length > 0),
@@ -192,6 +195,7 @@ export function siteData(input: SiteInput): SiteData {
     finishPages: finishing.flatMap((view) =>
       view.finishes.map((finish) => finishPage(finish, view, finishingWords)),
     ),
+    planner: content.recipes.length === 0 ? [] : [plannerPage(kitchen)],
     portions:
       portions.rows.length === 0
         ? []

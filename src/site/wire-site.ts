@@ -6,6 +6,8 @@ import type { Content } from '../domain/content.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import type { FileWithBytes } from './built-files.ts';
+import { plannerAssets } from './planner-assets.ts';
+import { publishedFiles } from './published-files.ts';
 import { type Asset, siteAssets, TEMPLATES, writeAssets } from './site-assets.ts';
 import { type SiteData, siteData } from './site-data.ts';
 
@@ -29,7 +31,8 @@ const copied = ({ path, bytes }: FileWithBytes): Asset => ({ path: `files/${path
 
 /** Everything that the templates and the site's folder need, worked out from the content. */
 export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
-  const { content, charts, finishing, contentDir, files } = source;
+  const { content, charts, finishing, contentDir } = source;
+  const files = publishedFiles(source.files, content);
   const { logo } = content.houseStyle;
   const logoSvg = logo === undefined ? null : await readFile(join(contentDir, logo), 'utf8');
   const sizes = files.map(({ path, byteCount }) => ({ path, byteCount }));
@@ -41,7 +44,8 @@ export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
     ...(finishing === undefined ? {} : { finishing }),
   });
   const assets = await siteAssets(content.houseStyle, contentDir, logoSvg, JSON.stringify(data));
-  return { data, assets: [...assets, ...files.map(copied)] };
+  const planner = data.planner.length === 0 ? [] : await plannerAssets(content);
+  return { data, assets: [...assets, ...planner, ...files.map(copied)] };
 }
 
 /** Where Eleventy finds the pages: it wants its input relative to the working directory. */

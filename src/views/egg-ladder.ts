@@ -1,7 +1,7 @@
 /** The egg ladder, ready to print. */
 
 import type { Fill } from '../compute/fills/best-fills.ts';
-import { eggLadder, type LadderStep } from '../compute/ladder/egg-ladder.ts';
+import { eggLadder, eggStep, type LadderStep } from '../compute/ladder/egg-ladder.ts';
 import type { Tin } from '../domain/tin.ts';
 import { eggsInWords } from '../wording/eggs.ts';
 import { listInWords } from '../wording/list.ts';
@@ -30,6 +30,28 @@ function rung(step: LadderStep, columns: ChartColumn[], input: ChartInput, words
       used: totalFigure(fill.usedG),
       left: totalFigure(fill.leftG),
     })),
+  };
+}
+
+/** So many eggs: what they make, and the tins of each fill. */
+export interface EggRung {
+  columns: ChartColumn[];
+  rung: LadderRung;
+  /** Tins of each fill, in the order of the rung's fills. */
+  fills: { id: string; count: number }[][];
+}
+
+/** The answer to 'I have 7 eggs'; null for a recipe without eggs. */
+export function eggRung(input: ChartInput, eggs: number, best: number, words: Words): EggRung | null {
+  const formula = chartFormula(input);
+  const { recipe, kitchen, flavours } = input;
+  const step = eggStep({ recipe, formula, kitchen, growth: flavours?.growth ?? 1 }, eggs, best);
+  if (step === null) return null;
+  const columns = chartColumns(formula, { ...kitchen.egg, otherwise: 'step-up' });
+  return {
+    columns,
+    rung: rung(step, columns, input, words),
+    fills: step.fills.map(({ tins }) => tins.map(({ id, count }) => ({ id, count }))),
   };
 }
 

@@ -4,6 +4,7 @@
  */
 export type Section =
   | 'home'
+  | 'planner'
   | 'charts'
   | 'recipes'
   | 'flavours'
@@ -34,12 +35,16 @@ export interface PageHead {
   crumbs: PageLink[];
   /** Whether a table on the page can be sorted, and so needs its script. */
   sorts: boolean;
+  /** Style sheets and scripts of this page alone, by their addresses from the root's style/ and from the root. */
+  sheets: readonly string[];
+  scripts: readonly string[];
   /** When the page's charts fall into one block per tin: a media query, '' for a page without charts. */
   blocks: string;
 }
 
 /** The sections in the order of a baker's day. */
 export const SECTION_LINKS: readonly SectionLink[] = [
+  { section: 'planner', path: 'planner.html', text: 'Planner' },
   { section: 'charts', path: 'charts.html', text: 'Tin charts' },
   { section: 'recipes', path: 'recipes.html', text: 'Recipes' },
   { section: 'flavours', path: 'flavours.html', text: 'Flavours' },
@@ -61,13 +66,22 @@ export function rootFrom(path: string): string {
 export function pageHead(
   page: PageLink &
     Pick<PageHead, 'description' | 'section'> &
-    Partial<Pick<PageHead, 'sorts' | 'blocks'>> & { below?: PageLink[] },
+    Partial<Pick<PageHead, 'sorts' | 'blocks' | 'sheets' | 'scripts'>> & { below?: PageLink[] },
 ): PageHead {
-  const { path, text: title, description, section, sorts = false, blocks = '' } = page;
+  const {
+    path,
+    text: title,
+    description,
+    section,
+    sorts = false,
+    blocks = '',
+    sheets = [],
+    scripts = [],
+  } = page;
   const index = SECTION_LINKS.find((link) => link.section === section);
   const between = index && index.path !== path ? [{ path: index.path, text: index.text }] : [];
   const crumbs = path === HOME.path ? [] : [HOME, ...between, ...(page.below ?? [])];
-  return { path, root: rootFrom(path), title, description, section, crumbs, sorts, blocks };
+  return { path, root: rootFrom(path), title, description, section, crumbs, sorts, blocks, sheets, scripts };
 }
 
 export const tinPath = (tinId: string): string => `tins/${tinId}.html`;

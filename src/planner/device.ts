@@ -1,0 +1,46 @@
+/** What the device keeps: this kitchen's own tins and settings, in its local storage, under one name. */
+import { NO_OWN_KITCHEN, type OwnKitchen } from './own-kitchen.ts';
+
+const KEY = 'tinwright-own-kitchen';
+
+const isText = (value: unknown): value is string => typeof value === 'string';
+const isCount = (value: unknown): value is number =>
+  typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= 99;
+
+/** Whatever an older version or a curious hand left there, only what fits is taken. */
+export function ownKitchenFrom(kept: unknown): OwnKitchen {
+  if (typeof kept !== 'object' || kept === null) return NO_OWN_KITCHEN;
+  const { owned, tins, egg, bowl, step } = kept as Partial<Record<keyof OwnKitchen, unknown>>;
+  const counts = typeof owned === 'object' && owned !== null ? Object.entries(owned) : [];
+  const described = Array.isArray(tins) ? (tins as unknown[]) : [];
+  return {
+    owned: Object.fromEntries(counts.filter((entry): entry is [string, number] => isCount(entry[1]))),
+    tins: described.flatMap((tin) => {
+      const { description, owned: count } = (tin ?? {}) as Record<string, unknown>;
+      return isText(description) && isCount(count) ? [{ description, owned: count }] : [];
+    }),
+    egg: isText(egg) ? egg : '',
+    bowl: isText(bowl) ? bowl : '',
+    step: isText(step) ? step : '',
+  };
+}
+
+/** The kept kitchen; none where the device keeps nothing or must not. */
+export function keptKitchen(): OwnKitchen {
+  try {
+    return ownKitchenFrom(JSON.parse(localStorage.getItem(KEY) ?? 'null'));
+  } catch {
+    return NO_OWN_KITCHEN;
+  }
+}
+
+/** Whether it could be kept. */
+export function keepKitchen(own: OwnKitchen): boolean {
+  try {
+    if (own === NO_OWN_KITCHEN) localStorage.removeItem(KEY);
+    else localStorage.setItem(KEY, JSON.stringify(own));
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,80 @@
+/** Answers to the question the other way round: fills for so many eggs, stacks for so many guests; a tap plans one. */
+import { leftOver } from '../../wording/left-over.ts';
+import { eggsAnswer, portionsAnswer } from '../answer.ts';
+import type { PlanState, TinOnPlan } from '../plan-state.ts';
+import { Weights } from './answer-panel.tsx';
+import type { PartProps } from './part-props.ts';
+
+interface Found {
+  key: string;
+  text: string;
+  facts: string;
+  tins: TinOnPlan[];
+}
+
+const planned = (state: PlanState, tins: TinOnPlan[]): PlanState => ({ ...state, tins, ask: 'tins' });
+
+function FoundList({ found, state, change, words }: PartProps & { found: Found[] }) {
+  return (
+    <ul class="found">
+      {found.map(({ key, text, facts, tins }) => (
+        <li key={key}>
+          <button
+            type="button"
+            aria-label={words.answer.take(text)}
+            onClick={() => change(planned(state, tins))}
+          >
+            <b>{text}</b>
+            <small>{facts}</small>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+export function EggsFound(props: PartProps) {
+  const { state, content, words } = props;
+  const answer = eggsAnswer(state, content);
+  if (answer === null) return <p>{words.answer.noFills}</p>;
+  const { rung, fills, columns } = answer;
+  const found = rung.fills.map(({ text, left }, at): Found => {
+    const tins = (fills[at] ?? []).map(({ id, count }) => ({ tin: id, count }));
+    return { key: text, text, facts: leftOver(left, words.answer.leftOver), tins };
+  });
+  return (
+    <section class="answer" aria-live="polite">
+      <p class="headline">
+        <span class="eggs">{rung.eggText}</span>
+        <span class="batter">{words.answer.batter(rung.batter.text, 'g')}</span>
+      </p>
+      {found.length === 0 ? <p>{words.answer.noFills}</p> : <FoundList {...props} found={found} />}
+      <h3>{words.answer.weigh}</h3>
+      <Weights columns={columns} amounts={rung.amounts} unit="g" />
+    </section>
+  );
+}
+
+export function PortionsFound(props: PartProps & { noStack: string; over: string }) {
+  const { state, content, words, noStack, over } = props;
+  const answer = portionsAnswer(state, content);
+  const found = (answer?.choices ?? []).map(
+    (choice): Found => ({
+      key: choice.text,
+      text: choice.text,
+      facts: [
+        words.answer.serves(choice.portions.text),
+        `${over.toLowerCase()}: ${choice.over.text}`,
+        choice.eggsText.toLowerCase(),
+        words.answer.batter(choice.batter.text, 'g'),
+        `${choice.height.text} mm`,
+      ].join(', '),
+      tins: choice.tiers.map(({ id }) => ({ tin: id, count: 1 })),
+    }),
+  );
+  return (
+    <section class="answer" aria-live="polite">
+      {found.length === 0 ? <p>{noStack}</p> : <FoundList {...props} found={found} />}
+    </section>
+  );
+}

@@ -1,0 +1,76 @@
+/** The shelf: every tin with its picture; a tap puts all that is owned of it on the plan, then one more or fewer. */
+import type { Tin } from '../../domain/tin.ts';
+import { pictureOfTin } from '../../views/picture-of-tin.ts';
+import { wordsFor } from '../../wording/locales/index.ts';
+import { tinSize } from '../../wording/tin-size.ts';
+import { countOf, withTin } from '../plan-state.ts';
+import type { PartProps } from './part-props.ts';
+import { TinPlan } from './tin-plan.tsx';
+
+interface TinTileProps extends PartProps {
+  tin: Tin;
+  frameMm: number;
+}
+
+function TinTile({ tin, frameMm, state, change, content, words }: TinTileProps) {
+  const own = wordsFor(content.kitchen.locale);
+  const picture = pictureOfTin(tin, own);
+  const count = countOf(state, tin.id);
+  const first = Math.max(1, tin.owned);
+  const to = (next: number) => change(withTin(state, tin.id, next));
+  return (
+    <li class={count > 0 ? 'on' : ''}>
+      <button
+        type="button"
+        class="tin"
+        aria-pressed={count > 0}
+        aria-label={words.tins.add(first, tin.name)}
+        onClick={() => to(count > 0 ? 0 : first)}
+      >
+        <TinPlan picture={picture} frameMm={frameMm} />
+        <span class="tin-name">{tin.name}</span>
+        <span class="tin-size">{tinSize(tin, own)}</span>
+      </button>
+      {count > 0 && (
+        <span class="steps-of">
+          <button type="button" aria-label={words.tins.fewer(tin.name)} onClick={() => to(count - 1)}>
+            −
+          </button>
+          <output aria-label={words.tins.onPlan(count)}>{count}</output>
+          <button type="button" aria-label={words.tins.more(tin.name)} onClick={() => to(count + 1)}>
+            +
+          </button>
+        </span>
+      )}
+    </li>
+  );
+}
+
+const byWidth = (a: { widthMm: number; tin: Tin }, b: { widthMm: number; tin: Tin }): number =>
+  a.widthMm - b.widthMm || (a.tin.id < b.tin.id ? -1 : 1);
+
+export function TinShelf(props: PartProps) {
+  const { content, words, state, change } = props;
+  const own = wordsFor(content.kitchen.locale);
+  const shown = content.kitchen.tins
+    .filter((tin) => tin.owned > 0 || countOf(state, tin.id) > 0)
+    .map((tin) => ({ tin, widthMm: pictureOfTin(tin, own).widthMm }))
+    .sort(byWidth);
+  const frameMm = Math.max(100, ...shown.map(({ widthMm }) => widthMm));
+  return (
+    <section aria-labelledby="shelf">
+      <h2 id="shelf">{words.tins.heading}</h2>
+      <p>{words.tins.lead}</p>
+      <ul class="shelf">
+        {shown.map(({ tin }) => (
+          <TinTile key={tin.id} {...props} tin={tin} frameMm={frameMm} />
+        ))}
+      </ul>
+      {state.tins.length > 0 && (
+        <button type="button" class="plain" onClick={() => change({ ...state, tins: [] })}>
+          {words.tins.clear}
+        </button>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,127 @@
+/** The planner: the question left or above, the answer right or below; the address holds the plan. */
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { PlannerContent } from '../views/planner-content.ts';
+import { type PlannerWords, plannerWordsFor } from '../wording/planner/index.ts';
+import { portionsWordsFor } from '../wording/portions/index.ts';
+import { planAnswer, told } from './answer.ts';
+import { keepKitchen, keptKitchen } from './device.ts';
+import { kitchenHere, type OwnKitchen } from './own-kitchen.ts';
+import { AnswerPanel } from './parts/answer-panel.tsx';
+import { EggsFound, PortionsFound } from './parts/found-list.tsx';
+import { Options } from './parts/options.tsx';
+import { OtherTin } from './parts/other-tin.tsx';
+import { OwnSettings } from './parts/own-settings.tsx';
+import type { PartProps } from './parts/part-props.ts';
+import { RecipeChoice } from './parts/recipe-choice.tsx';
+import { TinShelf } from './parts/tin-shelf.tsx';
+import { type PlanState, planFrom, planText } from './plan-state.ts';
+
+/** On a phone the answer lies below the tins: its two main figures stay in sight. */
+function InSight({ answer, words, unit }: { answer: Answered; words: PlannerWords; unit: string }) {
+  if (!answer?.ok) return null;
+  const { eggs, batter } = answer.value.view;
+  return (
+    <button type="button" class="in-sight" onClick={showPlan}>
+      <b>{[...(eggs ? [eggs.text] : []), words.answer.batter(batter.text, unit)].join(', ')}</b>
+      <span>{words.answer.toPlan}</span>
+    </button>
+  );
+}
+
+/** The address is the plan's own: going to the answer must not change it. */
+function showPlan(): void {
+  const heading = document.getElementById('plan');
+  heading?.scrollIntoView();
+  heading?.focus({ preventScroll: true });
+}
+
+function Answer({ state, content, words, answer }: PartProps & { answer: Answered }) {
+  const sizeName = portionsWordsFor(content.kitchen.locale).sizeNames[state.size].toLowerCase();
+  if (answer === null) return <p class="empty">{words.answer.empty}</p>;
+  if (!answer.ok) {
+    return (
+      <>
+        <p class="wrong">{words.answer.wrong}:</p>
+        {told(answer.problems).map((text) => (
+          <p class="wrong" key={text}>
+            {text}
+          </p>
+        ))}
+      </>
+    );
+  }
+  return <AnswerPanel view={answer.value.view} words={words} unit={state.mass} sizeName={sizeName} />;
+}
+
+/** The plan of the address; a change is written back without a step in the way back. */
+function useAddress(): [PlanState, (next: PlanState) => void] {
+  const [state, setState] = useState(() => planFrom(location.hash));
+  useEffect(() => {
+    const follow = (): void => setState(planFrom(location.hash));
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+  const change = (next: PlanState): void => {
+    setState(next);
+    history.replaceState(null, '', `#${planText(next)}`);
+  };
+  return [state, change];
+}
+
+function useOwnKitchen(): [OwnKitchen, (next: OwnKitchen) => void] {
+  const [own, setOwn] = useState(keptKitchen);
+  const changeOwn = (next: OwnKitchen): void => {
+    setOwn(next);
+    keepKitchen(next);
+  };
+  return [own, changeOwn];
+}
+
+type Answered = ReturnType<typeof planAnswer>;
+
+export function PlannerApp({ published }: { published: PlannerContent }) {
+  const words = plannerWordsFor(published.kitchen.locale);
+  const portionsWords = portionsWordsFor(published.kitchen.locale);
+  const [state, change] = useAddress();
+  const [own, changeOwn] = useOwnKitchen();
+  const here = useMemo(() => kitchenHere(published.kitchen, own, published.outlines), [published, own]);
+  const content = useMemo(() => ({ ...published, kitchen: here.kitchen }), [published, here]);
+  const answer = useMemo(() => (state.ask === 'tins' ? planAnswer(state, content) : null), [state, content]);
+  const props: PartProps = { state, change, content, words };
+  return (
+    <div class="planner">
+      <div class="asking">
+        <RecipeChoice {...props} />
+        {state.ask === 'tins' && (
+          <>
+            <TinShelf {...props} />
+            <OtherTin {...props} />
+          </>
+        )}
+        <Options {...props} />
+        <OwnSettings
+          own={own}
+          changeOwn={changeOwn}
+          published={published}
+          problems={here.problems}
+          words={words}
+        />
+      </div>
+      <div class="answering">
+        <h2 id="plan" tabIndex={-1}>
+          {words.answer.heading}
+        </h2>
+        {state.ask === 'tins' && (
+          <section class="answer" aria-live="polite" aria-labelledby="plan">
+            <Answer {...props} answer={answer} />
+          </section>
+        )}
+        {state.ask === 'eggs' && <EggsFound {...props} />}
+        {state.ask === 'portions' && (
+          <PortionsFound {...props} noStack={portionsWords.noStack} over={portionsWords.over} />
+        )}
+      </div>
+      <InSight answer={answer} words={words} unit={state.mass} />
+    </div>
+  );
+}

@@ -1,0 +1,136 @@
+/** Everything the planner says. Figures come as text. A missing key does not compile. */
+import type { LeftOverWords } from '../left-over.ts';
+
+export interface PlannerWords {
+  title: string;
+  /** The way in from the home page. */
+  open: string;
+  lead: string;
+  description: string;
+  /** Shown where scripts do not run. */
+  noScript: string;
+  waiting: string;
+  recipe: string;
+  flavours: string;
+  noFlavours: string;
+  ask: { legend: string; tins: string; eggs: string; portions: string };
+  tins: {
+    heading: string;
+    lead: string;
+    /** Button that adds what is owned of a tin: 'Add 2 × Six-inch round' */
+    add: (count: number, name: string) => string;
+    more: (name: string) => string;
+    fewer: (name: string) => string;
+    onPlan: (count: number) => string;
+    other: string;
+    otherLead: string;
+    shape: string;
+    addOther: string;
+    clear: string;
+  };
+  sizes: Record<
+    'across' | 'side' | 'length' | 'width' | 'flats' | 'tube' | 'depth' | 'volume' | 'petals',
+    string
+  >;
+  shapes: Record<
+    | 'round'
+    | 'square'
+    | 'rectangle'
+    | 'hexagon'
+    | 'octagon'
+    | 'oval'
+    | 'heart'
+    | 'petal'
+    | 'ring'
+    | 'dome'
+    | 'measured',
+    string
+  >;
+  unit: string;
+  options: {
+    heading: string;
+    height: string;
+    heightHint: (usual: string) => string;
+    egg: string;
+    eggUsual: (size: string) => string;
+    mass: string;
+    grams: string;
+    ounces: string;
+    step: string;
+    stepUsual: (step: string) => string;
+    stepOf: (step: string) => string;
+    portion: string;
+    finishes: string;
+    finishesLead: string;
+  };
+  eggsAsked: string;
+  portionsAsked: string;
+  answer: {
+    heading: string;
+    empty: string;
+    batter: (weight: string, unit: string) => string;
+    weigh: string;
+    bowls: string;
+    fills: (what: string) => string;
+    tins: string;
+    pour: (weight: string, unit: string) => string;
+    inEach: (weight: string, unit: string) => string;
+    stands: (mm: string, share: string) => string;
+    bakesTo: (mm: string) => string;
+    bake: (dial: string, look: string, by: string) => string;
+    serves: (portions: string) => string;
+    servesAll: (portions: string, size: string) => string;
+    finishes: string;
+    make: (weight: string, unit: string) => string;
+    buy: (weight: string, unit: string) => string;
+    onCake: (weight: string, unit: string) => string;
+    perCake: string;
+    working: string;
+    workingLead: string;
+    sameForAll: string;
+    check: string;
+    caution: string;
+    wrong: string;
+    left: string;
+    leftOver: LeftOverWords;
+    toPlan: string;
+    copy: string;
+    copied: string;
+    chart: string;
+    noFills: string;
+    take: (what: string) => string;
+    exactly: (eggs: string) => string;
+  };
+  own: {
+    heading: string;
+    lead: string;
+    kept: string;
+    egg: string;
+    bowl: string;
+    step: string;
+    owned: (tin: string) => string;
+    tins: string;
+    forget: string;
+    save: string;
+    open: string;
+    saved: string;
+    unreadable: string;
+  };
+  worktop: {
+    start: string;
+    title: string;
+    leave: string;
+    weigh: string;
+    method: string;
+    done: (done: string, of: string) => string;
+    timer: string;
+    minutes: (minutes: string) => string;
+    startTimer: (name: string) => string;
+    stopTimer: string;
+    ringing: (name: string) => string;
+    awake: string;
+    notAwake: string;
+    firstLook: string;
+    doneBy: string;
+  };
+}
