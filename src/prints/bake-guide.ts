@@ -35,7 +35,8 @@ function opening(view: BakeGuideView, words: BakeWords, cautionWord: string, cod
         heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title, anchor: 'guide' }),
         code,
       ),
-      textParagraph('basis', paragraph(view.basisText, typeScale.lead)),
+      textParagraph('answer', paragraph(view.answerText ?? view.basisText, typeScale.lead)),
+      ...(view.answerText === null ? [] : [body('basis', view.basisText)]),
       body('factor', `${view.factorText} ${view.settingText}`),
       body('lead', `${view.lead} ${view.doneTests}`),
       ...view.cautions.map(({ text }) => caution(cautionWord, text)),
@@ -47,6 +48,8 @@ function opening(view: BakeGuideView, words: BakeWords, cautionWord: string, cod
             list('ask', ask.bakes),
             body('promise', ask.promise),
           ]),
+      headed(words.guide.fromLog, 'from-log'),
+      list('from-log', view.fromLog),
     ],
   };
 }
@@ -66,7 +69,9 @@ function logSection(view: BakeGuideView, words: BakeWords): Section {
   const logged = [
     table(logTable(view, words)),
     heading(guide.odd, { level: 3, type: typeScale.entry }),
-    view.odd.length === 0 ? body('odd', guide.noOdd) : list('odd', view.odd),
+    ...(view.odd.length === 0
+      ? [body('odd', guide.noOdd)]
+      : [list('odd', view.odd), body('odd-hint', view.oddHint)]),
   ];
   return {
     key: 'log',
@@ -74,8 +79,6 @@ function logSection(view: BakeGuideView, words: BakeWords): Section {
       body('pictures', view.pictureNote),
       headed(guide.log, 'log'),
       ...(view.log.length === 0 ? [body('empty', view.logEmpty)] : logged),
-      headed(guide.fromLog, 'from-log'),
-      list('from-log', view.fromLog),
       headed(guide.makeUp, 'make-up'),
       body('make-up', view.makeUp.sentences.join(' ')),
     ],

@@ -23,7 +23,7 @@ export interface BakePage extends Omit<BakeGuideView, 'plots'> {
 export interface BakesPage {
   head: PageHead;
   words: BakeWords['list'];
-  guides: { path: string; name: string; basisText: string }[];
+  guides: { path: string; name: string; answerText: string | null; basisText: string }[];
 }
 
 /** The page of one recipe's guide. */
@@ -53,9 +53,10 @@ export function bakesPage(views: readonly BakeGuideView[], { list }: BakeWords):
     description: list.description,
     section: 'bakes',
   });
-  const guides = views.map(({ id, recipe, basisText }) => ({
+  const guides = views.map(({ id, recipe, answerText, basisText }) => ({
     path: bakePath(id),
     name: recipe.name,
+    answerText,
     basisText,
   }));
   return { head, words: list, guides };

@@ -10,7 +10,7 @@ import {
 import { LEAST_LOGGED_FILLS } from '../compute/batter/logged-fills.ts';
 import { yieldDensity } from '../compute/batter/yield-density.ts';
 import type { BakeLogRow } from '../domain/bake-log.ts';
-import type { Kitchen } from '../domain/kitchen.ts';
+import type { Kitchen, Locale } from '../domain/kitchen.ts';
 import { quantiseRatio } from '../domain/quantise.ts';
 import {
   type BakeWords,
@@ -19,6 +19,7 @@ import {
   formatLoggedMinutes,
 } from '../wording/bake/index.ts';
 import { formatDate } from '../wording/date.ts';
+import { keptUnits } from '../wording/kept-units.ts';
 import { formatWholeGrams } from '../wording/mass.ts';
 import { formatFixed, formatNumber, formatShare } from '../wording/number.ts';
 import { bakeCautions, bakeFigures, chartBake, dialTextsOf, ovenName } from './bake-figures.ts';
@@ -151,10 +152,20 @@ function ovenText({ rows, recipeClass, recipe, constants }: RecipeBakes, { guide
 }
 
 function factorText({ fit, recipeClass }: RecipeBakes, { guide, classes }: BakeWords): string {
-  const { timeFactor, logSd } = fit.plain;
+  const { timeFactor, logSd, bakes, belief } = fit.plain;
   const at = (sds: number): string => formatShare(quantiseRatio(timeFactor * Math.exp(sds * logSd)));
   const [low, high] = [at(-NINETY_PERCENT), at(NINETY_PERCENT)];
-  return guide.factorText(at(0), low, high, classes[recipeClass.id]);
+  const say = bakes === 0 ? guide.factorNone : guide.factorText;
+  return say(at(0), low, high, classes[recipeClass.id], belief.sizePower !== 0);
+}
+
+/** What to do in the tin that the recipe was proven in first. */
+function answerText(bakes: RecipeBakes, { guide }: BakeWords, locale: Locale): string | null {
+  const { recipe } = bakes;
+  const tin = recipe.provenBakes[0]?.tins[0]?.tin;
+  const bake = tin === undefined ? null : bakeFigures(bakes, tin, heightInTinMm(recipe, tin), locale);
+  if (tin === undefined || bake === null) return null;
+  return guide.answer(tin.name, bake.dial.text, bake.firstLook.text, bake.expectedBy.text, bake.core);
 }
 
 function settingText({ oven, constants }: RecipeBakes, { guide }: BakeWords): string {
@@ -178,9 +189,10 @@ export function bakeGuideView(bakes: RecipeBakes, kitchen: Kitchen, altitudeM: n
     edition: kitchen.edition,
     recipe: { id: recipe.id, name: recipe.name },
     chartPath: chartPath(recipe.id),
+    answerText: answerText(bakes, words, kitchen.locale),
     basisText: chartBake(bakes, kitchen.locale).basisText,
-    factorText: factorText(bakes, words),
-    settingText: settingText(bakes, words),
+    factorText: keptUnits(factorText(bakes, words)),
+    settingText: keptUnits(settingText(bakes, words)),
     lead: words.lead,
     doneTests: words.doneTests,
     plots: [
@@ -190,7 +202,8 @@ export function bakeGuideView(bakes: RecipeBakes, kitchen: Kitchen, altitudeM: n
     pictureNote: words.guide.conduction,
     log: logged.map((row) => loggedText(row, bakes, words)),
     logEmpty: words.guide.logEmpty,
-    odd: [...oddTimes(bakes, words), ...oddYields(bakes, words)],
+    oddHint: words.guide.oddHint,
+    odd: [...oddTimes(bakes, words), ...oddYields(bakes, words)].map(keptUnits),
     ask: askFor(bakes, kitchen, words),
     fromLog: [
       steadyText(bakes, words),
@@ -198,7 +211,7 @@ export function bakeGuideView(bakes: RecipeBakes, kitchen: Kitchen, altitudeM: n
       waterText(bakes, words),
       ovenText(bakes, words),
     ],
-    makeUp: { sentences: makeUpSentences(bakes, words), workingPath: workingPath(recipe.id) },
+    makeUp: { sentences: makeUpSentences(bakes, words).map(keptUnits), workingPath: workingPath(recipe.id) },
     cautions: bakeCautions(figures, kitchen.locale),
   };
 }

@@ -22,6 +22,8 @@ export interface BakeGuideView {
   edition: string;
   recipe: Named;
   chartPath: string;
+  /** The tin the recipe was proven in first, told before all else; null where it cannot be baked in. */
+  answerText: string | null;
   basisText: string;
   factorText: string;
   /** Which oven, and how warm the batter goes in. */
@@ -36,6 +38,7 @@ export interface BakeGuideView {
   logEmpty: string;
   /** A sentence for each bake that disagrees with the rest. */
   odd: string[];
+  oddHint: string;
   /** Bakes that would teach most; null once the log knows enough. */
   ask: { lead: string; bakes: string[]; promise: string } | null;
   /** Yield, water and oven as the log has them. */

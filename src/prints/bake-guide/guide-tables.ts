@@ -42,15 +42,20 @@ export function logTable({ log }: BakeGuideView, { guide }: BakeWords): TableSpe
     paddingMm: 1,
     columns: [
       column(guide.date, 24, 34),
-      column(guide.tin, 30, 42),
-      column(guide.dial, 20, 26),
-      column(guide.took, 18, 34),
-      column(guide.note, 24, 60),
+      column(guide.tin, 46, 90),
+      column(guide.dial, 20, 28),
+      column(guide.took, 30, 40),
     ],
     rows: log.map(({ date, tin, how, dial, batter, took, expected, notes }) => ({
       cells: [
         { ...cell(date), heading: true },
-        cell(tin, how),
+        {
+          paragraphs: [
+            paragraph(tin, typeScale.rowNote),
+            paragraph([batter, how].filter((part) => part !== '').join(', '), typeScale.rowDetail),
+            ...(notes === '' ? [] : [paragraph(notes, typeScale.rowDetail)]),
+          ],
+        },
         cell(dial),
         {
           paragraphs: [
@@ -58,7 +63,6 @@ export function logTable({ log }: BakeGuideView, { guide }: BakeWords): TableSpe
             paragraph(`${guide.expected.toLowerCase()} ${expected}`, typeScale.rowDetail),
           ],
         },
-        cell(notes, batter),
       ],
     })),
   };

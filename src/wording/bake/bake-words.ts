@@ -106,7 +106,13 @@ export interface BakeWords {
     makeUpUnused: string;
     makeUpLimits: string;
     makeUpWorking: string;
-    factorText: (share: string, low: string, high: string, kind: string) => string;
+    /** `sized`: the time grows with the tin beyond what heat alone would say, so that it is told for one size. */
+    factorText: (share: string, low: string, high: string, kind: string, sized: boolean) => string;
+    factorNone: (share: string, low: string, high: string, kind: string, sized: boolean) => string;
+    /** The plainest case, told first. */
+    answer: (tin: string, dial: string, firstLook: string, doneBy: string, cored: boolean) => string;
+    /** Beneath the bakes that disagree. */
+    oddHint: string;
     conduction: string;
     band: string;
     date: string;

@@ -106,7 +106,7 @@ export const enGbBake: BakeWords = {
     askEntry: (tin, dial) => `${tin}, at ${dial}`,
     askPromise: (share) =>
       `Together they should bring the windows down to about ${share} of their present width.`,
-    fromLog: 'What else the log says',
+    fromLog: 'What the log says',
     steadyText: (sd, usual, count) =>
       `How steady: after ${bakes(count)}, two in three should be done within ${sd} minutes of what the others lead one to expect, where ${usual} is usual. The windows allow for just that.`,
     steadyNone: (usual) =>
@@ -141,8 +141,14 @@ export const enGbBake: BakeWords = {
     makeUpLimits:
       'It knows nothing of air, fruit or crust, and ingredients without a packet’s figures count with round ones for their kind: believe your log before it.',
     makeUpWorking: 'The working of these figures',
-    factorText: (share, low, high, kind) =>
-      `Treated as ${kind}. In an eight-inch tin it takes ${share} of a plain sponge’s time, and nine times in ten between ${low} and ${high}.`,
+    factorText: (share, low, high, kind, sized) =>
+      `Treated as ${kind}. Your bakes put it at ${share} of the time a plain sponge takes in ${sized ? 'an eight-inch' : 'the same'} tin, nine times in ten between ${low} and ${high}.`,
+    factorNone: (share, low, high, kind, sized) =>
+      `Treated as ${kind}: some ${share} of the time a plain sponge takes in ${sized ? 'an eight-inch' : 'the same'} tin, but anything from ${low} to ${high} would be no surprise.`,
+    answer: (tin, dial, firstLook, doneBy, cored) =>
+      `${tin}${cored ? ', with the core in' : ''}: ${dial}, first look at ${firstLook}, done by ${doneBy}.`,
+    oddHint:
+      'If something was amiss that day, leave the row as it is: it counts for little. If it was a slip of the pen, put it right.',
     conduction:
       'Worked out from heat soaking in from all sides, on this recipe’s own clock. A real middle lags a little at first and then catches up; the crust, which gets hotter, is left out.',
     band: 'band',

@@ -22,7 +22,7 @@ export const enUsBake: BakeWords = {
       `Round pans, ${height} high when baked, each at the dial that suits its size. Logged bakes are brought to this height and heat, so that all can stand in one picture.`,
     across: (unit) => `Pan across, ${unit}`,
     tin: 'Pan',
-    factorText: (share, low, high, kind) =>
-      `Treated as ${kind}. In an eight-inch pan it takes ${share} of a plain sponge’s time, and nine times in ten between ${low} and ${high}.`,
+    factorText: (...told) => enGbBake.guide.factorText(...told).replace(/ tin, /, ' pan, '),
+    factorNone: (...told) => enGbBake.guide.factorNone(...told).replace(/ tin, /, ' pan, '),
   },
 };
