@@ -8,7 +8,7 @@ import type { Problem } from '../domain/problem.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
 import type { Metrics } from '../prints/sheet/surface.ts';
 import { type ShapedText, type Shaper, shaperFor, shapeText } from './shaped-text.ts';
-import { isWoff2 } from './unpacked-font.ts';
+import { isWoff2 } from './woff2-signature.ts';
 
 export interface FontFile {
   /** As the house style names it; used in messages. */

@@ -1,9 +1,7 @@
 /** A font as it can be embedded: WOFF2 (W3C Recommendation WOFF 2.0) unpacked to the TrueType or OpenType font inside. */
 import { fail, type Result, succeed } from '../domain/result.ts';
 import type { FontFile } from './fonts.ts';
-
-export const isWoff2 = (bytes: Uint8Array): boolean =>
-  String.fromCharCode(...bytes.subarray(0, 4)) === 'wOF2';
+import { isWoff2 } from './woff2-signature.ts';
 
 /** The same file, unpacked where it is packed. Problem: font-unreadable. */
 export async function unpackedFont(file: FontFile): Promise<Result<FontFile>> {
