@@ -2,7 +2,7 @@
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale } from '../domain/kitchen.ts';
 import type { WallView } from '../views/wall.types.ts';
-import { type WallWords, wallWordsFor } from '../wording/wall/index.ts';
+import { wallWordsFor } from '../wording/wall/index.ts';
 import { flow } from './sheet/flow.ts';
 import { pageCode } from './sheet/page-code.ts';
 import type { ScaleBar } from './sheet/scale-bar.ts';
@@ -12,19 +12,12 @@ import type { Metrics, Print } from './sheet/surface.ts';
 import { drawWallFoot, wallFrame } from './wall/wall-frame.ts';
 import { wallLayout } from './wall/wall-layout.ts';
 import type { WallPaper } from './wall/wall-paper.ts';
-import { plateScale } from './wall/wall-plate.ts';
 
 const SCALE_BAR_MM = 200;
 
 export interface WallOptions {
   /** Address of the site's root; the sheet then carries a code that leads to its page. */
   siteUrl?: string;
-}
-
-function scaleBarOf({ body }: WallView, growth: number, words: WallWords): ScaleBar | null {
-  if (body.form !== 'plate') return null;
-  const scale = plateScale(body, growth);
-  return { scale, lengthMm: SCALE_BAR_MM, text: words.scale(scale) };
 }
 
 /** Draws nothing yet: gives the pages for a renderer. */
@@ -40,14 +33,15 @@ export function wallReferencePrint(
   const words = wallWordsFor(lang);
   const { kitchenName, edition } = view;
   const upright = { widthMm: paper.widthMm, heightMm: paper.heightMm };
-  const { size, type, sizing, sheets } = wallLayout(
+  const { size, type, scale, sheets } = wallLayout(
     { view, words, context, link: pageCode(siteUrl, view.path, view.pathText) },
     upright,
   );
   const frame = wallFrame(size, context);
   const sections = sheets.map((blocks, index) => ({ key: `${view.id}-${index}`, blocks, startsPage: true }));
   const pages = flow(sections, frame, context);
-  const scaleBar = scaleBarOf(view, sizing.growth, words);
+  const bar: ScaleBar = { scale, lengthMm: SCALE_BAR_MM, text: words.scale(scale) };
+  const scaleBar = view.body.form === 'plate' ? bar : null;
   return {
     path: `wall/${view.id}-${paper.id}`,
     title: `${view.title} – ${kitchenName}`,

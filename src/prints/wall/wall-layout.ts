@@ -41,8 +41,9 @@ export interface WallSource {
 
 export interface WallLayout {
   size: SheetSize;
-  sizing: WallSizing;
   type: WallType;
+  /** 1 : n of the drawings. */
+  scale: number;
   /** Blocks of each sheet. */
   sheets: Block[][];
 }
@@ -55,9 +56,12 @@ interface Trial {
   bodies: (WallTable | WallPlate)[];
 }
 
-/** 1 : n for all tins; 1 where there are none to draw. */
-const scaleOf = ({ source: { view }, sizing: { growth } }: Trial): number =>
-  view.body.form === 'plate' ? plateScale(view.body, growth) : 1;
+/** A full sheet draws smaller, so that fewer names need two lines. */
+const DRAWN = { 'as words': 1, 'close up': 0.8 };
+
+/** 1 : n for all tins, however many sheets they take; 1 where there are none to draw. */
+const scaleOf = ({ source: { view }, sizing: { growth, notes } }: Trial): number =>
+  view.body.form === 'plate' ? plateScale(view.body, growth * DRAWN[notes]) : 1;
 
 const widthOf = ({ size, source }: Trial): number => wallFrame(size, source.context).widthMm;
 
@@ -148,10 +152,10 @@ function rowsOf(trial: Trial): number {
 }
 
 function laidOut(fit: Fit): WallLayout {
-  const { size, sizing, type, bodies } = fit;
+  const { size, type, bodies } = fit;
   const mostMm = MOST_SPREAD * type.key.leadingPt * MM_PER_PT;
   const apartMm = Math.min(mostMm, (SPREAD_OF_SPARE * fit.spareMm) / rowsOf(fit));
-  return { size, sizing, type, sheets: bodies.map((_, part) => blocksOf(fit, part, apartMm)) };
+  return { size, type, scale: scaleOf(fit), sheets: bodies.map((_, part) => blocksOf(fit, part, apartMm)) };
 }
 
 /** Throws where even six sheets cannot hold it at the least sizes. */

@@ -65,7 +65,7 @@ export const enGbWall: WallWords = {
   edition: (date) => `Edition ${date}`,
   sheet: (sheet, sheets) => `Sheet ${sheet} of ${sheets}`,
   scale: (scale) => `20 cm; tins drawn 1 : ${scale}`,
-  titleOf: (title, sheet, sheets) => `${title}, ${sheet} of ${sheets}`,
+  titleOf: (title, sheet, sheets) => `${title}, ${sheet}\u00a0of\u00a0${sheets}`,
   types: (keyPt, wordPt, notePt) =>
     notePt === null
       ? `Figures in ${keyPt} pt to read from 2 m, words in ${wordPt} pt from 1.2 m: capitals at least 1/215 of the distance.`
