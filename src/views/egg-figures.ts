@@ -29,6 +29,9 @@ export function eggFigures(eggs: MixEggs | null, lines: readonly MixLine[], word
     exact: exactEggsFigure(eggs.exact),
     whole: wholeEggsFigure(eggs.whole),
     deviation: deviationFigure(eggs.deviation),
+    ...(eggs.rule === 'weigh'
+      ? {}
+      : { parts: eggs.parts.map(({ part, whole }) => ({ part, whole: wholeEggsFigure(whole) })) }),
     grams: totalFigure(quantiseG(own.reduce((sum, line) => sum + line.grams, 0))),
     text: eggs.rule === 'weigh' ? weighedInWords(own, words) : eggsInWords(eggs.parts, words),
   };

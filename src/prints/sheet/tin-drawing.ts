@@ -52,7 +52,7 @@ export function commonScale(pictures: TinPicture[], field: DrawingField, arrange
   return scales.find(fits) ?? scales.at(-1) ?? 1;
 }
 
-function placed(steps: PathStep[], scale: number, xMm: number, yMm: number): PathStep[] {
+export function placed(steps: PathStep[], scale: number, xMm: number, yMm: number): PathStep[] {
   const x = (value: number) => xMm + value / scale;
   const y = (value: number) => yMm + value / scale;
   return steps.map((step) => {

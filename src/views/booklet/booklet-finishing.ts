@@ -25,8 +25,11 @@ interface Place {
   at: number;
 }
 
+/** A number stays with its unit. */
+const unbroken = (text: string): string => text.replaceAll(/(\d) (mm|cm|in|g)\b/g, '$1\u00a0$2');
+
 /** '8 mm' of 'Filling, 8 mm': the table says the use. */
-const detailOf = ({ useText }: FinishingColumn): string => useText.slice(useText.indexOf(', ') + 2);
+const detailOf = ({ useText }: FinishingColumn): string => unbroken(useText.slice(useText.indexOf(', ') + 2));
 
 function columnsOf({ column }: Place, words: BookletWords): TableColumn[] {
   const { finish, use } = column;
@@ -37,7 +40,7 @@ function columnsOf({ column }: Place, words: BookletWords): TableColumn[] {
 function cellsOf({ column, at }: Place, row: FinishingRow): TableCell[] {
   const cell = row.cells[at];
   const make = cell ? figureCell(cell.make) : wordCell(NONE);
-  return column.use === 'rolled' ? [make, wordCell(cell?.sheet?.text ?? NONE)] : [make];
+  return column.use === 'rolled' ? [make, wordCell(unbroken(cell?.sheet?.text ?? NONE))] : [make];
 }
 
 function anchorsOf(id: string, rows: readonly FinishingRow[]): Record<string, string> {
@@ -66,14 +69,23 @@ function useTable(
   return [{ id, title, lead: about, ...body, anchors: anchorsOf(id, rows), notes: [], cautions: [] }];
 }
 
+/** The first of the tables that holds the finish. */
+const firstUse = (finishId: string, { columns }: FinishingChartView): string | null =>
+  USES.find(({ uses }) => columns.some(({ finish, use }) => finish.id === finishId && uses.includes(use)))
+    ?.id ?? null;
+
+/** A box is as wide as its board: said once, unless this kitchen has it otherwise. */
+const hasOwnBox = (rows: readonly FinishingRow[]): boolean =>
+  rows.some(({ board, boxSide }) => board.text !== boxSide.text);
+
 function underTable(rows: readonly FinishingRow[], words: BookletWords): BookletTable[] {
   if (rows.length === 0) return [];
   const { uses, under, tin } = words.finishing;
-  const told: [string, string, (row: FinishingRow) => Figure][] = [
+  const told: (readonly [string, string, (row: FinishingRow) => Figure])[] = [
     ['coated', under.coated, (row) => row.coatedAcross],
     ['high', under.high, (row) => row.coatedHeight],
     ['board', under.board, (row) => row.board],
-    ['box', under.boxSide, (row) => row.boxSide],
+    ...(hasOwnBox(rows) ? [['box', under.boxSide, (row: FinishingRow) => row.boxSide] as const] : []),
     ['box-high', under.boxHeight, (row) => row.boxHeight],
     ['ribbon', under.ribbon, (row) => row.ribbon],
   ];
@@ -85,7 +97,8 @@ function underTable(rows: readonly FinishingRow[], words: BookletWords): Booklet
         wordCell(row.tinName),
         ...told.map(([, , figure]) => ({
           figure: figure(row),
-          text: figure(row).text,
+          text: figure(row).text.replaceAll(' ', '\u00a0'),
+          small: '',
           tone: 'plain' as const,
         })),
       ],
@@ -120,6 +133,7 @@ export function bookletFinishing(
         id,
         name,
         anchor: finishAnchor(id),
+        tableId: firstUse(id, view),
         partsText,
         keepsText,
         method: methodPieces(methodMarkdown),

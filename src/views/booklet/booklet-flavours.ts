@@ -16,6 +16,7 @@ function bookletChange(
 ): BookletFlavourChange {
   const { recipe, lines, eggsText, wetText, growthText, allergenText, cautions, warnings } = change;
   const isChanged = (line: (typeof lines)[number]): boolean => line.change.text !== '0';
+  const hasNews = change.allergensAdded.length + change.allergensLeftOut.length > 0;
   const unchanged = lines.filter((line) => !isChanged(line)).map(({ name }) => name.toLowerCase());
   return {
     recipe,
@@ -25,8 +26,8 @@ function bookletChange(
     unchangedText: unchanged.length === 0 ? '' : words.flavours.unchanged(listInWords(unchanged, and)),
     eggsText,
     wetText,
-    growthText,
-    allergenText,
+    growthText: change.growth.value === 0 ? '' : growthText,
+    allergenText: hasNews ? allergenText : '',
     cautions,
     warnings: warnings.map(({ message }) => message),
   };

@@ -55,9 +55,9 @@ export function bookletOverview(
       return {
         id: recipe.id,
         cells: [
-          wordCell(recipe.name, 'strong'),
+          { ...wordCell(recipe.name, 'strong'), small: recipe.summary },
           figureCell(heightFigure(recipe.finishedHeightMm)),
-          wordCell(dialTextsOf(recipe.ovenC, oven).set),
+          wordCell(dialTextsOf(recipe.ovenC, oven).set.replaceAll(' ', '\u00a0')),
           containsCell(found, content, words),
         ],
       };

@@ -5,6 +5,7 @@ import type { Recipe } from '../../domain/recipe.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
 import { formatLength } from '../../wording/length.ts';
 import { wordsFor } from '../../wording/locales/index.ts';
+import type { Words } from '../../wording/words.ts';
 import { dialTextsOf } from '../bake-figures.ts';
 import { methodPieces } from '../method-text.ts';
 import { recipeView } from '../recipe.ts';
@@ -24,25 +25,24 @@ const isAllergen = (code: string): boolean => code.startsWith('allergens') || co
 export const rowName = ({ count, tinName }: Pick<TinChartRow, 'count' | 'tinName'>): string =>
   count > 1 ? `${count}\u00a0× ${tinName}` : tinName;
 
-/** Parts of the egg that a formula counts. */
-const partsOf = ({ formula }: Recipe) => [
-  ...new Set(formula.flatMap(({ eggPart }) => (eggPart === undefined ? [] : [eggPart]))),
-];
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
-function bookletRow(
-  row: TinChartRow,
-  chart: TinChartView,
-  parts: number,
-  letters: RemarkLetters,
-): BookletRow {
+/** 'Eggs', 'Yolks': what the chart counts, in the bowl's order; 'Eggs' alone where beaten egg is weighed. */
+function eggHeadings({ rows }: TinChartView, { eggParts }: Words): string[] {
+  if (rows.every(({ eggs }) => eggs === null)) return [];
+  const counted = rows.flatMap(({ eggs }) => eggs?.parts ?? []).map(({ part }) => part);
+  const parts = counted.length === 0 ? (['egg'] as const) : [...new Set(counted)];
+  return parts.map((part) => capital(eggParts[part].many));
+}
+
+function bookletRow(row: TinChartRow, chart: TinChartView, letters: RemarkLetters): BookletRow {
   const { id, tinId, eggs, batter, amounts, rawFill, surplus } = row;
-  const said = eggs === null || (eggs.rule !== 'weigh' && parts === 1);
   return {
     id,
     tinId,
     name: rowName(row),
-    eggs: eggs === null || eggs.rule === 'weigh' ? null : eggs.whole,
-    eggText: said ? '' : eggs.text,
+    eggs: (eggs?.parts ?? []).map(({ whole }) => whole),
+    eggText: eggs?.rule === 'weigh' ? eggs.text : '',
     batter,
     amounts,
     fill: rawFill,
@@ -94,9 +94,6 @@ export function bookletRecipe(
 ): BookletRecipe {
   const own = wordsFor(content.kitchen.locale);
   const written = recipeView(recipe, content);
-  const parts = partsOf(recipe);
-  const [part] = parts;
-  const noun = part === undefined ? null : own.eggParts[parts.length === 1 ? part : 'egg'].many;
   const heightText = formatLength(recipe.finishedHeightMm, 'mm');
   const { remarks, letters } = remarksOf(chart.rows, heightText, words);
   return {
@@ -117,9 +114,9 @@ export function bookletRecipe(
     allergens: chart.cautions.filter(({ code }) => isAllergen(code)),
     method: methodPieces(recipe.methodMarkdown),
     basisText: chart.basisText,
-    eggHeading: noun === null ? null : `${noun.charAt(0).toUpperCase()}${noun.slice(1)}`,
+    eggHeadings: eggHeadings(chart, own),
     columns: chart.columns,
-    rows: chart.rows.map((row) => bookletRow(row, chart, parts.length, letters)),
+    rows: chart.rows.map((row) => bookletRow(row, chart, letters)),
     remarks,
     warnings: chart.warnings.map(({ message }) => message),
     bakes: chart.rows

@@ -78,6 +78,7 @@ function asTable({ id, title, lead, body, notes, cautions }: WallView): BookletT
       ({ figure, text, tone }): TableCell => ({
         figure,
         text,
+        small: '',
         tone: TONES[tone],
       }),
     ),
@@ -91,8 +92,8 @@ function referenceOf(content: Content, tins: readonly Tin[], words: BookletWords
   const cut = portions(tins, locale, words);
   return [
     ...asTable({ ...wallOvenDials(content.kitchen, wall), title: words.oven.heading }),
-    eggSizes(content.kitchen, words),
     ...(cut === null ? [] : [cut]),
+    eggSizes(content.kitchen, words),
     ...asTable({ ...wallAllergens(content, wordsFor(locale), wall), title: words.allergens.heading }),
   ];
 }

@@ -23,6 +23,8 @@ export interface TableCell {
   figure: Figure | null;
   /** As shown. */
   text: string;
+  /** Below it, in quiet type; '' for nothing. */
+  small: string;
   /** 'strong' in heavier type, 'unknown' by the caution's colour too. */
   tone: 'plain' | 'strong' | 'unknown';
 }
@@ -47,9 +49,9 @@ export interface BookletRow {
   tinId: string;
   /** '2 × Six-inch round'. */
   name: string;
-  /** Whole eggs of one kind; null where `eggText` says it, or for a recipe without eggs. */
-  eggs: Figure | null;
-  /** 'Three eggs and two yolks', '165 g beaten egg'; '' where the number says it all. */
+  /** Whole eggs, yolks or whites, one for each of the recipe's egg headings; empty where they are weighed. */
+  eggs: Figure[];
+  /** '165 g beaten egg'; '' where they are counted. */
   eggText: string;
   batter: Figure;
   /** One per column of the recipe. */
@@ -90,8 +92,8 @@ export interface BookletRecipe extends Named {
   method: MethodPiece[];
   /** Which proven bakes stand behind the figures. */
   basisText: string;
-  /** 'Eggs', or 'Yolks' and 'Whites' where only those are counted; null without eggs. */
-  eggHeading: string | null;
+  /** 'Eggs', or 'Yolks' and 'Whites' where those are counted; empty for a recipe without eggs. */
+  eggHeadings: string[];
   columns: ChartColumn[];
   rows: BookletRow[];
   remarks: { letter: string; text: string }[];
@@ -118,7 +120,9 @@ export interface BookletFlavourChange {
   unchangedText: string;
   eggsText: string | null;
   wetText: string | null;
+  /** '' while a tin takes as much batter as of the plain recipe. */
   growthText: string;
+  /** '' while the allergens stay the same. */
   allergenText: string;
   cautions: Caution[];
   warnings: string[];
@@ -135,6 +139,8 @@ export interface BookletFlavour extends Named {
 }
 
 export interface BookletFinish extends Named {
+  /** The first table that tells its amounts; null where none does. */
+  tableId: string | null;
   anchor: string;
   partsText: string;
   keepsText: string;

@@ -64,7 +64,7 @@ export function eggSizes({ egg, locale }: Kitchen, words: BookletWords): Booklet
       figure('egg', own.egg, 'g'),
       figure('yolk', own.yolk, 'g'),
       figure('white', own.white, 'g'),
-      figure('for-ten', own.forTen, ''),
+      figure('for-ten', own.forTen, own.ofOurs),
     ],
     rows: [sizeRow('own', own.own, egg.shelledG, egg.shelledG), ...sizes],
     anchors: {},

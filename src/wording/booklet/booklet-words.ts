@@ -2,6 +2,8 @@
 export interface BookletWords {
   /** Said small above the kitchen's name on the cover. */
   coverLine: string;
+  /** Alternative text of the picture on it. */
+  coverPicture: string;
   subtitle: (tins: number, recipes: number) => string;
   by: (baker: string) => string;
   title: (kitchen: string) => string;
@@ -10,7 +12,6 @@ export interface BookletWords {
   notes: string;
   caution: string;
   check: string;
-  folio: (page: string) => string;
   imprint: {
     heading: string;
     edition: (date: string, note: string) => string;
@@ -52,18 +53,22 @@ export interface BookletWords {
   };
   recipe: {
     formula: string;
-    total: string;
+    amount: string;
+    total: (grams: string) => string;
     facts: { oven: string; height: string; layers: string; eggs: string; suits: string };
     weights: string;
     weightsOf: (recipe: string) => string;
     tin: string;
     eggs: string;
     batter: string;
+    /** Of an ingredient that is also told in spoons. */
+    inSpoons: string;
     fill: string;
     fillUnit: string;
     over: string;
     oven: string;
     ovenOf: (recipe: string) => string;
+    ready: string;
     core: string;
     withCore: string;
     withBand: string;
@@ -98,9 +103,9 @@ export interface BookletWords {
       boxHeight: string;
       ribbon: string;
     };
-    madeOf: string;
     notes: string;
   };
+  tables: { heading: string };
   tins: {
     heading: string;
     lead: (scale: number) => string;
@@ -118,6 +123,7 @@ export interface BookletWords {
     yolk: string;
     white: string;
     forTen: string;
+    ofOurs: string;
     scheme: (scheme: 'UK' | 'US', grade: string) => string;
     own: string;
     note: string;

@@ -10,6 +10,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 export const enGbBooklet: BookletWords = {
   coverLine: 'Cakes by the tin',
+  coverPicture: 'The tins from above, all to one scale',
   subtitle: (tins, recipes) =>
     `${capital(counted(recipes, 'recipe', 'recipes'))}, worked out for ${counted(tins, 'tin', 'tins')}`,
   by: (baker) => `by ${baker}`,
@@ -20,7 +21,6 @@ export const enGbBooklet: BookletWords = {
   notes: 'Notes',
   caution: 'Caution',
   check: 'Check',
-  folio: (page) => page,
   imprint: {
     heading: 'About this booklet',
     edition: (date, note) => (note === '' ? `Edition of ${date}.` : `${note}, ${date}.`),
@@ -70,7 +70,7 @@ export const enGbBooklet: BookletWords = {
       },
       over: {
         head: 'Over',
-        text: 'is what whole eggs leave in the bowl; with a minus sign, what each tin goes without.',
+        text: 'stands in the tables that have room for it: what whole eggs leave in the bowl, or with a minus sign what the tins go without between them.',
       },
       letters: {
         head: 'A letter',
@@ -101,7 +101,8 @@ export const enGbBooklet: BookletWords = {
   },
   recipe: {
     formula: 'As written',
-    total: 'Together',
+    amount: 'Amount',
+    total: (grams) => `Together ${grams}.`,
     facts: {
       oven: 'Oven',
       height: 'Finished height',
@@ -114,11 +115,13 @@ export const enGbBooklet: BookletWords = {
     tin: 'Tin',
     eggs: 'Eggs',
     batter: 'Batter',
+    inSpoons: 'in spoons',
     fill: 'Fill',
     fillUnit: 'mm',
     over: 'Over',
     oven: 'In the oven',
     ovenOf: (recipe) => `${recipe}: in the oven`,
+    ready: 'Ready',
     core: 'With',
     withCore: 'heating core',
     withBand: 'band',
@@ -129,14 +132,14 @@ export const enGbBooklet: BookletWords = {
   },
   flavours: {
     heading: 'Flavours',
-    lead: 'What each one changes in the recipe as written, and why the cake still stands up. The shares hold in any tin; the weights for every tin are on the flavour’s own chart.',
+    lead: 'What each one changes in the recipe as written, and why the cake still stands up. The shares hold in any tin, and unless it says otherwise the whole is brought back to the weight of the plain batter. The weights for every tin are on the flavour’s own chart.',
     inRecipe: (recipe) => `In ${recipe}`,
     ingredient: 'g, as written',
     plain: 'plain',
     flavoured: 'with it',
     change: 'change',
-    why: 'Why it balances.',
-    method: 'In the bowl.',
+    why: 'Why it balances',
+    method: 'In the bowl',
     charts: 'The weights for every tin are on its own chart.',
     unchanged: (names) => `As before: ${names}.`,
   },
@@ -176,9 +179,9 @@ export const enGbBooklet: BookletWords = {
       boxHeight: 'Box, high',
       ribbon: 'Ribbon',
     },
-    madeOf: 'What they are made of',
     notes: 'How these are reckoned',
   },
+  tables: { heading: 'Tables' },
   tins: {
     heading: 'The tins',
     lead: (scale) => `Plan and side, drawn 1 : ${scale}, smallest first; measured inside at the rim.`,
@@ -195,7 +198,8 @@ export const enGbBooklet: BookletWords = {
     egg: 'Egg',
     yolk: 'Yolk',
     white: 'White',
-    forTen: 'For ten of ours',
+    forTen: 'For\u00a0ten',
+    ofOurs: 'of\u00a0ours',
     scheme: (scheme, grade) => `${scheme} ${grade}`,
     own: 'Ours',
     note: 'Grams without the shell. British and European sizes: the middle of the grade, less 12 % for the shell; American sizes: the usual table of food composition, from memory. Five of your own on the scale beat any table.',
@@ -209,8 +213,8 @@ export const enGbBooklet: BookletWords = {
     tin: 'Cake from',
     finger: 'Finger',
     dessert: 'Dessert',
-    rings: 'in rings',
-    rows: 'in rows',
+    rings: 'in\u00a0rings',
+    rows: 'in\u00a0rows',
     leftOut: (names) => `Not cut in rows: ${names}. Weigh the slices instead.`,
     note: 'Rows are laid where they yield most; a piece with a quarter missing at most counts. Rings are cut two inches in, and again, and sliced an inch wide on their middle line. Common practice; no standard fixes a portion.',
     caution: 'Take boards, dowels, ribbons and wires out before cutting, and count them.',

@@ -19,6 +19,7 @@ const allPans = <Group extends Record<string, string>>(group: Group): Group =>
 export const enUsBooklet: BookletWords = {
   ...gb,
   coverLine: pans(gb.coverLine),
+  coverPicture: pans(gb.coverPicture),
   subtitle: (tins, recipes) => pans(gb.subtitle(tins, recipes)),
   title: (kitchen) => `${kitchen}: cakes by the pan`,
   subject: (kitchen) =>

@@ -1,0 +1,69 @@
+/** What the booklet tells of every tin of a recipe: eggs, batter, each weight with its spoons, fill and surplus. */
+import type { BookletRow } from '../../views/booklet/booklet.types.ts';
+import { paragraph } from '../sheet/lines.ts';
+import type { Cell } from '../sheet/table/types.ts';
+import type { TypeStyle } from '../sheet/type-scale.ts';
+import { bookletType } from './booklet-type.ts';
+import type { WeightsParts } from './recipe-weights.ts';
+
+export interface Told {
+  name: string;
+  unit: string;
+  weight: 'strong' | 'plain' | 'quiet';
+  cell(row: BookletRow): Cell;
+}
+
+const number = (text: string | undefined, type: TypeStyle): Cell =>
+  text === undefined ? {} : { number: { text, type } };
+
+/** Beaten egg to weigh is said in the first column of eggs. */
+const eggsTold = (name: string, index: number): Told => ({
+  name,
+  unit: '',
+  weight: 'strong',
+  cell: ({ eggs, eggText }) =>
+    eggText !== '' && index === 0
+      ? { paragraphs: [paragraph(eggText, bookletType.figureNote)] }
+      : number(eggs[index]?.text, bookletType.key),
+});
+
+const spoonsTold = (name: string, index: number): Told => ({
+  name,
+  unit: '',
+  weight: 'quiet',
+  cell: ({ amounts }) => {
+    const spoons = amounts[index]?.spoons ?? null;
+    return spoons === null ? {} : { paragraphs: [paragraph(spoons, bookletType.figureNote)] };
+  },
+});
+
+function ingredientTold({ recipe, words }: WeightsParts, name: string, index: number): Told[] {
+  const hasSpoons = recipe.rows.some(({ amounts }) => amounts[index]?.spoons);
+  const weighed: Told = {
+    name,
+    unit: '',
+    weight: 'plain',
+    cell: ({ amounts }) => number(amounts[index]?.figure.text, bookletType.figure),
+  };
+  return [weighed, ...(hasSpoons ? [spoonsTold(words.recipe.inSpoons, index)] : [])];
+}
+
+/** In the order of the work, what must stand together in one group; `extras` of fill and surplus at the end. */
+export function toldInGroups(parts: WeightsParts, extras: number): Told[][] {
+  const { recipe, words, mass } = parts;
+  const { batter, fill, fillUnit, over } = words.recipe;
+  const { key, figure } = bookletType;
+  const extra: Told[] = [
+    { name: fill, unit: fillUnit, weight: 'plain', cell: (row) => number(row.fill.text, figure) },
+    { name: over, unit: mass, weight: 'plain', cell: (row) => number(row.surplus.text, figure) },
+  ];
+  return [
+    ...recipe.eggHeadings.map((name, index) => [eggsTold(name, index)]),
+    [{ name: batter, unit: mass, weight: 'strong', cell: (row) => number(row.batter.text, key) }],
+    ...recipe.columns.map(({ name }, index) => ingredientTold(parts, name, index)),
+    ...extra.slice(0, extras).map((one) => [one]),
+  ];
+}
+
+/** The same without groups. */
+export const toldOfTins = (parts: WeightsParts, extras: number): Told[] => toldInGroups(parts, extras).flat();
