@@ -86,10 +86,10 @@ function asTable({ id, title, lead, body, notes, cautions }: WallView): BookletT
   return [{ id, title, lead, columns, rows, anchors: {}, notes, cautions }];
 }
 
-function referenceOf(content: Content, tins: readonly Tin[], words: BookletWords): BookletTable[] {
+function referenceOf(content: Content, words: BookletWords): BookletTable[] {
   const { locale } = content.kitchen;
   const wall = wallWordsFor(locale);
-  const cut = portions(tins, locale, words);
+  const cut = portions(content, words);
   return [
     ...asTable({ ...wallOvenDials(content.kitchen, wall), title: words.oven.heading }),
     ...(cut === null ? [] : [cut]),
@@ -161,7 +161,7 @@ export function bookletView(source: BookletSource): BookletView {
     flavours: bookletFlavours(content, words),
     finishing: bookletFinishing(finishing[0], content, words),
     tins: tins.map((tin) => bookletTin(tin, content)),
-    reference: referenceOf(content, tins, words),
+    reference: referenceOf(content, words),
   };
   return { ...view, index: bookletIndex(view, content) };
 }

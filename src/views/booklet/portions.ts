@@ -1,89 +1,73 @@
-/** How many does a cake from this tin serve? Cut in rows, and in rings where it is round. */
-import { bestGridCut } from '../../compute/portions/grid-cut.ts';
-import { ringCut } from '../../compute/portions/ring-cut.ts';
-import { tinOutline } from '../../compute/shapes/index.ts';
-import type { Kitchen } from '../../domain/kitchen.ts';
-import { type PortionSize, USUAL_PORTIONS } from '../../domain/portion.ts';
-import type { Tin } from '../../domain/tin.ts';
+/** How many does a cake from this tin serve? The portions of the site and the cutting guides, small. */
+import type { Content } from '../../domain/content.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
-import { formatLengthValue } from '../../wording/length.ts';
-import { listInWords } from '../../wording/list.ts';
-import { wordsFor } from '../../wording/locales/index.ts';
-import { formatNumber } from '../../wording/number.ts';
-import type { Figure } from '../figure.ts';
+import { portionsWordsFor } from '../../wording/portions/index.ts';
+import { portionsView } from '../portions.ts';
+import type { PortionRow, PortionsView, TinCut } from '../portions.types.ts';
 import { tableRowAnchor } from './anchors.ts';
-import type { BookletTable, TableCell } from './booklet.types.ts';
+import type { BookletTable, TableCell, TableColumn } from './booklet.types.ts';
 import { figureCell, wordCell } from './cells.ts';
 
-const pieces = (value: number): Figure => ({ value, unit: 'count', text: formatNumber(value, 0) });
-
-const sizeOf = (id: PortionSize['id']): PortionSize => {
-  const size = USUAL_PORTIONS.find((one) => one.id === id);
-  if (size === undefined) throw new Error(`no portion size ${id}`);
-  return size;
-};
-
-/** '25 × 51 mm, 1 × 2 in'. */
-function sizeText({ shortMm, longMm }: PortionSize): string {
-  const mm = `${formatNumber(shortMm, 0)} × ${formatNumber(longMm, 0)} mm`;
-  const inches = `${formatLengthValue(shortMm, 'in')} × ${formatLengthValue(longMm, 'in')} in`;
-  return `${mm} (${inches})`;
+interface Way {
+  column: TableColumn;
+  cell(cut: TinCut | undefined): TableCell;
+  at: number;
 }
 
-function ringsCell({ shape }: Tin, { shortMm, longMm }: PortionSize): TableCell {
-  if (shape.kind !== 'round') return wordCell('–');
-  return figureCell(pieces(ringCut(shape.acrossMm, longMm, shortMm).total));
-}
-
-function rowOf(tin: Tin): BookletTable['rows'] {
-  const outline = tinOutline(tin);
-  // A half sphere seen from above is a round, but its outer pieces would be crumbs.
-  if (outline === null || tin.shape.kind === 'dome') return [];
-  const [finger, dessert] = [sizeOf('finger'), sizeOf('dessert')];
-  const inRows = ({ shortMm, longMm }: PortionSize): TableCell =>
-    figureCell(pieces(bestGridCut(outline, shortMm, longMm).good));
-  return [
-    {
-      id: tin.id,
-      cells: [wordCell(tin.name), inRows(finger), inRows(dessert), ringsCell(tin, dessert)],
-    },
-  ];
-}
-
-/** The same tins are cut once, however many booklets hold them. */
-const known = new WeakMap<Tin, BookletTable['rows']>();
-
-function cutOf(tin: Tin): BookletTable['rows'] {
-  const row = known.get(tin) ?? rowOf(tin);
-  known.set(tin, row);
-  return row;
+/** In rows for every size, and in rings where a round tin is owned. */
+function waysOf({ columns, rows }: PortionsView, words: BookletWords): Way[] {
+  return columns.flatMap(({ id, name }, at): Way[] => {
+    const column = (way: string, unit: string): TableColumn => ({
+      id: `${id}-${way}`,
+      name,
+      unit,
+      weight: 'key',
+    });
+    const isRound = rows.some(({ cuts }) => cuts[at]?.rings);
+    return [
+      {
+        column: column('rows', words.portions.rows),
+        cell: (cut) => (cut ? figureCell(cut.rows.count) : wordCell('–')),
+        at,
+      },
+      ...(isRound
+        ? [
+            {
+              column: column('rings', words.portions.rings),
+              cell: (cut: TinCut | undefined) => (cut?.rings ? figureCell(cut.rings.count) : wordCell('–')),
+              at,
+            },
+          ]
+        : []),
+    ];
+  });
 }
 
 /** Null when no tin has a plan that can be cut. */
-export function portions(
-  tins: readonly Tin[],
-  locale: Kitchen['locale'],
-  words: BookletWords,
-): BookletTable | null {
-  const own = words.portions;
-  const rows = tins.flatMap(cutOf);
-  if (rows.length === 0) return null;
-  const uncut = tins.filter((tin) => rows.every(({ id }) => id !== tin.id)).map(({ name }) => name);
-  const column = (id: string, name: string, unit: string) => ({ id, name, unit, weight: 'key' as const });
-  const rings = rows.some(({ cells }) => cells.at(-1)?.figure);
+export function portions(content: Content, words: BookletWords): BookletTable | null {
+  const view = portionsView(content);
+  const { notes } = portionsWordsFor(content.kitchen.locale);
+  if (view.rows.length === 0) return null;
+  const ways = waysOf(view, words);
+  const rowOf = ({ id, tinName, cuts }: PortionRow) => ({
+    id,
+    cells: [wordCell(tinName), ...ways.map(({ cell, at }) => cell(cuts[at]))],
+  });
   return {
     id: 'portions',
-    title: own.heading,
-    lead: own.lead(sizeText(sizeOf('finger')), sizeText(sizeOf('dessert'))),
+    title: words.portions.heading,
+    lead: words.portions.lead(view.columns.map(({ text }) => text).join('; ')),
     columns: [
-      { id: 'tin', name: own.tin, unit: '', weight: 'word' },
-      column('finger', own.finger, own.rows),
-      column('dessert', own.dessert, own.rows),
-      ...(rings ? [column('rings', own.dessert, own.rings)] : []),
+      { id: 'tin', name: words.portions.tin, unit: '', weight: 'word' },
+      ...ways.map(({ column }) => column),
     ],
-    rows: rows.map(({ id, cells }) => ({ id, cells: rings ? cells : cells.slice(0, -1) })),
-    anchors: Object.fromEntries(rows.map(({ id }) => [id, tableRowAnchor('portions', id)])),
-    notes: [own.note, ...(uncut.length === 0 ? [] : [own.leftOut(listInWords(uncut, wordsFor(locale).and))])],
-    cautions: [{ code: 'supports-out', text: own.caution }],
+    rows: view.rows.map(rowOf),
+    anchors: Object.fromEntries(view.rows.map(({ id }) => [id, tableRowAnchor('portions', id)])),
+    notes: [
+      notes.counted,
+      ...(ways.length > view.columns.length ? [notes.rings] : []),
+      ...view.leftOut.map(({ text }) => text),
+    ],
+    cautions: view.cautions,
   };
 }

@@ -129,18 +129,7 @@ export interface BookletWords {
     note: string;
     caution: string;
   };
-  portions: {
-    heading: string;
-    lead: (finger: string, dessert: string) => string;
-    tin: string;
-    finger: string;
-    dessert: string;
-    rings: string;
-    rows: string;
-    leftOut: (names: string) => string;
-    note: string;
-    caution: string;
-  };
+  portions: { heading: string; lead: (sizes: string) => string; tin: string; rings: string; rows: string };
   allergens: { heading: string };
   index: { heading: string; tins: string; ingredients: string; lead: string };
   ruler: string;

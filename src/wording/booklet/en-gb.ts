@@ -208,16 +208,10 @@ export const enGbBooklet: BookletWords = {
   },
   portions: {
     heading: 'Portions',
-    lead: (finger, dessert) =>
-      `Pieces from one cake as wide as the inside of its tin, cut right through: finger portions ${finger}, dessert portions ${dessert}.`,
+    lead: (sizes) => `Pieces from one cake as wide as the inside of its tin. ${sizes}.`,
     tin: 'Cake from',
-    finger: 'Finger',
-    dessert: 'Dessert',
     rings: 'in\u00a0rings',
     rows: 'in\u00a0rows',
-    leftOut: (names) => `Not cut in rows: ${names}. Weigh the slices instead.`,
-    note: 'Rows are laid where they yield most; a piece with a quarter missing at most counts. Rings are cut two inches in, and again, and sliced an inch wide on their middle line. Common practice; no standard fixes a portion.',
-    caution: 'Take boards, dowels, ribbons and wires out before cutting, and count them.',
   },
   allergens: { heading: 'What is in it' },
   index: {

@@ -57,6 +57,9 @@ export const enUsBooklet: BookletWords = {
     holds: 'Holds, mL',
     note: pans(gb.tins.note).replaceAll(/\bml\b/g, 'mL'),
   },
-  portions: { ...gb.portions, lead: (finger, dessert) => pans(gb.portions.lead(finger, dessert)) },
+  portions: {
+    ...gb.portions,
+    lead: (sizes) => `Pieces from one cake as wide as the inside of its pan. ${sizes}.`,
+  },
   index: { ...gb.index, tins: 'Pans' },
 };
