@@ -10,6 +10,7 @@ export type RowKind =
   | 'fill-tins'
   | 'wash-bowl'
   | 'oven-in'
+  | 'look'
   | 'oven-out'
   | 'turn-out'
   | 'wrap'
@@ -61,7 +62,9 @@ export interface TimetableWords {
   /** '18:42', and on another day '05:00 on Friday'. */
   untilOn: (clock: string, weekday: string) => string;
   part: (share: string) => string;
-  lookAt: (name: string, first: string, likely: string, by: string) => string;
+  lookAt: (likely: string, by: string) => string;
+  /** Weighed out long before it is mixed. */
+  keepCold: (until: string) => string;
   seePlan: (load: string) => string;
   lead: (day: string, clock: string, handsOn: string, days: number, ovenOn: string) => string;
   daySummary: (handsOn: string, from: string, to: string) => string;
@@ -107,6 +110,8 @@ export interface TimetableWords {
   daySheet: string;
   daySheetLead: string;
   ovenPlan: string;
+  timetable: string;
+  calendar: string;
   cautions: {
     hot: string;
     raw: string;

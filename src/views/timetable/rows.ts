@@ -1,0 +1,209 @@
+/** The lines of a timetable: what is done, with what waits after it, and the hand-overs. */
+import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
+import type { OrderWork } from '../../compute/timeline/work.ts';
+import { formatShare } from '../../wording/number.ts';
+import { formatDuration, type RowKind, type WaitKind } from '../../wording/timetable/index.ts';
+import type { Figure } from '../figure.ts';
+import { clockText, untilText } from './local-clock.ts';
+import { cakesText, rowNames } from './row-names.ts';
+import type { TimetableRow } from './timetable.types.ts';
+import type { TimetableSource } from './timetable-input.ts';
+
+const WAITS = new Set<StepKind>([
+  'finish-stands',
+  'soften',
+  'cool-in-tin',
+  'cool',
+  'rest',
+  'filling-settles',
+  'chill',
+  'coat-sets',
+  'cover-sets',
+  'stack-settles',
+]);
+
+const isWait = (kind: StepKind): kind is WaitKind & StepKind => WAITS.has(kind);
+const isRow = (kind: StepKind): kind is RowKind & StepKind => !isWait(kind) && kind !== 'bake';
+
+/** Wrapping and turning out one cake after the other is one line. */
+const JOINED = new Set<StepKind>(['wrap', 'turn-out']);
+
+export const durationFigure = (minutes: number): Figure => ({
+  value: minutes,
+  unit: 'min',
+  text: formatDuration(minutes),
+});
+
+const sameSubject = (a: Step, b: Step): boolean =>
+  a.bowlfulId === b.bowlfulId &&
+  a.loadId === b.loadId &&
+  a.finishId === b.finishId &&
+  a.tiers.length === b.tiers.length &&
+  a.tiers.every(
+    ({ orderId, tierId }, at) => b.tiers[at]?.orderId === orderId && b.tiers[at]?.tierId === tierId,
+  );
+
+/** Steps that are lines, those that go on without a break joined. */
+function joinedSteps(steps: readonly Step[]): Step[][] {
+  const groups: Step[][] = [];
+  for (const step of steps) {
+    const last = groups.at(-1)?.at(-1);
+    const goesOn =
+      last !== undefined &&
+      JOINED.has(step.kind) &&
+      last.kind === step.kind &&
+      last.to === step.from &&
+      last.orderIds.join() === step.orderIds.join();
+    if (goesOn) groups.at(-1)?.push(step);
+    else groups.push([step]);
+  }
+  return groups;
+}
+
+/** The waiting that follows a step: it begins as the step ends, about the same thing. */
+function waitNotes(group: readonly Step[], waits: readonly Step[], source: TimetableSource): string[] {
+  const { words, room } = source;
+  const notes = group.flatMap((step) =>
+    waits
+      .filter((wait) => wait.from === step.to && sameSubject(wait, step))
+      .map((wait) => ({ kind: wait.kind as WaitKind, to: wait.to })),
+  );
+  const kinds = [...new Set(notes.map(({ kind }) => kind))];
+  const at = group.at(-1)?.to ?? 0;
+  return kinds.map((kind) => {
+    const to = Math.max(...notes.filter((note) => note.kind === kind).map((note) => note.to));
+    return words.wait[kind](untilText(room.calendar, to, at, words));
+  });
+}
+
+/** A line for the first look at each kind of cake that is in the oven. */
+function lookRows(step: Step, source: TimetableSource): TimetableRow[] {
+  const { plan, words, room } = source;
+  const load = plan.loads.find(({ id }) => id === step.loadId);
+  const clock = (minute: number): string => clockText(room.calendar, minute, words);
+  return step.tiers.flatMap((ref, at) => {
+    const tin = load?.tins.find(({ orderId, tierId }) => orderId === ref.orderId && tierId === ref.tierId);
+    if (tin === undefined) return [];
+    const instant = { from: tin.firstLook, to: tin.firstLook, handsOn: false };
+    const one = { ...step, ...instant, tiers: [ref], orderIds: [ref.orderId] };
+    return [
+      {
+        ...plainRow(one, source),
+        id: `look-${step.id}-${at + 1}`,
+        kind: 'look',
+        what: words.what.look(rowNames(one, source)),
+        notes: [words.lookAt(clock(tin.expected), clock(tin.by))],
+      },
+    ];
+  });
+}
+
+/** Longest that eggs and milk stand about for the sake of their warmth. */
+const LONGEST_OUT_MIN = 240;
+
+const mixingOf = (step: Step, { plan }: TimetableSource): Step | undefined =>
+  plan.steps.find(
+    ({ kind, bowlfulId, loadId }) => kind === 'mix' && bowlfulId === step.bowlfulId && loadId === step.loadId,
+  );
+
+function isLongBeforeMixing(step: Step, source: TimetableSource): boolean {
+  if (step.kind !== 'weigh-out') return false;
+  return (mixingOf(step, source)?.from ?? step.to) - step.to > LONGEST_OUT_MIN;
+}
+
+function coldNotes(step: Step, source: TimetableSource): string[] {
+  if (!isLongBeforeMixing(step, source)) return [];
+  const { words, room } = source;
+  const out = (mixingOf(step, source)?.from ?? step.to) - room.times.softenMin;
+  return [words.keepCold(untilText(room.calendar, out, step.to, words))];
+}
+
+function notesOf(group: readonly Step[], waits: readonly Step[], source: TimetableSource): string[] {
+  const [step] = group;
+  if (step === undefined) return [];
+  const { words } = source;
+  const isBowl = step.kind === 'weigh-out' || step.kind === 'mix';
+  return [
+    ...(isBowl && step.share < 1 ? [words.part(formatShare(step.share))] : []),
+    ...coldNotes(step, source),
+    ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
+    ...(isLongBeforeMixing(step, source) ? [] : waitNotes(group, waits, source)),
+  ];
+}
+
+const referencesOf = (orderIds: readonly string[], { work }: TimetableSource): string =>
+  work.orders
+    .filter(({ id }) => orderIds.includes(id))
+    .map(({ reference }) => reference)
+    .join(', ');
+
+/** Times, references and load of a step. */
+function plainRow(step: Step, source: TimetableSource): Omit<TimetableRow, 'what' | 'notes'> {
+  const { words, room } = source;
+  return {
+    id: step.id,
+    kind: step.kind,
+    fromMinute: step.from,
+    toMinute: step.to,
+    from: clockText(room.calendar, step.from, words),
+    to: clockText(room.calendar, step.to, words),
+    minutes: durationFigure(step.to - step.from),
+    forText: referencesOf(step.orderIds, source),
+    orderIds: step.orderIds,
+    handsOn: step.handsOn,
+    loadId: step.loadId,
+    loadName: step.loadId === null ? null : words.load(source.loadNumber(step.loadId)),
+  };
+}
+
+function rowOf(group: readonly Step[], waits: readonly Step[], source: TimetableSource): TimetableRow[] {
+  const [step] = group;
+  const last = group.at(-1);
+  if (step === undefined || last === undefined || !isRow(step.kind)) return [];
+  const all = { ...step, to: last.to, tiers: group.flatMap(({ tiers }) => tiers) };
+  const names = { ...rowNames(step, source), cakes: cakesText(all, source) };
+  const what = source.words.what[step.kind](names);
+  return [{ ...plainRow(all, source), what, notes: notesOf(group, waits, source) }];
+}
+
+function handOverRow(order: OrderWork, source: TimetableSource): TimetableRow {
+  const { words, room } = source;
+  const at = clockText(room.calendar, order.handOver, words);
+  return {
+    id: `hand-over-${order.id}`,
+    kind: 'hand-over',
+    fromMinute: order.handOver,
+    toMinute: order.handOver,
+    from: at,
+    to: at,
+    minutes: durationFigure(0),
+    what: words.what['hand-over']({ cakes: '', finish: '', batter: '', load: '', dial: '', filled: false }),
+    notes: [order.title],
+    forText: order.reference,
+    orderIds: [order.id],
+    handsOn: false,
+    loadId: null,
+    loadName: null,
+  };
+}
+
+/** Whether a step is for one of the orders that are shown. */
+export const isShown = (step: Step, { orders }: TimetableSource): boolean =>
+  step.orderIds.some((id) => orders.some((order) => order.id === id));
+
+/** Every line, earliest first. */
+export function timetableRows(source: TimetableSource): TimetableRow[] {
+  const shown = source.plan.steps.filter((step) => isShown(step, source));
+  const waits = shown.filter(({ kind }) => isWait(kind));
+  const done = joinedSteps(shown.filter(({ kind }) => isRow(kind)));
+  const looks = shown.filter(({ kind }) => kind === 'oven-out').flatMap((step) => lookRows(step, source));
+  const rows = [
+    ...done.flatMap((group) => rowOf(group, waits, source)),
+    ...looks,
+    ...source.orders.map((order) => handOverRow(order, source)),
+  ];
+  return rows
+    .map((row, at) => ({ row, at }))
+    .sort((a, b) => a.row.fromMinute - b.row.fromMinute || a.at - b.at)
+    .map(({ row }) => row);
+}
