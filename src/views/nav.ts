@@ -93,3 +93,6 @@ export const finishPath = (finishId: string): string => `finishing/${finishId}.h
 export const labelPath = (labelId: string): string => `labels/${labelId}.html`;
 export const bakePath = (recipeId: string): string => `bakes/${recipeId}.html`;
 export const freePagePath = (pageId: string): string => `pages/${pageId}.html`;
+export const orderPath = (orderId: string): string => `orders/${orderId}.html`;
+export const weekPath = (weekId: string): string => `orders/week-${weekId.toLowerCase()}.html`;
+export const shoppingPath = (id: string): string => `orders/shopping-${id.toLowerCase()}.html`;

@@ -58,6 +58,7 @@ function eggsOf({ eggs, lines }: MixLoad, words: Words): Pick<Bowlful, 'eggs' | 
     eggsText: eggsInWords(eggs.parts, words),
     eggs: eggs.parts.map(({ ingredientId, part, whole }) => ({
       part,
+      partText: whole === 1 ? words.eggParts[part].one : words.eggParts[part].many,
       count: wholeEggsFigure(whole),
       grams: totalFigure(lines.find((line) => line.ingredientId === ingredientId)?.grams ?? 0),
     })),

@@ -82,7 +82,7 @@ export interface Bowlful {
   /** 'Seven eggs'; null without. */
   eggsText: string | null;
   /** Each kind counted, with its weight beaten. */
-  eggs: { part: string; count: Figure; grams: Figure }[];
+  eggs: { part: string; partText: string; count: Figure; grams: Figure }[];
   lines: WeighedLine[];
   tins: BowlfulTin[];
 }

@@ -111,7 +111,18 @@ export interface OrderWords {
     spare: (yolks: number, whites: number) => string;
     inedible: string;
     nothingInedible: string;
-    write: string;
+    /** Read aloud for a box. */
+    toTick: string;
+    /** Over eggs, the bowl's weight and the tins. */
+    eggsAndTins: string;
+    beaten: (part: string, grams: string) => string;
+    batterIn: string;
+    intoTin: (cake: string, tin: string) => string;
+    surplus: (text: string) => string;
+    withCore: string;
+    rollTo: (size: string, grams: string) => string;
+    openBy: (question: string, date: string) => string;
+    code: string;
   };
   allergens: {
     title: string;

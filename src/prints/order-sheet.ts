@@ -1,0 +1,171 @@
+/**
+ * The order on one spread, for floury hands: on the left what is settled and every bowlful with boxes to tick, on
+ * the right bakes, fillings and coats, boards, and the hand-over with what must be told and signed.
+ */
+import type { HouseStyle } from '../domain/house-style.ts';
+import type { Locale, PaperName } from '../domain/kitchen.ts';
+import { orderPath } from '../views/nav.ts';
+import type { OrderView } from '../views/order.types.ts';
+import { orderWordsFor } from '../wording/orders/index.ts';
+import { furnitureOf } from './labels/furniture.ts';
+import { labelsFor } from './labels/labels.ts';
+import { bowlBlocks, type Sheet } from './order-sheet/bowl-blocks.ts';
+import { bakeTable, boxTable, cakeTable, finishBlocks } from './order-sheet/cake-blocks.ts';
+import { LOOKS } from './order-sheet/look.ts';
+import { writeLine } from './order-sheet/write-line.ts';
+import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
+import type { Section } from './sheet/flow.ts';
+import { paragraph } from './sheet/lines.ts';
+import { besideCode, type PageCode, pageCode } from './sheet/page-code.ts';
+import { portraitSheet } from './sheet/paper.ts';
+import { sheetPages } from './sheet/sheet.ts';
+import { sheetContext } from './sheet/sheet-context.ts';
+import type { Block } from './sheet/strip.ts';
+import type { Metrics, Print, PrintPage } from './sheet/surface.ts';
+import { table } from './sheet/table/table.ts';
+
+/** A spread: two pages that lie side by side. */
+const SPREAD = 2;
+
+const headed = (text: string, anchor: string, { look }: Sheet): Block =>
+  heading(text, { level: 2, type: look.section, spaceMm: look.gapMm, bookmark: text, anchor });
+
+function factBlocks({ facts, notes }: OrderView, { look }: Sheet): Block[] {
+  const half = Math.ceil(facts.length / 2);
+  const lines = (some: OrderView['facts']): Block[] =>
+    some.map(({ id, label, text }) =>
+      textParagraph(
+        `fact-${id}`,
+        { spans: [{ text: `${label}: `, font: 'textBold' }, { text }], type: look.body },
+        0.8,
+      ),
+    );
+  return [
+    beside(lines(facts.slice(0, half)), lines(facts.slice(half))),
+    ...(notes === '' ? [] : [textParagraph('notes', paragraph(notes, look.body), 1.5)]),
+  ];
+}
+
+function decisionBlocks({ decisions }: OrderView, { words, look }: Sheet): Block[] {
+  if (decisions.length === 0) return [];
+  const settled = decisions.flatMap(({ question, answer }) =>
+    answer === null ? [] : [`${question}: ${answer}`],
+  );
+  const open = decisions.filter(({ answer }) => answer === null);
+  return [
+    ...(settled.length === 0
+      ? []
+      : [textParagraph('settled', paragraph(`${settled.join('. ')}.`, look.body), 1)]),
+    ...open.map(({ question, byText }) =>
+      writeLine(byText === null ? question : words.sheet.openBy(question, byText)),
+    ),
+  ];
+}
+
+function leftPage(view: OrderView, sheet: Sheet, code: PageCode | null): Section {
+  const { words, look } = sheet;
+  return {
+    key: 'mix',
+    blocks: [
+      besideCode(
+        heading(view.title, { level: 1, type: look.title, bookmark: view.title, anchor: 'order' }),
+        code,
+      ),
+      ...factBlocks(view, sheet),
+      ...decisionBlocks(view, sheet),
+      headed(words.steps.mix, 'mix', sheet),
+      ...bowlBlocks(view.batters, sheet),
+    ],
+  };
+}
+
+/** Finishes in two columns, the one with more lines to the right. */
+function finishSection(view: OrderView, sheet: Sheet): Block[] {
+  if (view.finishes.length === 0) return [];
+  const longest = view.finishes.reduce((most, one) => (one.lines.length > most.lines.length ? one : most));
+  const others = view.finishes.filter((one) => one !== longest);
+  const blocks = (some: OrderView['finishes']): Block[] => some.flatMap((one) => finishBlocks(one, sheet));
+  return [
+    headed(sheet.words.steps.finish, 'finish', sheet),
+    others.length === 0 ? beside(blocks([longest]), []) : beside(blocks(others), blocks([longest])),
+    table(cakeTable(view.tiers, sheet)),
+  ];
+}
+
+function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Block[] {
+  const { words, look } = sheet;
+  const { allergens } = view;
+  const told = [allergens.unknown, allergens.mayContain, allergens.notFree].flatMap((text) => text ?? []);
+  const body = (key: string, text: string): Block => textParagraph(key, paragraph(text, look.body), 1);
+  return [
+    headed(words.steps.handOver, 'hand-over', sheet),
+    caution(words.allergens.title, [allergens.sentence, ...told].join(' '), look.body),
+    ...view.cautions
+      .filter(({ code }) => !['raw-batter', 'hot-tins', 'cool'].includes(code))
+      .map(({ text }) => caution(cautionWord, text, look.body)),
+    ...(view.warnings.length === 0
+      ? []
+      : [
+          list(
+            'warnings',
+            view.warnings.map(({ message }) => message),
+            look.body,
+          ),
+        ]),
+    body('ask', allergens.ask),
+    ...words.sheet.signLines.map(writeLine),
+  ];
+}
+
+function rightPage(view: OrderView, sheet: Sheet, cautionWord: string): Section {
+  const { words, look } = sheet;
+  const early = view.cautions.filter(({ code }) => ['raw-batter', 'hot-tins', 'cool'].includes(code));
+  return {
+    key: 'bake',
+    startsPage: true,
+    blocks: [
+      headed(words.steps.bake, 'bake', sheet),
+      table(bakeTable(view.tiers, sheet)),
+      caution(cautionWord, early.map(({ text }) => text).join(' '), look.body),
+      ...finishSection(view, sheet),
+      headed(words.steps.pack, 'pack', sheet),
+      table(boxTable(view.tiers, sheet)),
+      ...handOverBlocks(view, sheet, cautionWord),
+    ],
+  };
+}
+
+export interface OrderSheetOptions {
+  /** Address of the site's root where orders are published; the sheet then carries a code that leads there. */
+  siteUrl?: string;
+}
+
+/** The spread of an order; an order that no look fits on two pages runs on to more. */
+export function orderSheetPrint(
+  view: OrderView,
+  style: HouseStyle,
+  metrics: Metrics,
+  paper: PaperName,
+  lang: Locale,
+  { siteUrl }: OrderSheetOptions = {},
+): Print {
+  const context = sheetContext(style, metrics);
+  const labels = labelsFor(lang);
+  const words = orderWordsFor(lang);
+  const code = pageCode(siteUrl, orderPath(view.id), words.sheet.code);
+  const furniture = furnitureOf({ ...view, title: `${words.sheet.title}: ${view.title}` }, labels);
+  let pages: PrintPage[] = [];
+  for (const look of LOOKS) {
+    const sheet = { words, look, context };
+    const sections = [leftPage(view, sheet, code), rightPage(view, sheet, labels.caution)];
+    pages = sheetPages(sections, portraitSheet(paper), context, furniture);
+    if (pages.length <= SPREAD) break;
+  }
+  return {
+    path: `orders/${view.id}-order-sheet-${paper.toLowerCase()}`,
+    title: `${words.sheet.title}: ${view.title} – ${view.kitchenName}`,
+    lang,
+    subject: view.summary,
+    pages,
+  };
+}

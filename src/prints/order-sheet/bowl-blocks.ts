@@ -1,0 +1,121 @@
+/** The left-hand page: each bowlful with its weights to tick off, its eggs, and what goes into which tin. */
+import type { BatterView, Bowlful, WeighedLine } from '../../views/order.types.ts';
+import type { OrderWords } from '../../wording/orders/index.ts';
+import { beside, heading, textParagraph, together } from '../sheet/blocks.ts';
+import { paragraph } from '../sheet/lines.ts';
+import type { SheetContext } from '../sheet/sheet-context.ts';
+import type { Block } from '../sheet/strip.ts';
+import { table } from '../sheet/table/table.ts';
+import type { Row, TableSpec } from '../sheet/table/types.ts';
+import { typeScale } from '../sheet/type-scale.ts';
+import type { SheetLook } from './look.ts';
+import { TICK_COLUMN, tickCell } from './tick-box.ts';
+
+export interface Sheet {
+  words: OrderWords;
+  look: SheetLook;
+  context: SheetContext;
+}
+
+const head = (text: string) => [paragraph(text, typeScale.columnHead)];
+
+/** Weights to tick off; eggs are lines like the others where they are weighed. */
+export function weightsTable(
+  key: string,
+  lines: readonly WeighedLine[],
+  { words, look, context }: Sheet,
+): TableSpec {
+  return {
+    key,
+    paddingMm: look.paddingMm,
+    whole: true,
+    columns: [
+      TICK_COLUMN,
+      { heading: head(words.table.grams), align: 'right' },
+      { heading: head(words.table.ingredient), align: 'left', narrowestMm: 20 },
+    ],
+    rows: lines.map(({ ingredient, grams, beside: small }) => ({
+      cells: [
+        tickCell(words.sheet.toTick, context),
+        { number: { text: grams.text, type: look.strong } },
+        {
+          heading: true,
+          paragraphs: [
+            paragraph(small === null ? ingredient.name : `${ingredient.name}, ${small}`, look.name),
+          ],
+        },
+      ],
+    })),
+  };
+}
+
+function eggRows({ eggs, eggsText, batter }: Bowlful, { words, look, context }: Sheet): Row[] {
+  const row = (number: string, text: string): Row => ({
+    cells: [
+      tickCell(words.sheet.toTick, context),
+      { number: { text: number, type: look.strong } },
+      { heading: true, paragraphs: [paragraph(text, look.name)] },
+    ],
+  });
+  return [
+    ...(eggsText === null
+      ? []
+      : eggs.map(({ count, grams, partText }) => row(count.text, words.sheet.beaten(partText, grams.text)))),
+    row(batter.text, words.sheet.batterIn),
+  ];
+}
+
+function tinRows({ tins }: Bowlful, { words, look, context }: Sheet): Row[] {
+  return tins.map(({ name, tinName, count, each, partText }) => ({
+    cells: [
+      tickCell(words.sheet.toTick, context),
+      { number: { text: each.text, type: look.strong } },
+      {
+        heading: true,
+        paragraphs: [
+          paragraph(words.sheet.intoTin(name, partText ?? words.count(count.value, tinName)), look.name),
+        ],
+      },
+    ],
+  }));
+}
+
+/** Eggs, the bowl's whole weight and the tins, below one another. */
+function fillTable(key: string, bowl: Bowlful, sheet: Sheet): TableSpec {
+  const { words, look } = sheet;
+  return {
+    key,
+    paddingMm: look.paddingMm,
+    whole: true,
+    columns: [
+      TICK_COLUMN,
+      { heading: [], align: 'right' },
+      { heading: head(words.sheet.eggsAndTins), align: 'left', narrowestMm: 20 },
+    ],
+    rows: [...eggRows(bowl, sheet), ...tinRows(bowl, sheet)],
+  };
+}
+
+function bowlBlock(batter: BatterView, bowl: Bowlful, sheet: Sheet): Block {
+  const key = `${batter.id}-${bowl.id}`;
+  const { look } = sheet;
+  return together(
+    heading(`${batter.name}. ${bowl.name}`, { level: 3, type: look.section, spaceMm: look.gapMm }),
+    beside(
+      [table(weightsTable(`${key}-weights`, bowl.lines, sheet))],
+      [table(fillTable(`${key}-fill`, bowl, sheet))],
+    ),
+  );
+}
+
+/** Every bowlful of every batter, then what is left over. */
+export function bowlBlocks(batters: readonly BatterView[], sheet: Sheet): Block[] {
+  return batters.flatMap((batter) => [
+    ...batter.bowlfuls.map((bowl) => bowlBlock(batter, bowl, sheet)),
+    textParagraph(
+      `${batter.id}-left`,
+      paragraph(sheet.words.sheet.surplus(batter.surplusText), sheet.look.body),
+      1,
+    ),
+  ]);
+}

@@ -1,0 +1,129 @@
+/** The right-hand page: what is baked how long, what goes on which cake, and what it stands on. */
+import type { FinishView, OrderTier } from '../../views/order.types.ts';
+import { heading } from '../sheet/blocks.ts';
+import { type Paragraph, paragraph } from '../sheet/lines.ts';
+import type { Block } from '../sheet/strip.ts';
+import { table } from '../sheet/table/table.ts';
+import type { Cell, TableSpec } from '../sheet/table/types.ts';
+import { typeScale } from '../sheet/type-scale.ts';
+import { type Sheet, weightsTable } from './bowl-blocks.ts';
+import { TICK_COLUMN, tickCell } from './tick-box.ts';
+
+const head = (text: string): Paragraph[] => [paragraph(text, typeScale.columnHead)];
+
+/** The cake's name over its tin. */
+function cakeCell(tier: OrderTier, { look, words }: Sheet): Cell {
+  return {
+    heading: true,
+    paragraphs: [
+      paragraph(words.count(tier.count.value, tier.name), { ...look.name, font: 'textBold' }),
+      paragraph(`${tier.tin.name}, ${tier.sizeText}`, typeScale.rowDetail),
+    ],
+  };
+}
+
+/** Dial, first look and the latest time for every cake. */
+export function bakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
+  const { words, look, context } = sheet;
+  const time = (text: string | undefined): Cell => ({ paragraphs: [paragraph(text ?? '–', look.strong)] });
+  return {
+    key: 'bake',
+    paddingMm: look.paddingMm,
+    columns: [
+      TICK_COLUMN,
+      { heading: head(words.table.tier), align: 'left', narrowestMm: 38, widestMm: 62 },
+      { heading: head(words.table.dial), align: 'left', narrowestMm: 24 },
+      { heading: head(words.table.firstLook), align: 'left', narrowestMm: 20 },
+      { heading: head(words.table.by), align: 'left', narrowestMm: 20 },
+    ],
+    rows: tiers.map((tier) => ({
+      cells: [
+        tickCell(words.sheet.toTick, context),
+        cakeCell(tier, sheet),
+        {
+          paragraphs: [
+            paragraph(tier.bake?.dial.text ?? '–', look.strong),
+            ...(tier.bake?.core ? [paragraph(words.sheet.withCore, typeScale.rowNote)] : []),
+          ],
+        },
+        time(tier.bake?.firstLook.text),
+        time(tier.bake?.expectedBy.text),
+      ],
+    })),
+  };
+}
+
+/** Everything that goes in, on and under every cake. */
+export function cakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
+  const { words, look, context } = sheet;
+  const rows = tiers.flatMap((tier) =>
+    tier.finishes.map((finish, at) => ({
+      cells: [
+        tickCell(words.sheet.toTick, context),
+        at === 0 ? cakeCell(tier, sheet) : { heading: true, paragraphs: [paragraph('', look.name)] },
+        { number: { text: finish.on.text, type: look.strong } },
+        {
+          paragraphs: [
+            paragraph(`${finish.finish.name}. ${finish.useText}`, look.name),
+            ...(finish.sheetText === null
+              ? []
+              : [paragraph(words.sheet.rollTo(finish.sheetText, finish.make.text), typeScale.rowNote)]),
+          ],
+        },
+      ],
+    })),
+  );
+  return {
+    key: 'cakes',
+    paddingMm: look.paddingMm,
+    columns: [
+      TICK_COLUMN,
+      { heading: head(words.table.tier), align: 'left', narrowestMm: 38, widestMm: 62 },
+      { heading: head(words.table.grams), align: 'right' },
+      { heading: head(words.table.use), align: 'left', narrowestMm: 40 },
+    ],
+    rows,
+  };
+}
+
+/** Boards, boxes and ribbons. */
+export function boxTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
+  const { words, look, context } = sheet;
+  const cell = (text: string | undefined): Cell => ({ paragraphs: [paragraph(text ?? '–', look.name)] });
+  const { table: t } = words;
+  return {
+    key: 'boxes',
+    paddingMm: look.paddingMm,
+    columns: [
+      TICK_COLUMN,
+      { heading: head(t.tier), align: 'left', narrowestMm: 22, widestMm: 40 },
+      { heading: head(t.coated), align: 'left', narrowestMm: 22 },
+      { heading: head(t.board), align: 'left', narrowestMm: 20 },
+      { heading: head(t.box), align: 'left', narrowestMm: 16 },
+      { heading: head(t.ribbon), align: 'left', narrowestMm: 16 },
+    ],
+    rows: tiers.map((tier) => ({
+      cells: [
+        tickCell(words.sheet.toTick, context),
+        { heading: true, paragraphs: [paragraph(words.count(tier.count.value, tier.name), look.name)] },
+        cell(`${tier.coatedAcross?.text ?? '?'} × ${tier.coatedHeight.text}`),
+        cell(tier.board?.text),
+        cell(tier.boxHeight?.text),
+        cell(tier.ribbon?.text),
+      ],
+    })),
+  };
+}
+
+/** A finish with its weights; one that is bought ready is a line of its own all the same. */
+export function finishBlocks(finish: FinishView, sheet: Sheet): Block[] {
+  const { look, words } = sheet;
+  return [
+    heading(`${finish.finish.name}: ${words.made(finish.make.text)}`, {
+      level: 3,
+      type: { ...look.name, font: 'textBold' },
+      spaceMm: look.gapMm,
+    }),
+    table(weightsTable(`finish-${finish.finish.id}`, finish.lines, sheet)),
+  ];
+}

@@ -1,0 +1,45 @@
+/** Two looks of one sheet: with air where there is room, tight where an order would run over its spread. */
+import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
+
+export interface SheetLook {
+  /** What one bakes from, read from the worktop: 14 pt. */
+  strong: TypeStyle;
+  name: TypeStyle;
+  body: TypeStyle;
+  title: TypeStyle;
+  section: TypeStyle;
+  paddingMm: number;
+  gapMm: number;
+}
+
+const STRONG: TypeStyle = { ...typeScale.key, sizePt: 14, leadingPt: 17 };
+
+export const LOOKS: readonly SheetLook[] = [
+  {
+    strong: STRONG,
+    name: { ...typeScale.ingredient, sizePt: 11.5, leadingPt: 15 },
+    body: typeScale.body,
+    title: { ...typeScale.title, sizePt: 24, leadingPt: 27 },
+    section: typeScale.section,
+    paddingMm: 1,
+    gapMm: 5,
+  },
+  {
+    strong: { ...STRONG, leadingPt: 15.5 },
+    name: { ...typeScale.ingredient, sizePt: 11, leadingPt: 13.5 },
+    body: { ...typeScale.body, sizePt: 9.5, leadingPt: 12.5 },
+    title: { ...typeScale.title, sizePt: 20, leadingPt: 23 },
+    section: { ...typeScale.section, sizePt: 13.5, leadingPt: 16 },
+    paddingMm: 0.35,
+    gapMm: 2.8,
+  },
+  {
+    strong: { ...STRONG, leadingPt: 14.5 },
+    name: { ...typeScale.ingredient, sizePt: 10, leadingPt: 12 },
+    body: { ...typeScale.body, sizePt: 8.5, leadingPt: 10.8 },
+    title: { ...typeScale.title, sizePt: 17, leadingPt: 19.5 },
+    section: { ...typeScale.section, sizePt: 12, leadingPt: 14 },
+    paddingMm: 0.1,
+    gapMm: 1.8,
+  },
+];
