@@ -8,6 +8,7 @@ import { CARD_SIZES, type CardSize } from '../domain/printable.ts';
 import { recipeCardView } from '../views/recipe-card.ts';
 import type { RecipeCardView } from '../views/recipe-card.types.ts';
 import type { WantedPrints } from '../views/wanted-prints.ts';
+import { cardStore } from './recipe-card/card-parts.ts';
 import { cardSets } from './recipe-card/card-set.ts';
 import { cardForms } from './recipe-card/card-size.ts';
 import { recipeCardPrint } from './recipe-card.ts';
@@ -55,9 +56,10 @@ export function recipeCardPrints(
   wishes: CardWishes,
 ): Print[] {
   const context = sheetContext(style, metrics);
+  const kept = cardStore();
   const { papers, lang } = wishes;
   return wantedSizes(wishes).flatMap((size) => {
-    const sets = cardSets(views, size, context, lang);
+    const sets = cardSets(views, size, context, lang, kept);
     const sheets = papersFor(size, papers).flatMap(
       (paper) => recipeCardSheetsPrint(sets, paper, context, lang) ?? [],
     );

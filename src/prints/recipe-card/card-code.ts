@@ -17,10 +17,11 @@ export interface CardCode {
 }
 
 /** Null when the site has no address. */
-export function cardCode({ view, form, words, context }: CardParts): CardCode | null {
+export function cardCode({ view, form, words, context, kept }: CardParts): CardCode | null {
   const { workingUrl: url, title } = view;
   if (url === null) return null;
-  const code = qrCode(url);
+  const code = kept.codes.get(url) ?? qrCode(url);
+  kept.codes.set(url, code);
   const sideMm = code.modules * MODULE_MM;
   const label = setText([paragraph(words.working, form.type.small)], sideMm, context);
   const heightMm = sideMm + label.heightMm;

@@ -6,7 +6,7 @@ import { type CardParts, type FaceContent, lookOf } from './card-parts.ts';
 import { type Item, setOnce } from './fitting.ts';
 
 /** A recipe's flavours have its method in common: it is set once for all of them. */
-function methodOnce({ view, form, methods }: CardParts): Block[] {
+function methodOnce({ view, form, kept: { methods } }: CardParts): Block[] {
   const key = `${form.type.body.sizePt} ${JSON.stringify(view.method)}`;
   const found = methods.get(key);
   if (found !== undefined) return found;

@@ -1,19 +1,29 @@
 /** What a card is set from, and the room it has. */
 import type { RecipeCardView } from '../../views/recipe-card.types.ts';
 import type { RecipeCardWords } from '../../wording/recipe-card/index.ts';
+import type { QrCode } from '../qr.ts';
 import type { MethodLook } from '../sheet/method-blocks.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Block } from '../sheet/strip.ts';
 import type { Surface } from '../sheet/surface.ts';
 import type { CardForm } from './card-size.ts';
 
+/** What several cards have in common, worked out once. */
+export interface CardStore {
+  /** Methods set already, by type and text: a recipe's flavours share theirs. */
+  methods: Map<string, Block[]>;
+  /** Codes by what they say: every size of a card has the same. */
+  codes: Map<string, QrCode>;
+}
+
+export const cardStore = (): CardStore => ({ methods: new Map(), codes: new Map() });
+
 export interface CardParts {
   view: RecipeCardView;
   form: CardForm;
   words: RecipeCardWords;
   context: SheetContext;
-  /** Methods set already: a recipe's flavours share theirs. */
-  methods: Map<string, Block[]>;
+  kept: CardStore;
 }
 
 /** Drawn with the corner of the trimmed card at (x, y); ink runs over the edge by the bleed. */

@@ -5,9 +5,8 @@ import type { Named } from '../../views/figure.ts';
 import type { RecipeCardView } from '../../views/recipe-card.types.ts';
 import { cardWordsFor } from '../../wording/recipe-card/index.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
-import type { Block } from '../sheet/strip.ts';
 import { cardFaces } from './card-faces.ts';
-import type { CardFace } from './card-parts.ts';
+import type { CardFace, CardStore } from './card-parts.ts';
 import { cardForms } from './card-size.ts';
 
 export interface CardSet {
@@ -23,14 +22,14 @@ export function cardSets(
   size: CardSize,
   context: SheetContext,
   lang: Locale,
+  kept: CardStore,
 ): CardSet[] {
   const form = cardForms[size];
   const words = cardWordsFor(lang);
-  const methods = new Map<string, Block[]>();
   const sets = new Map<string, CardSet>();
   for (const view of views) {
     const set = sets.get(view.recipe.id) ?? { recipe: view.recipe, size, cards: [] };
-    set.cards.push({ title: view.title, faces: cardFaces({ view, form, words, context, methods }) });
+    set.cards.push({ title: view.title, faces: cardFaces({ view, form, words, context, kept }) });
     sets.set(view.recipe.id, set);
   }
   return [...sets.values()];

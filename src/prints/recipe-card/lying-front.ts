@@ -1,8 +1,6 @@
 /** The front of a lying card: the title across, what is to be known at the left, the weights at the right. */
-import type { CardTin } from '../../views/recipe-card.types.ts';
 import { flow } from '../sheet/flow.ts';
 import type { Strip } from '../sheet/strip.ts';
-import { table } from '../sheet/table/table.ts';
 import { type CardCode, cardCode } from './card-code.ts';
 import { factsItem, lateItems, pressingItems, summaryItem } from './card-items.ts';
 import { type CardParts, COLUMN_GAP_MM, type FaceContent, frameOf, HEAD_MM } from './card-parts.ts';
@@ -78,24 +76,22 @@ function sideOf(
 }
 
 interface Chosen {
-  tins: readonly CardTin[];
-  spec: Weights['spec'];
+  weights: Weights;
   options: TableOptions;
 }
 
 /** The most tins and then the roomiest setting that stand in one column; when none does, in the fewest. */
-function chosenTable(parts: CardParts, tableMm: number, heightMm: number): Chosen {
+function chosenTable(parts: CardParts, widthMm: number, heightMm: number): Chosen {
   const { context, view } = parts;
-  const chosen = weightsTables(parts, tableMm).flatMap(({ tins, spec }) =>
-    SETTINGS.map((options): Chosen => ({ tins, spec, options })),
+  const chosen = weightsTables(parts, widthMm).flatMap((weights) =>
+    SETTINGS.map((options): Chosen => ({ weights, options })),
   );
-  const heightOf = ({ spec, options }: Chosen) => stackedMm(table(spec(options))(tableMm, context));
-  const found = chosen.find((one) => heightOf(one) <= heightMm);
+  const found = chosen.find(({ weights, options }) => weights.heightMm(options) <= heightMm);
   if (found) return found;
-  const columns = ({ spec, options }: Chosen) =>
-    flow([{ key: '', blocks: [table(spec(options))] }], { widthMm: tableMm, heightMm }, context).length;
-  const spilling = chosen.filter(({ options }) => !options.oven);
-  const [fewest] = spilling
+  const columns = ({ weights, options }: Chosen) =>
+    flow([{ key: '', blocks: [weights.block(options)] }], { widthMm, heightMm }, context).length;
+  const [fewest] = chosen
+    .filter(({ options }) => !options.oven)
     .map((one) => ({ one, columns: columns(one) }))
     .sort((a, b) => a.columns - b.columns)
     .map(({ one }) => one);
@@ -106,12 +102,12 @@ function chosenTable(parts: CardParts, tableMm: number, heightMm: number): Chose
 /** The weights with as much of the rest below them as fits, in as many columns as they take. */
 function weightsColumns(parts: CardParts, { tableMm: widthMm, heightMm }: Columns) {
   const { context, view } = parts;
-  const { spec, tins, options } = chosenTable(parts, widthMm, heightMm);
-  const tightMm = stackedMm(table(spec(options))(widthMm, context));
+  const { weights, options } = chosenTable(parts, widthMm, heightMm);
+  const { tins } = weights;
   const late = setItems(lateItems(tins, options.oven), parts);
-  const below = fitted(late, { widthMm, heightMm: heightMm - tightMm }, context);
-  const paddingMm = paddingWith(below.spareMm, spec(options), options.paddingMm);
-  const blocks = [table(spec({ ...options, paddingMm })), ...below.taken];
+  const below = fitted(late, { widthMm, heightMm: heightMm - weights.heightMm(options) }, context);
+  const paddingMm = paddingWith(below.spareMm, weights.rows(options.oven), options.paddingMm);
+  const blocks = [weights.block({ ...options, paddingMm }), ...below.taken];
   const pages = flow([{ key: `${view.id} front`, blocks }], { widthMm, heightMm }, context);
   return { tins, pages, left: below.left };
 }

@@ -1,20 +1,11 @@
 /** The front of an upright card: title, facts beside the code, the weights, and below them as much as fits. */
+import type { CardTin } from '../../views/recipe-card.types.ts';
 import type { Block } from '../sheet/strip.ts';
-import { table } from '../sheet/table/table.ts';
 import { cardCode } from './card-code.ts';
 import { lateItems, pressingItems } from './card-items.ts';
 import { type CardParts, frameOf } from './card-parts.ts';
 import { factLines, summaryBlock, titleBlock } from './card-words.ts';
-import {
-  drawDown,
-  type Fitted,
-  fitted,
-  type Item,
-  otherwise,
-  setItems,
-  setOnce,
-  stackedMm,
-} from './fitting.ts';
+import { drawDown, fitted, type Item, otherwise, setItems, setOnce, stackedMm } from './fitting.ts';
 import { paddingWith, TIGHT_MM, USUAL_MM, type Weights, weightsTables } from './weights-table.ts';
 
 export interface UprightFront {
@@ -26,6 +17,8 @@ export interface UprightFront {
 }
 
 const GAP_BESIDE_MM = 3;
+/** Above a table that follows text. */
+const TABLE_SPACE_MM = 4;
 
 interface Setting {
   /** Whether the oven stands in the table. */
@@ -42,8 +35,6 @@ const SETTINGS: readonly Setting[] = [
   { oven: false, paddingMm: USUAL_MM, summary: true },
   { oven: false, paddingMm: TIGHT_MM, summary: false },
 ];
-
-const SPILLING: Setting = { oven: false, paddingMm: USUAL_MM, summary: true };
 
 /** What the recipe is, with the code at its right. */
 function facts(parts: CardParts, withSummary: boolean): Block {
@@ -66,59 +57,65 @@ function facts(parts: CardParts, withSummary: boolean): Block {
   };
 }
 
-type ItemsIn = (setting: Setting) => Item[];
-
-/** `must`: whether warnings and allergens have to stand in front. */
-function itemsOf(parts: CardParts, { tins, spec }: Weights, must: boolean): ItemsIn {
-  const pressing = pressingItems(tins).map((item): Item => (must ? { ...item, rank: 0 } : item));
-  return (setting) => [
-    {
-      rank: 0,
-      otherwise: 'before',
-      blocks: () => [titleBlock(parts), facts(parts, setting.summary), table(spec(setting))],
-    },
-    ...pressing,
-    ...lateItems(tins, setting.oven),
-  ];
+/** Title and facts with and without the summary, each set once. */
+interface Heads {
+  withSummary: Block;
+  bare: Block;
 }
 
-/** What stands on one face in a setting; null when something pressing would not. */
-function onOneFace(parts: CardParts, items: ItemsIn, setting: Setting): Fitted | null {
-  const found = fitted(setItems(items(setting), parts), frameOf(parts.form), parts.context);
-  return found.left.every(({ item }) => item.rank > 0) ? found : null;
+function headsOf(parts: CardParts): Heads {
+  const title = setOnce(titleBlock(parts));
+  return {
+    withSummary: setOnce(title, facts(parts, true)),
+    bare: setOnce(title, facts(parts, false)),
+  };
 }
+
+/** Warnings and allergens; `must`: whether they have to stand in front. */
+const pressing = (tins: readonly CardTin[], must: boolean): Item[] =>
+  pressingItems(tins).map((item) => (must ? { ...item, rank: 0 } : item));
 
 /** The roomiest setting of a table that leaves nothing pressing out, with what is spare shared by its rows. */
-function settled(parts: CardParts, weights: Weights, must: boolean): UprightFront | null {
-  const items = itemsOf(parts, weights, must);
+function settled(parts: CardParts, heads: Heads, weights: Weights, must: boolean): UprightFront | null {
+  const { form, context } = parts;
+  const { widthMm, heightMm } = frameOf(form);
+  const first = setItems(pressing(weights.tins, must), parts);
+  const late = {
+    in: setItems(lateItems(weights.tins, true), parts),
+    out: setItems(lateItems(weights.tins, false), parts),
+  };
   for (const setting of SETTINGS) {
-    const found = onOneFace(parts, items, setting);
-    if (!found) continue;
-    const paddingMm = paddingWith(found.spareMm, weights.spec(setting), setting.paddingMm);
-    const { taken, left } = onOneFace(parts, items, { ...setting, paddingMm }) ?? found;
-    const [before, after] = [otherwise(left, 'before'), otherwise(left, 'after')];
-    return { blocks: taken, fits: true, before, after };
+    const head = setting.summary ? heads.withSummary : heads.bare;
+    const takenMm = stackedMm(head(widthMm, context)) + TABLE_SPACE_MM + weights.heightMm(setting);
+    const items = [...first, ...(setting.oven ? late.in : late.out)];
+    const found = fitted(items, { widthMm, heightMm: heightMm - takenMm }, context);
+    if (found.spareMm < 0 || found.left.some(({ item }) => item.rank === 0)) continue;
+    const paddingMm = paddingWith(found.spareMm, weights.rows(setting.oven), setting.paddingMm);
+    const blocks = [head, weights.block({ oven: setting.oven, paddingMm }), ...found.taken];
+    const [before, after] = [otherwise(found.left, 'before'), otherwise(found.left, 'after')];
+    return { blocks, fits: true, before, after };
   }
   return null;
 }
 
 /** Everything that belongs in front, over several faces. */
-function spilled(parts: CardParts, weights: Weights): UprightFront {
-  const items = itemsOf(parts, weights, true)(SPILLING);
-  const blocks = items.filter(({ rank }) => rank === 0).map((item) => setOnce(...item.blocks(parts)));
-  return { blocks, fits: false, before: [], after: items.filter(({ rank }) => rank > 0) };
+function spilled(parts: CardParts, heads: Heads, weights: Weights): UprightFront {
+  const first = pressing(weights.tins, true).flatMap((item) => item.blocks(parts));
+  const blocks = [heads.withSummary, weights.block({ oven: false, paddingMm: USUAL_MM }), ...first];
+  return { blocks, fits: false, before: [], after: lateItems(weights.tins, false) };
 }
 
 /** The most tins whose weights stand on one face: with all cautions if they can, else before a face more. */
 export function uprightFront(parts: CardParts): UprightFront {
   const tables = weightsTables(parts, frameOf(parts.form).widthMm);
+  const heads = headsOf(parts);
   for (const must of [true, false]) {
     for (const weights of tables) {
-      const found = settled(parts, weights, must);
+      const found = settled(parts, heads, weights, must);
       if (found) return found;
     }
   }
   const [most] = tables;
   if (most === undefined) throw new Error(`the chart ${parts.view.id} has no tins`);
-  return spilled(parts, most);
+  return spilled(parts, heads, most);
 }

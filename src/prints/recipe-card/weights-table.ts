@@ -2,11 +2,13 @@
 import type { CardBake, CardTin, RecipeCardView } from '../../views/recipe-card.types.ts';
 import type { Amount } from '../../views/tin-chart.types.ts';
 import { type Paragraph, paragraph } from '../sheet/lines.ts';
-import { tableFits } from '../sheet/table/table.ts';
+import type { Block } from '../sheet/strip.ts';
+import { table, tableFits } from '../sheet/table/table.ts';
 import type { Cell, Row, TableSpec } from '../sheet/table/types.ts';
 import type { TypeStyle } from '../sheet/type-scale.ts';
 import type { CardParts } from './card-parts.ts';
 import type { CardForm } from './card-size.ts';
+import { stackedMm } from './fitting.ts';
 
 /** The best few, in order of size. */
 export function tinsOnCard({ tins, sizeRank }: RecipeCardView, count: number): CardTin[] {
@@ -86,8 +88,8 @@ export const TIGHT_MM = 0.05;
 const ROOMY_MM = 0.9;
 
 /** The air that rows have when they share what is spare. */
-export const paddingWith = (spareMm: number, { rows }: TableSpec, paddingMm: number): number =>
-  Math.min(ROOMY_MM, paddingMm + Math.max(0, spareMm) / (2 * rows.length));
+export const paddingWith = (spareMm: number, rows: number, paddingMm: number): number =>
+  Math.min(ROOMY_MM, paddingMm + Math.max(0, spareMm) / (2 * rows));
 
 /** How tightly a table is set, and whether the oven stands below the weights. */
 export interface TableOptions {
@@ -127,7 +129,33 @@ function tableFor(tins: readonly CardTin[], parts: CardParts, options: TableOpti
 
 export interface Weights {
   tins: CardTin[];
-  spec(options: TableOptions): TableSpec;
+  rows(oven: boolean): number;
+  /** Without the space above it, mm. */
+  heightMm(options: TableOptions): number;
+  block(options: TableOptions): Block;
+}
+
+/** A table is set once with the oven and once without: its height then follows from the air between its rows. */
+function weightsFor(parts: CardParts, tins: CardTin[], widthMm: number): Weights {
+  const bare = (oven: boolean) => {
+    const spec = tableFor(tins, parts, { oven, paddingMm: 0 });
+    return { rows: spec.rows.length, heightMm: stackedMm(table(spec)(widthMm, parts.context)) };
+  };
+  const known = new Map<boolean, ReturnType<typeof bare>>();
+  const measured = (oven: boolean) => {
+    const found = known.get(oven) ?? bare(oven);
+    known.set(oven, found);
+    return found;
+  };
+  return {
+    tins,
+    rows: (oven) => measured(oven).rows,
+    heightMm({ oven, paddingMm }) {
+      const { rows, heightMm } = measured(oven);
+      return heightMm + 2 * paddingMm * rows;
+    },
+    block: (options) => table(tableFor(tins, parts, options)),
+  };
 }
 
 /**
@@ -138,11 +166,11 @@ export function weightsTables(parts: CardParts, widthMm: number): Weights[] {
   const { view, form, context } = parts;
   const most = Math.min(form.mostTins, view.tins.length);
   const counts = Array.from({ length: most }, (_, index) => most - index);
-  const all = counts.map((count): Weights => {
-    const tins = tinsOnCard(view, count);
-    return { tins, spec: (options) => tableFor(tins, parts, options) };
-  });
-  const fit = all.filter(({ spec }) => tableFits(spec({ oven: true, paddingMm: 0 }), widthMm, context));
-  const several = fit.filter(({ tins }) => tins.length > 1);
-  return several.length > 0 ? several : all.slice(-1);
+  const all = counts.map((count) => tinsOnCard(view, count));
+  const fits = (tins: CardTin[]) =>
+    tins.length > 1 && tableFits(tableFor(tins, parts, { oven: true, paddingMm: 0 }), widthMm, context);
+  const widest = all.findIndex(fits);
+  const several = widest < 0 ? [] : all.slice(widest).filter((tins) => tins.length > 1);
+  const chosen = several.length > 0 ? several : all.slice(-1);
+  return chosen.map((tins) => weightsFor(parts, tins, widthMm));
 }
