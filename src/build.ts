@@ -15,7 +15,7 @@ import type { Problem } from './domain/problem.ts';
 import { readContent } from './read/content.ts';
 import { chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
-import { sampleLabels } from './views/label-samples.ts';
+import { labelFolders } from './views/label-orders.ts';
 import { ordersView } from './views/orders.ts';
 import { portionsView } from './views/portions.ts';
 
@@ -56,7 +56,7 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
     for (const part of parts) mkdirSync(join(dir, part));
     if (has('data')) {
       const files = await stages.run('data', () =>
-        dataFiles(charts, finishing, portionsView(content), sampleLabels(content), ordersView(content)),
+        dataFiles(charts, finishing, portionsView(content), labelFolders(content), ordersView(content)),
       );
       for (const file of files) write(join(dir, 'data', file.path), file.bytes);
     }
@@ -78,6 +78,7 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
           charts,
           finishing,
           contentDir,
+          producer: `Tinwright ${programVersion()}`,
           stagingDir: dir,
           outputDir,
           parts,

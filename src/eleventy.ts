@@ -7,6 +7,7 @@ import type { EleventyConfig } from '@11ty/eleventy';
 import { dataFiles } from './commands/make/data-files.ts';
 import type { MadeFile } from './commands/make/made-file.ts';
 import { printFiles } from './commands/make/print-files.ts';
+import { programVersion } from './commands/version.ts';
 import type { Content } from './domain/content.ts';
 import { datedContent } from './domain/edition.ts';
 import type { Problem } from './domain/problem.ts';
@@ -16,7 +17,7 @@ import { formatProblem } from './read/format-problem.ts';
 import { type FileWithBytes, pagesFolder, prepareSite, wireSite } from './site/index.ts';
 import { type ChartViews, chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
-import { sampleLabels } from './views/label-samples.ts';
+import { labelFolders } from './views/label-orders.ts';
 import { ordersView } from './views/orders.ts';
 import { portionsView } from './views/portions.ts';
 
@@ -30,7 +31,9 @@ export function wireKitchen(config: EleventyConfig): { dir: { input: string; out
   wireSite(config, async () => {
     const content = await currentContent();
     const charts = chartViews(content);
-    return prepareSite({ content, charts, contentDir: CONTENT, files: await filesFor(content, charts) });
+    const producer = `Tinwright ${programVersion()}`;
+    const files = await filesFor(content, charts);
+    return prepareSite({ content, charts, contentDir: CONTENT, producer, files });
   });
   return { dir: { input: pagesFolder(), output: OUTPUT } };
 }
@@ -58,7 +61,7 @@ async function builtInMemory(content: Content, charts: readonly ChartViews[]): P
     ...filesOf('print', prints),
     ...filesOf(
       'data',
-      dataFiles(charts, finishing, portionsView(content), sampleLabels(content), ordersView(content)),
+      dataFiles(charts, finishing, portionsView(content), labelFolders(content), ordersView(content)),
     ),
   ];
 }

@@ -7,6 +7,7 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
+import { orderLabels } from '../views/label-orders.ts';
 import { sampleLabels } from '../views/label-samples.ts';
 import { portionsView } from '../views/portions.ts';
 import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
@@ -104,16 +105,19 @@ const labels: Printable = {
   kind: 'label',
   prints({ content, charts, style, metrics }) {
     const wanted = charts.map(({ chart }) => chart.id);
-    const views = sampleLabels(content).filter(({ id }) => wanted.includes(id));
-    return labelPrints({
-      prefix: '',
-      labels: views.flatMap(({ view }) => (view === null ? [] : [{ view, copies: 1 }])),
-      sizes: content.label.sizes,
-      style,
-      metrics,
-      papers: content.kitchen.paper,
-      lang: content.kitchen.locale,
-    });
+    const { kitchen, label } = content;
+    const common = { sizes: label.sizes, style, metrics, papers: kitchen.paper, lang: kitchen.locale };
+    const made = sampleLabels(content)
+      .filter(({ id }) => wanted.includes(id))
+      .flatMap(({ view }) => (view === null ? [] : [{ view, copies: 1 }]));
+    const ofOrders = orderLabels(content).flatMap(({ orderId, labels: all }) =>
+      labelPrints({
+        ...common,
+        prefix: `orders/${orderId}-`,
+        labels: all.flatMap(({ view, copies }) => (view === null ? [] : [{ view, copies }])),
+      }),
+    );
+    return [...labelPrints({ ...common, prefix: '', labels: made }), ...ofOrders];
   },
 };
 

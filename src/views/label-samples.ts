@@ -5,6 +5,7 @@
  */
 import { finishingFor } from '../compute/finishes/finishing.ts';
 import { type LabelFinish, type LabelInput, NO_FACTS, type WeighedIn } from '../compute/labels/label.ts';
+import { shortName } from '../compute/labels/quid.ts';
 import { spongeUsual } from '../compute/labels/sponge-usual.ts';
 import { planMix } from '../compute/mixes/plan-mix.ts';
 import { tinPortions } from '../compute/portions/tin-portions.ts';
@@ -102,7 +103,7 @@ function foodName(
     recipe.name,
     flavours.map(({ name }) => name),
   );
-  const names = [...new Set(finishes.map(({ finish }) => finish.name.toLowerCase()))];
+  const names = [...new Set(finishes.map(({ finish }) => shortName(finish.name).toLowerCase()))];
   return names.length === 0
     ? food
     : words.foodWith(food, listInWords(names, wordsFor(content.kitchen.locale).and));
@@ -151,8 +152,16 @@ function sampleOutcome(
   return labelOutcome(sampleInput(combination, plain, portions, content), content.kitchen);
 }
 
-/** The sample labels of a kitchen, in the order of its charts. */
+const known = new WeakMap<LabelContent, SampleLabel[]>();
+
+/** The sample labels of a kitchen, in the order of its charts; the same content is worked out once. */
 export function sampleLabels(content: LabelContent): SampleLabel[] {
+  const made = known.get(content) ?? allSamples(content);
+  known.set(content, made);
+  return made;
+}
+
+function allSamples(content: LabelContent): SampleLabel[] {
   const tin = content.kitchen.tins.find(({ id }) => id === content.label.sample?.tinId);
   const portions = portionsOf(tin, content);
   return chartCombinations(content).map((combination) => {

@@ -7,6 +7,7 @@ import { tinChartCsv } from '../../data/tin-chart-csv.ts';
 import { tinChartJson } from '../../data/tin-chart-json.ts';
 import type { FinishingChartView } from '../../views/finishing-chart.types.ts';
 import type { LabelOutcome } from '../../views/label.types.ts';
+import type { LabelFolder } from '../../views/label-orders.ts';
 import type { OrdersView } from '../../views/orders.ts';
 import type { PortionsView } from '../../views/portions.types.ts';
 import type { TinChartView } from '../../views/tin-chart.types.ts';
@@ -17,12 +18,12 @@ export function dataFiles(
   charts: readonly { chart: TinChartView }[],
   finishing: readonly FinishingChartView[],
   portions: PortionsView,
-  labels: readonly LabelOutcome[] = [],
+  labels: readonly LabelFolder[] = [],
   orders: OrdersView = { orders: [], weeks: [] },
 ): MadeFile[] {
   return [
     ...orderFiles(orders),
-    ...labels.flatMap(labelFiles),
+    ...labels.flatMap(({ folder, labels: all }) => all.flatMap((label) => labelFiles(label, folder))),
     ...portionFiles(portions),
     ...charts.flatMap(({ chart }) => chartFiles(chart)),
     ...finishing.flatMap(finishingFiles),
@@ -60,11 +61,11 @@ function chartFiles(chart: TinChartView): MadeFile[] {
 }
 
 /** A label that was refused has no data either: its page says why. */
-function labelFiles({ id, view }: LabelOutcome): MadeFile[] {
+function labelFiles({ id, view }: LabelOutcome, folder: string): MadeFile[] {
   if (view === null) return [];
   return [
-    { path: `labels/${id}.csv`, bytes: labelCsv(view) },
-    { path: `labels/${id}.json`, bytes: labelJson(view) },
+    { path: `${folder}/${id}.csv`, bytes: labelCsv(view) },
+    { path: `${folder}/${id}.json`, bytes: labelJson(view) },
   ];
 }
 

@@ -59,6 +59,9 @@ function partG(bowl: Bowl, name: string): number {
   return bowl.lines.reduce((sum, { ingredient, grams }) => sum + grams * inIngredient(ingredient), 0);
 }
 
+/** 'Dark ganache, 2 to 1' is dark ganache to whoever eats it. */
+export const shortName = (name: string): string => name.split(',')[0] ?? name;
+
 export interface Quids {
   entries: LabelEntry[];
   loose: LooseQuid[];
@@ -76,9 +79,14 @@ export function withQuids(entries: readonly LabelEntry[], input: LabelInput, bow
   const loose = named.flatMap((name): LooseQuid[] => {
     const uses = input.finishes.filter(({ finish }) => finish.id === name);
     const first = uses[0];
+    // A finish that is one bought thing stands in the list with its percentage already.
+    if (first !== undefined && entries.some((entry) => sameName(entry.name, first.finish.name))) return [];
     if (first !== undefined)
       return [
-        { name: first.finish.name, per100G: per100G(uses.reduce((sum, { onCakeG }) => sum + onCakeG, 0)) },
+        {
+          name: shortName(first.finish.name),
+          per100G: per100G(uses.reduce((sum, { onCakeG }) => sum + onCakeG, 0)),
+        },
       ];
     if (entries.some((entry) => entry.ingredientIds.includes(name) || sameName(name, entry.name))) return [];
     const grams = partG(bowl, name);

@@ -51,6 +51,7 @@ export const enGbLabel: LabelWords = {
   },
   colours: (names) => `${names}: may have an adverse effect on activity and attention in children.`,
   alcohol: (names) => `Made with alcohol: ${names}.`,
+  supports: 'supports and boards',
   inedible: (things) => `Remove before eating: ${things}.`,
   nutrition: {
     title: 'Nutrition',
@@ -124,7 +125,7 @@ export const enGbLabel: LabelWords = {
     lead: 'What is in every cake we bake, and the label it would carry.',
     matrixTitle: 'Allergens at a glance',
     matrixNote:
-      'A dash: not among the ingredients as written down. It is no promise: everything is made in one kitchen, where all of these are handled.',
+      'Each cake as it is baked: a filling or a coating adds its own. A dash: not among the ingredients as written down. It is no promise: everything is made in one kitchen, where all of these are handled.',
     what: 'Cake',
     notThere: '–',
     unknown: 'Not checked',

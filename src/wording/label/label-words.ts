@@ -56,6 +56,8 @@ export interface LabelWords {
   colours: (names: string) => string;
   alcohol: (names: string) => string;
   inedible: (things: string) => string;
+  /** What stands inside a stack. */
+  supports: string;
   nutrition: {
     title: string;
     per100: string;
