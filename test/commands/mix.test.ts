@@ -1,6 +1,8 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { readContent } from '../../src/read/content.ts';
+import { chartViews } from '../../src/views/chart-views.ts';
 import { ask } from './support/command-line.ts';
 
 /** What the contract promises, key by key; other keys may stand beside these. */
@@ -268,5 +270,35 @@ describe('mix refuses, with exit 2, all at once', () => {
     );
     for (const option of ['--recipe', '--tins', '--height', '--egg-size'])
       expect(stderr).toContain(`${option}:`);
+  });
+
+  it('tells the oven as the chart does: the same dial, times and bakes behind them', async () => {
+    const { stdout } = await ask(
+      'mix',
+      '--recipe',
+      'vanilla-equal-weights',
+      '--tins',
+      '1 x round-10',
+      '--json',
+    );
+    const { bake } = JSON.parse(stdout).tins[0];
+    const { content } = await readContent('content');
+    if (content === null) throw new Error('the demo content is wrong');
+    const [chart] = chartViews({
+      ...content,
+      recipes: content.recipes.filter(({ id }) => id === 'vanilla-equal-weights'),
+    });
+    const row = chart?.chart.rows.find(({ id }) => id === 'round-10')?.bake;
+    expect(bake).toEqual({
+      dial_c: row?.dial.value,
+      first_look_min: row?.firstLook.value,
+      likely_min: row?.likely.value,
+      done_by_min: row?.expectedBy.value,
+      core: row?.core,
+      band: row?.band,
+      logged_bakes: row?.bakes.value,
+    });
+    const said = await ask('mix', '--recipe', 'vanilla-equal-weights', '--tins', '1 x round-10');
+    expect(said.stdout.replaceAll('\u00a0', ' ')).toContain((row?.advice ?? '').replaceAll('\u00a0', ' '));
   });
 });

@@ -109,6 +109,22 @@ const VIEWS: [string, WorkingView][] = [
   ],
 ];
 
+VIEWS.push([
+  'with bakes from the log',
+  workingView({
+    kitchen: withEggs({}),
+    recipe: {
+      ...mixed,
+      loggedFills: [
+        { date: '2026-05-01', tin: round(8), count: 1, finishedHeightMm: 65, batterG: 930 },
+        { date: '2026-06-01', tin: round(6), count: 2, finishedHeightMm: 62, batterG: 1010 },
+        { date: '2026-07-01', tin: round(8), count: 1, finishedHeightMm: 65, batterG: 1400 },
+      ],
+    },
+    ingredients: [],
+  }),
+]);
+
 /** Half of the step that values of a unit are quantised to. */
 const QUANTUM: Partial<Record<FigureUnit, number>> = { mm: 5e-4, mL: 5e-4, g: 5e-4, mm2: 5e-3 };
 
