@@ -4,7 +4,7 @@
  */
 import { bowlLimitG } from '../compute/loads/index.ts';
 import type { Flavour } from '../domain/flavour.ts';
-import { type Kitchen, PLAIN_OVEN } from '../domain/kitchen.ts';
+import { type Kitchen, ovenNamed } from '../domain/kitchen.ts';
 import type { Recipe } from '../domain/recipe.ts';
 import { keptUnits } from '../wording/kept-units.ts';
 import { wordsFor } from '../wording/locales/index.ts';
@@ -107,7 +107,7 @@ export function recipeCardView(source: CardSource): RecipeCardView {
   const { kitchen, recipe, chart, flavours = [], mass = 'g', tinIds } = source;
   const rows = chart.rows.filter(({ tinId }) => tinIds?.includes(tinId) ?? true);
   const best = oneForEachTin(bestFirst(rows, recipe));
-  const { set, others } = dialTextsOf(recipe.ovenC, kitchen.oven ?? PLAIN_OVEN);
+  const { set, others } = dialTextsOf(recipe.ovenC, ovenNamed(kitchen, recipe.ovenId));
   const words = cardWordsFor(kitchen.locale);
   const method = methodPieces(recipe.methodMarkdown);
   const cautions = cardCautions(chart.cautions, method, words);

@@ -24,6 +24,7 @@ const KINDS = [
   'working/vanilla-oil-no-egg.html',
   'tins.html',
   'tins/loaf-9-5.html',
+  'bakes/vanilla-equal-weights.html',
   'pages/cautions.html',
   'downloads.html',
   '404.html',
