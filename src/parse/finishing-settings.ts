@@ -9,12 +9,15 @@ import type { YamlReader } from './yaml/yaml-reader.ts';
 type Key = Exclude<keyof FinishingSettings, 'layers'>;
 
 interface Limits {
-  key: string;
   leastMm: number;
   mostMm: number;
 }
 
-const LENGTHS: Record<Key, Limits> = {
+interface KeyLimits extends Limits {
+  key: string;
+}
+
+const LENGTHS: Record<Key, KeyLimits> = {
   cakeHeightMm: { key: 'cake_height', leastMm: 10, mostMm: 400 },
   damMm: { key: 'dam', leastMm: 0, mostMm: 40 },
   undercoatMm: { key: 'undercoat', leastMm: 0, mostMm: 40 },
@@ -24,7 +27,8 @@ const LENGTHS: Record<Key, Limits> = {
   boxHeightClearanceMm: { key: 'box_clearance', leastMm: 0, mostMm: 300 },
 };
 
-function parseWithin(text: string, { leastMm, mostMm }: Limits): Result<number> {
+/** A length between limits, mm. */
+export function parseWithin(text: string, { leastMm, mostMm }: Limits): Result<number> {
   const length = parseLength(text, { zero: leastMm === 0 });
   if (!length.ok) return length;
   if (length.value.mm >= leastMm && length.value.mm <= mostMm) return succeed(length.value.mm);
@@ -38,7 +42,7 @@ export function readFinishing(reader: YamlReader): FinishingSettings {
     ...USUAL_FINISHING,
     layers: reader.number('finishing', 'layers') ?? USUAL_FINISHING.layers,
   };
-  for (const [name, limits] of Object.entries(LENGTHS) as [Key, Limits][]) {
+  for (const [name, limits] of Object.entries(LENGTHS) as [Key, KeyLimits][]) {
     const written = reader.parsed((text) => parseWithin(text, limits), 'finishing', limits.key);
     if (written !== undefined) settings[name] = written;
   }

@@ -1,13 +1,6 @@
 /** `printables` and `booklet` in kitchen.yaml. They name things of other files, so they are read after those. */
 import type { PaperName } from '../domain/kitchen.ts';
-import {
-  type BookletSettings,
-  CARD_SIZES,
-  PRINT_KINDS,
-  type Printable,
-  type PrintKind,
-  WALL_SIZES,
-} from '../domain/printable.ts';
+import { CARD_SIZES, PRINT_KINDS, type Printable, type PrintKind, WALL_SIZES } from '../domain/printable.ts';
 import {
   FINISHES,
   FLAVOURS,
@@ -85,13 +78,4 @@ export function readPrintables(reader: YamlReader, names: PrintableNames): Print
   }
   checkRepeated(reader, printables);
   return printables;
-}
-
-/** The baker's own words for the booklet. */
-export function readBooklet(reader: YamlReader): BookletSettings {
-  return present<BookletSettings>({
-    editionNote: reader.text('booklet', 'edition_note'),
-    licence: reader.text('booklet', 'licence'),
-    preparedFor: reader.text('booklet', 'prepared_for'),
-  } as { [K in keyof BookletSettings]: BookletSettings[K] | undefined });
 }

@@ -5,6 +5,7 @@
 import type { Content } from '../domain/content.ts';
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
+import { bookletView } from '../views/booklet/booklet.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { orderLabels } from '../views/label-orders.ts';
@@ -12,6 +13,7 @@ import { sampleLabels } from '../views/label-samples.ts';
 import { portionsView } from '../views/portions.ts';
 import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
 import { bakeGuidePrint } from './bake-guide.ts';
+import { bookletPrints } from './booklet.ts';
 import { cuttingGuidePrint } from './cutting-guide.ts';
 import { finishingChartPrint } from './finishing-chart.ts';
 import { labelPrints } from './label-prints.ts';
@@ -91,6 +93,15 @@ const wallReferenceSheets: Printable = {
     wallPrints({ content, charts: charts.map(({ chart }) => chart), style, metrics, mass, wallSizes }),
 };
 
+const booklets: Printable = {
+  kind: 'booklet',
+  prints({ content, charts, finishing, style, metrics, mass }) {
+    const { paper, locale } = content.kitchen;
+    const view = bookletView({ content, charts: charts.map(({ chart }) => chart), finishing, mass });
+    return paper.flatMap((sheet) => bookletPrints(view, style, metrics, sheet, locale));
+  },
+};
+
 const cuttingGuides: Printable = {
   kind: 'cutting-guide',
   prints({ content, style, metrics }) {
@@ -126,6 +137,7 @@ export const PRINTABLES: readonly Printable[] = [
   bakeGuides,
   finishingCharts,
   recipeCards,
+  booklets,
   wallReferenceSheets,
   cuttingGuides,
   labels,

@@ -1,6 +1,8 @@
 /** What can be printed or opened in a spreadsheet, grouped by what it is for. */
+import { BOOKLET_FILE_WORDS } from '../wording/booklet/booklet-file-words.ts';
 import { formatNumber } from '../wording/number.ts';
 import { CARD_FILE_WORDS } from '../wording/recipe-card/card-file-words.ts';
+import { bookletEntryName, bookletLinkText, isBookletFile } from './booklet-files.ts';
 import { cardEntryName, cardLinkText } from './card-files.ts';
 import type { Named } from './figure.ts';
 import { type PageHead, pageHead } from './nav.ts';
@@ -64,12 +66,12 @@ function paperText(path: string): string | null {
 }
 
 function linkText(path: string): string {
-  const card = cardLinkText(path);
-  if (card !== null) return card;
+  const named = bookletLinkText(path) ?? cardLinkText(path);
+  if (named !== null) return named;
   const kind = extensionOf(path).toUpperCase();
   const paper = paperText(path);
-  const named = isLadder(path) ? `Egg ladder ${kind}` : kind;
-  const what = path.startsWith('data/portions/stacks') ? `Stacks ${kind}` : named;
+  const ladder = isLadder(path) ? `Egg ladder ${kind}` : kind;
+  const what = path.startsWith('data/portions/stacks') ? `Stacks ${kind}` : ladder;
   return paper ? `${what}, ${paper}` : what;
 }
 
@@ -160,18 +162,23 @@ function folderTitle(path: string): string {
 
 /** The name without paper and extension: one entry for all the files that say the same. */
 const entryName = (path: string): string =>
+  bookletEntryName(path) ??
   cardEntryName(path) ??
   baseName(path)
     .replace(PAPER_PART, '')
     .replace(/\.[a-z]+$/i, '');
 
+function aboutOf(files: readonly BuiltFile[]): string {
+  if (files.some(({ path }) => isBookletFile(path))) return BOOKLET_FILE_WORDS.about;
+  if (files.some(({ path }) => cardEntryName(path) !== null)) return CARD_FILE_WORDS.about;
+  return 'PDF at its true size.';
+}
+
 function folderGroup(title: string, files: readonly BuiltFile[]): DownloadGroup {
   const names = [...new Set(files.map((file) => entryName(file.path)))].sort();
   return {
     title,
-    about: files.some(({ path }) => cardEntryName(path) !== null)
-      ? CARD_FILE_WORDS.about
-      : 'PDF at its true size.',
+    about: aboutOf(files),
     entries: names.map((name) => ({
       title: name.replaceAll('--', ', ').replaceAll('-', ' '),
       files: files

@@ -78,6 +78,7 @@ const booklet = keys({
   edition_note: line('Beside the date', 'Second edition').optional(),
   licence: line('Who may copy it', 'For the buyer’s own kitchen; please do not copy.').optional(),
   prepared_for: line('Printed on the imprint', 'A name').optional(),
+  hundred_sheets: length('How high a hundred sheets of your paper stand: for the fold', '10 mm').optional(),
 });
 
 /** content/kitchen.yaml */

@@ -1,5 +1,6 @@
 /** The index: every tin and every ingredient that the booklet holds, and the places where they stand. */
 import type { Content } from '../../domain/content.ts';
+import type { Named } from '../figure.ts';
 import { finishAnchor } from './anchors.ts';
 import type { BookletView, IndexEntry } from './booklet.types.ts';
 
@@ -9,46 +10,52 @@ function byName(a: IndexEntry, b: IndexEntry): number {
   return one === other ? (a.id < b.id ? -1 : 1) : one < other ? -1 : 1;
 }
 
-/** Entries that lead anywhere; placeholders are left out. */
-const found = (entries: IndexEntry[]): IndexEntry[] =>
-  entries.filter(({ anchors }) => anchors.length > 0).sort(byName);
-
 export type IndexedView = Omit<BookletView, 'index'>;
 
-function placesOfTin(tinId: string, view: IndexedView): string[] {
-  const tables = [...(view.finishing?.tables ?? []), ...view.reference];
-  return [
-    ...view.recipes.flatMap(({ rows, bakes }) =>
-      [...rows, ...bakes].filter((row) => row.tinId === tinId).map(({ anchor }) => anchor),
-    ),
-    ...tables.flatMap(({ anchors }) => anchors[tinId] ?? []),
-    ...view.tins.filter(({ id }) => id === tinId).map(({ anchor }) => anchor),
-  ];
+/** Places by the id of what stands there, in the order of the pages. */
+class Places {
+  readonly #byId = new Map<string, Set<string>>();
+
+  add(id: string, anchor: string): void {
+    const known = this.#byId.get(id);
+    if (known) known.add(anchor);
+    else this.#byId.set(id, new Set([anchor]));
+  }
+
+  /** Entries in alphabetical order; what stands nowhere is left out. */
+  entries(named: readonly Named[]): IndexEntry[] {
+    return named
+      .flatMap(({ id, name }) => {
+        const anchors = this.#byId.get(id);
+        return anchors === undefined ? [] : [{ id, name, anchors: [...anchors] }];
+      })
+      .sort(byName);
+  }
 }
 
-function placesOfIngredient(id: string, view: IndexedView, { finishes }: Content): string[] {
-  const inFlavours = view.flavours.flatMap(({ changes }) => changes.flatMap(({ lines }) => lines));
-  const inFinishes = finishes.filter(({ parts }) => parts.some(({ ingredientId }) => ingredientId === id));
-  return [
-    ...[...view.recipes.flatMap(({ formula }) => formula), ...inFlavours]
-      .filter((line) => line.id === id)
-      .map(({ anchor }) => anchor),
-    ...(view.finishing === null ? [] : inFinishes.map((finish) => finishAnchor(finish.id))),
-  ];
+function placesOfTins(view: IndexedView): Places {
+  const places = new Places();
+  for (const { rows, bakes } of view.recipes)
+    for (const { tinId, anchor } of [...rows, ...bakes]) places.add(tinId, anchor);
+  for (const { anchors } of [...(view.finishing?.tables ?? []), ...view.reference])
+    for (const [id, anchor] of Object.entries(anchors)) places.add(id, anchor);
+  for (const { id, anchor } of view.tins) places.add(id, anchor);
+  return places;
+}
+
+function placesOfIngredients(view: IndexedView, { finishes }: Content): Places {
+  const places = new Places();
+  for (const { formula } of view.recipes) for (const { id, anchor } of formula) places.add(id, anchor);
+  for (const { changes } of view.flavours)
+    for (const { lines } of changes) for (const { id, anchor } of lines) places.add(id, anchor);
+  const told = new Set(view.finishing?.finishes.map(({ id }) => id));
+  for (const { id, parts } of finishes)
+    if (told.has(id)) for (const { ingredientId } of parts) places.add(ingredientId, finishAnchor(id));
+  return places;
 }
 
 /** Terms in alphabetical order. */
-export function bookletIndex(view: IndexedView, content: Content): BookletView['index'] {
-  return {
-    tins: found(
-      view.tins.map(({ id, name }) => ({ id, name, anchors: [...new Set(placesOfTin(id, view))] })),
-    ),
-    ingredients: found(
-      content.ingredients.map(({ id, name }) => ({
-        id,
-        name,
-        anchors: placesOfIngredient(id, view, content),
-      })),
-    ),
-  };
-}
+export const bookletIndex = (view: IndexedView, content: Content): BookletView['index'] => ({
+  tins: placesOfTins(view).entries(view.tins),
+  ingredients: placesOfIngredients(view, content).entries(content.ingredients),
+});
