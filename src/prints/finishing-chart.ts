@@ -11,6 +11,7 @@ import {
   type FinishingTableRow,
   finishingTables,
 } from '../views/finishing-tables.ts';
+import { workingPath } from '../views/nav.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
@@ -25,8 +26,6 @@ import { table, tableFits } from './sheet/table/table.ts';
 import type { Cell, Column, TableSpec } from './sheet/table/types.ts';
 import { typeScale } from './sheet/type-scale.ts';
 
-/** From the site's root. */
-const FINISHING_PAGE = 'finishing.html';
 const MADE_OF = 'What they are made of';
 
 /** The weight to make is what one works from. */
@@ -127,7 +126,7 @@ export function finishingChartPrint(
     blocks: [
       besideCode(
         heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
-        pageCode(siteUrl, FINISHING_PAGE, labels.allWorking),
+        pageCode(siteUrl, workingPath(view.id), labels.allWorking),
       ),
       textParagraph('summary', paragraph(view.summary, typeScale.lead)),
       textParagraph(

@@ -4,7 +4,7 @@ import { formatLength } from '../wording/length.ts';
 import type { WallWords } from '../wording/wall/index.ts';
 import type { Named } from './figure.ts';
 import type { FinishingChartView } from './finishing-chart.types.ts';
-import { finishPath } from './nav.ts';
+import { workingPath } from './nav.ts';
 import type { WallView } from './wall.types.ts';
 import { figureCell, wordCell } from './wall-cells.ts';
 
@@ -46,7 +46,7 @@ function wallFinish(finish: Named, chart: FinishingChartView, words: WallWords):
     },
     notes: [`${uses.map(({ useText }) => useText).join('. ')}.`, own.note],
     cautions: chart.finishes.find(({ id }) => id === finish.id)?.cautions ?? [],
-    path: finishPath(finish.id),
+    path: workingPath(chart.id),
     pathText: words.working,
   };
 }

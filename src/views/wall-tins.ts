@@ -1,6 +1,7 @@
 /** What does each tin hold? Drawn to one scale, with its volume and its batter of the kitchen's main recipe. */
 import type { Content } from '../domain/content.ts';
 import type { WallWords } from '../wording/wall/index.ts';
+import { workingPath } from './nav.ts';
 import type { TinChartRow, TinChartView } from './tin-chart.types.ts';
 import type { WallTin, WallView } from './wall.types.ts';
 
@@ -51,7 +52,7 @@ export function wallTins(chart: TinChartView, words: WallWords): WallView {
     },
     notes: [own.note],
     cautions: [],
-    path: 'tins.html',
-    pathText: words.wherePage,
+    path: workingPath(chart.id),
+    pathText: words.working,
   };
 }
