@@ -174,13 +174,16 @@ function aboutOf(files: readonly BuiltFile[]): string {
   return 'PDF at its true size.';
 }
 
-function folderGroup(title: string, files: readonly BuiltFile[]): DownloadGroup {
+/** Recipes and charts by the names that people know them by. */
+type Names = ReadonlyMap<string, string>;
+
+function folderGroup(title: string, files: readonly BuiltFile[], known: Names): DownloadGroup {
   const names = [...new Set(files.map((file) => entryName(file.path)))].sort();
   return {
     title,
     about: aboutOf(files),
     entries: names.map((name) => ({
-      title: name.replaceAll('--', ', ').replaceAll('-', ' '),
+      title: known.get(name) ?? name.replaceAll('--', ', ').replaceAll('-', ' '),
       files: files
         .filter((file) => entryName(file.path) === name)
         .sort(inOrder)
@@ -194,10 +197,12 @@ export function downloadsView(charts: readonly Named[], files: readonly BuiltFil
   const ofCharts = new Set(charts.flatMap((chart) => filesOfChart(chart.id, files)));
   const rest = files.filter((file) => !ofCharts.has(file));
   const titles = [...new Set(rest.map((file) => folderTitle(file.path)))].sort();
+  const known = new Map(charts.map(({ id, name }) => [id, name]));
   const others = titles.map((title) =>
     folderGroup(
       title,
       rest.filter((file) => folderTitle(file.path) === title),
+      known,
     ),
   );
   return {
