@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { Tin } from '../../src/domain/tin.ts';
 import { parseBakeLogCsv } from '../../src/parse/bake-log.ts';
 
 const HEAD = 'date,recipe,tin,batter,oven,minutes,done_by';
@@ -39,5 +41,51 @@ describe('parseBakeLogCsv', () => {
 
   it('takes an empty file for a log with nothing in it', () => {
     expect(parseBakeLogCsv('', 'bake-log.csv', context)).toEqual({ rows: [], problems: [] });
+  });
+
+  it('reads the example of the README, optional columns, other order and all', () => {
+    const [, example = ''] = /```csv\n([\s\S]*?)```/.exec(readFileSync('README.md', 'utf8')) ?? [];
+    const tins = [8, 10].map(
+      (acrossIn): Tin => ({
+        id: `round-${acrossIn}`,
+        name: `${acrossIn} in`,
+        shape: { kind: 'round', acrossMm: acrossIn * 25.4 },
+        depthMm: 76.2,
+        owned: 1,
+        unit: 'in',
+      }),
+    );
+    const { rows, problems } = parseBakeLogCsv(example, 'bake-log.csv', {
+      ...context,
+      spec: { tins, outlines: [] },
+      recipes: { ids: ['vanilla-equal-weights'], broken: [] },
+    });
+    expect(problems).toEqual([]);
+    expect(rows).toMatchObject([
+      {
+        count: 2,
+        batterG: 900,
+        ovenC: 160,
+        minutes: 53,
+        doneBy: 'skewer',
+        finishedHeightMm: 65,
+        massOutG: 805,
+        notes: 'Level',
+      },
+      { ovenC: 150, probeC: 95, batterC: 18 },
+    ]);
+  });
+
+  it('knows which oven, and how warm the batter went in', () => {
+    const head = `${HEAD},which_oven,batter_temperature`;
+    const text = `${head}\n2026-03-14,vanilla,round 8in x 3in,900 g,160C,55 min,,small,68F`;
+    const { rows, problems } = parseBakeLogCsv(text, 'bake-log.csv', {
+      ...context,
+      ovens: { ids: ['main', 'small'], broken: [] },
+    });
+    expect(problems).toEqual([]);
+    expect(rows[0]).toMatchObject({ ovenId: 'small', batterC: 20 });
+    const unknown = parseBakeLogCsv(text, 'bake-log.csv', context);
+    expect(unknown.problems).toMatchObject([{ code: 'oven-unknown', line: 2 }]);
   });
 });
