@@ -17,6 +17,9 @@ export interface Sheet {
   context: SheetContext;
 }
 
+/** Names get the room that figures and boxes leave of half a page. */
+const NAME_MM = 48;
+
 const head = (text: string) => [paragraph(text, typeScale.columnHead)];
 
 /** Weights to tick off; eggs are lines like the others where they are weighed. */
@@ -24,6 +27,7 @@ export function weightsTable(
   key: string,
   lines: readonly WeighedLine[],
   { words, look, context }: Sheet,
+  title: string = words.table.ingredient,
 ): TableSpec {
   return {
     key,
@@ -32,7 +36,7 @@ export function weightsTable(
     columns: [
       TICK_COLUMN,
       { heading: head(words.table.grams), align: 'right' },
-      { heading: head(words.table.ingredient), align: 'left', narrowestMm: 20 },
+      { heading: head(title), align: 'left', narrowestMm: NAME_MM },
     ],
     rows: lines.map(({ ingredient, grams, beside: small }) => ({
       cells: [
@@ -73,7 +77,10 @@ function tinRows({ tins }: Bowlful, { words, look, context }: Sheet): Row[] {
       {
         heading: true,
         paragraphs: [
-          paragraph(words.sheet.intoTin(name, partText ?? words.count(count.value, tinName)), look.name),
+          paragraph(
+            words.sheet.intoTin(name, partText ?? words.count(count.value, tinName), count.value),
+            look.name,
+          ),
         ],
       },
     ],
@@ -90,7 +97,7 @@ function fillTable(key: string, bowl: Bowlful, sheet: Sheet): TableSpec {
     columns: [
       TICK_COLUMN,
       { heading: [], align: 'right' },
-      { heading: head(words.sheet.eggsAndTins), align: 'left', narrowestMm: 20 },
+      { heading: head(words.sheet.eggsAndTins), align: 'left', narrowestMm: NAME_MM },
     ],
     rows: [...eggRows(bowl, sheet), ...tinRows(bowl, sheet)],
   };

@@ -1,6 +1,6 @@
 /** The right-hand page: what is baked how long, what goes on which cake, and what it stands on. */
-import type { FinishView, OrderTier } from '../../views/order.types.ts';
-import { heading } from '../sheet/blocks.ts';
+import type { FinishView, OrderTier, TierFinishView } from '../../views/order.types.ts';
+import type { OrderWords } from '../../wording/orders/index.ts';
 import { type Paragraph, paragraph } from '../sheet/lines.ts';
 import type { Block } from '../sheet/strip.ts';
 import { table } from '../sheet/table/table.ts';
@@ -21,6 +21,12 @@ function cakeCell(tier: OrderTier, { look, words }: Sheet): Cell {
     ],
   };
 }
+
+/** The cake's name alone. */
+const nameCell = ({ count, name }: OrderTier, { look, words }: Sheet): Cell => ({
+  heading: true,
+  paragraphs: [paragraph(words.count(count.value, name), { ...look.name, font: 'textBold' })],
+});
 
 /** Dial, first look and the latest time for every cake. */
 export function bakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
@@ -53,6 +59,12 @@ export function bakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
   };
 }
 
+/** 'Sugarpaste. Rolled, 4 mm: roll out 1,005 g to 47.8 cm across'. */
+function howText({ finish, useText, sheetText, make }: TierFinishView, { sheet }: OrderWords): string {
+  const how = `${finish.name}. ${useText}`;
+  return sheetText === null ? how : `${how}: ${sheet.rollTo(sheetText, make.text)}`;
+}
+
 /** Everything that goes in, on and under every cake. */
 export function cakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
   const { words, look, context } = sheet;
@@ -60,16 +72,9 @@ export function cakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
     tier.finishes.map((finish, at) => ({
       cells: [
         tickCell(words.sheet.toTick, context),
-        at === 0 ? cakeCell(tier, sheet) : { heading: true, paragraphs: [paragraph('', look.name)] },
+        at === 0 ? nameCell(tier, sheet) : {},
         { number: { text: finish.on.text, type: look.strong } },
-        {
-          paragraphs: [
-            paragraph(`${finish.finish.name}. ${finish.useText}`, look.name),
-            ...(finish.sheetText === null
-              ? []
-              : [paragraph(words.sheet.rollTo(finish.sheetText, finish.make.text), typeScale.rowNote)]),
-          ],
-        },
+        { paragraphs: [paragraph(howText(finish, words), look.name)] },
       ],
     })),
   );
@@ -78,7 +83,7 @@ export function cakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
     paddingMm: look.paddingMm,
     columns: [
       TICK_COLUMN,
-      { heading: head(words.table.tier), align: 'left', narrowestMm: 38, widestMm: 62 },
+      { heading: head(words.table.tier), align: 'left', narrowestMm: 24, widestMm: 45 },
       { heading: head(words.table.grams), align: 'right' },
       { heading: head(words.table.use), align: 'left', narrowestMm: 40 },
     ],
@@ -115,15 +120,8 @@ export function boxTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
   };
 }
 
-/** A finish with its weights; one that is bought ready is a line of its own all the same. */
-export function finishBlocks(finish: FinishView, sheet: Sheet): Block[] {
-  const { look, words } = sheet;
-  return [
-    heading(`${finish.finish.name}: ${words.made(finish.make.text)}`, {
-      level: 3,
-      type: { ...look.name, font: 'textBold' },
-      spaceMm: look.gapMm,
-    }),
-    table(weightsTable(`finish-${finish.finish.id}`, finish.lines, sheet)),
-  ];
+/** A finish with its weights under its name; one that is bought ready is a line of its own all the same. */
+export function finishTable({ finish, lines, make }: FinishView, sheet: Sheet): Block {
+  const title = sheet.words.sheet.finishMade(finish.name, make.text);
+  return table(weightsTable(`finish-${finish.id}`, lines, sheet, title));
 }

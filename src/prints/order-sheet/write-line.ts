@@ -3,18 +3,18 @@ import { paragraph } from '../sheet/lines.ts';
 import { hairline } from '../sheet/rules.ts';
 import type { Block } from '../sheet/strip.ts';
 import { drawText, setText } from '../sheet/text-block.ts';
-import { typeScale } from '../sheet/type-scale.ts';
+import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
 
-const HEIGHT_MM = 9.5;
+const HEIGHT_MM = 8.5;
 const GAP_MM = 2;
 /** The label never takes more than this share of the line. */
 const MOST_LABEL = 0.62;
 
 /** One line; a label too long for its share goes over two. */
 export const writeLine =
-  (label: string): Block =>
+  (label: string, type: TypeStyle = typeScale.body): Block =>
   (widthMm, context) => {
-    const set = setText([paragraph(label, typeScale.body)], widthMm * MOST_LABEL, context);
+    const set = setText([paragraph(label, type)], widthMm * MOST_LABEL, context);
     const labelMm = Math.max(0, ...set.lines.map(({ line }) => line.widthMm));
     return [
       {

@@ -84,7 +84,6 @@ export interface OrderWords {
   inEach: (grams: string) => string;
   usesOf: Record<'filling' | 'coating' | 'rolled' | 'brushed' | 'dam', string>;
   finishFor: (tiers: string) => string;
-  made: (grams: string) => string;
   noBoard: string;
   boards: (board: string) => string;
   open: string;
@@ -117,9 +116,12 @@ export interface OrderWords {
     eggsAndTins: string;
     beaten: (part: string, grams: string) => string;
     batterIn: string;
-    intoTin: (cake: string, tin: string) => string;
+    /** `count` such tins, each with as much. */
+    intoTin: (cake: string, tin: string, count: number) => string;
     surplus: (text: string) => string;
     withCore: string;
+    /** 'Raspberry jam, 368 g' */
+    finishMade: (name: string, grams: string) => string;
     rollTo: (size: string, grams: string) => string;
     openBy: (question: string, date: string) => string;
     code: string;

@@ -1,0 +1,108 @@
+/** A shopping list on paper, for one order or for a week: what to fetch with a box to tick, then what there is. */
+import type { HouseStyle } from '../domain/house-style.ts';
+import type { Locale, PaperName } from '../domain/kitchen.ts';
+import type { ShoppingRow, ShoppingView } from '../views/shopping.types.ts';
+import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { furnitureOf } from './labels/furniture.ts';
+import { labelsFor } from './labels/labels.ts';
+import { TICK_COLUMN, tickCell } from './order-sheet/tick-box.ts';
+import { caution, heading, list, textParagraph } from './sheet/blocks.ts';
+import { type Paragraph, paragraph } from './sheet/lines.ts';
+import { portraitSheet } from './sheet/paper.ts';
+import { sheetPages } from './sheet/sheet.ts';
+import { type SheetContext, sheetContext } from './sheet/sheet-context.ts';
+import type { Block } from './sheet/strip.ts';
+import type { Metrics, Print } from './sheet/surface.ts';
+import { table } from './sheet/table/table.ts';
+import type { Cell, TableSpec } from './sheet/table/types.ts';
+import { typeScale } from './sheet/type-scale.ts';
+
+const BUY = { ...typeScale.bodyStrong, sizePt: 12, leadingPt: 15 };
+const PADDING_MM = 0.9;
+
+const head = (text: string): Paragraph[] => [paragraph(text, typeScale.columnHead)];
+const text = (words: string): Cell => ({ paragraphs: [paragraph(words, typeScale.figure)] });
+
+function buyTable(rows: readonly ShoppingRow[], { words, context }: Sheet): TableSpec {
+  const { table: t, shopping } = words;
+  return {
+    key: 'buy',
+    zebra: true,
+    paddingMm: PADDING_MM,
+    columns: [
+      TICK_COLUMN,
+      { heading: head(t.buy), align: 'left', narrowestMm: 44 },
+      { heading: head(t.ingredient), align: 'left', narrowestMm: 34 },
+      { heading: head(t.needed), align: 'left', narrowestMm: 18 },
+      { heading: head(t.onHand), align: 'left', narrowestMm: 18 },
+      { heading: head(t.cost), align: 'right' },
+    ],
+    rows: rows.map(({ ingredient, buyText, needed, onHand, cost }) => ({
+      cells: [
+        tickCell(words.sheet.toTick, context),
+        { paragraphs: [paragraph(buyText, BUY)] },
+        { heading: true, paragraphs: [paragraph(ingredient.name, typeScale.ingredient)] },
+        text(needed.text),
+        text(onHand.text),
+        cost === null
+          ? { paragraphs: [paragraph(shopping.unpricedRow, typeScale.rowNote)] }
+          : { number: { text: cost.text, type: typeScale.figure } },
+      ],
+    })),
+  };
+}
+
+interface Sheet {
+  words: OrderWords;
+  context: SheetContext;
+}
+
+function blocks(view: ShoppingView, sheet: Sheet, cautionWord: string): Block[] {
+  const { words } = sheet;
+  const [buy, have] = [view.rows.filter(({ buys }) => buys), view.rows.filter(({ buys }) => !buys)];
+  const total = { spans: [{ text: `${words.shopping.total}: ${view.total.text}` }], type: BUY };
+  return [
+    heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
+    textParagraph('lead', paragraph(view.lead, typeScale.body)),
+    ...(buy.length === 0 ? [] : [table(buyTable(buy, sheet))]),
+    textParagraph('total', total, 3),
+    ...(have.length === 0
+      ? []
+      : [
+          heading(words.shopping.stocked, { level: 2, type: typeScale.entry }),
+          textParagraph(
+            'stocked',
+            paragraph(
+              `${have.map(({ ingredient, needed }) => `${ingredient.name} ${needed.text}`).join(', ')}.`,
+              typeScale.body,
+            ),
+            1,
+          ),
+        ]),
+    ...(view.notes.length === 0 ? [] : [list('notes', view.notes)]),
+    ...view.cautions.map((one) => caution(cautionWord, one.text)),
+  ];
+}
+
+/** The list; `of` is the order or the week it belongs to. */
+export function shoppingListPrint(
+  view: ShoppingView,
+  of: { kitchenName: string; edition: string },
+  style: HouseStyle,
+  metrics: Metrics,
+  paper: PaperName,
+  lang: Locale,
+): Print {
+  const context = sheetContext(style, metrics);
+  const labels = labelsFor(lang);
+  const words = orderWordsFor(lang);
+  const sections = [{ key: 'list', blocks: blocks(view, { words, context }, labels.caution) }];
+  const furniture = furnitureOf({ ...of, title: view.title }, labels);
+  return {
+    path: `orders/${view.id.toLowerCase()}-shopping-list-${paper.toLowerCase()}`,
+    title: `${view.title} – ${of.kitchenName}`,
+    lang,
+    subject: view.lead,
+    pages: sheetPages(sections, portraitSheet(paper), context, furniture),
+  };
+}
