@@ -1,5 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Surface } from '../../src/prints/sheet/surface.ts';
 import { readPdf } from '../reading-back/read-pdf.ts';
@@ -41,25 +39,5 @@ describe('the checks of a sheet', () => {
   it('find painting that is neither content nor furniture', () => {
     expect(unmarkedPainting('/P <</MCID 0>> BDC\nBT 1 0 0 1 0 0 Tm [<01>] TJ ET\nEMC')).toEqual([]);
     expect(unmarkedPainting('/Artifact BMC\nS\nEMC\nf*')).toEqual(['f*']);
-  });
-});
-
-describe('the prints', () => {
-  it('hold no colour and no font of their own: all come from the house style', () => {
-    const files = ['src/prints', 'src/pdf'].flatMap((folder) =>
-      readdirSync(folder, { recursive: true, encoding: 'utf8' })
-        .filter((name) => name.endsWith('.ts') && !name.endsWith('bundled-fonts.ts'))
-        .map((name) => join(folder, name)),
-    );
-    expect(files.length).toBeGreaterThan(30);
-    const code = (file: string) =>
-      readFileSync(file, 'utf8')
-        .replace(/\/\*[\s\S]*?\*\//g, '')
-        .replace(/\/\/ .*/g, '');
-    const found = files.filter((file) =>
-      /['"`]#[0-9a-f]{3,8}\b|Source Sans|Source Serif|rgb\(/i.test(code(file)),
-    );
-    // An error message gives an example of a colour.
-    expect(found.filter((file) => !file.endsWith('operators.ts'))).toEqual([]);
   });
 });
