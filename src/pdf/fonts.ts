@@ -6,9 +6,9 @@ import { create, type Font } from 'fontkit';
 import type { FontRole, HouseStyle } from '../domain/house-style.ts';
 import type { Problem } from '../domain/problem.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
+import { isWoff2 } from '../domain/woff2-signature.ts';
 import type { Metrics } from '../prints/sheet/surface.ts';
 import { type ShapedText, type Shaper, shaperFor, shapeText } from './shaped-text.ts';
-import { isWoff2 } from './woff2-signature.ts';
 
 export interface FontFile {
   /** As the house style names it; used in messages. */

@@ -12,6 +12,7 @@ import { Options } from './parts/options.tsx';
 import { OtherTin } from './parts/other-tin.tsx';
 import { OwnSettings } from './parts/own-settings.tsx';
 import type { PartProps } from './parts/part-props.ts';
+import { PrintHere } from './parts/print-here.tsx';
 import { RecipeChoice } from './parts/recipe-choice.tsx';
 import { TinShelf } from './parts/tin-shelf.tsx';
 import { type PlanState, planFrom, planText } from './plan-state.ts';
@@ -120,6 +121,7 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
         {state.ask === 'portions' && (
           <PortionsFound {...props} noStack={portionsWords.noStack} over={portionsWords.over} />
         )}
+        <PrintHere {...props} />
       </div>
       <InSight answer={answer} words={words} unit={state.mass} />
     </div>

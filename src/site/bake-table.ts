@@ -1,6 +1,6 @@
 /** The oven's part of a chart page: one row per tin, whatever the number of tins of that kind in the mix. */
 import type { Locale } from '../domain/kitchen.ts';
-import { tinPath } from '../views/nav.ts';
+import { tinPath, workingPath } from '../views/nav.ts';
 import type { TinChartRow, TinChartView } from '../views/tin-chart.types.ts';
 import { type BakeWords, bakeWordsFor } from '../wording/bake/index.ts';
 
@@ -16,6 +16,8 @@ interface BakeRow {
   likelyText: string;
   advice: string;
   behindText: string;
+  /** Where the row's times are worked out, from the site's root. */
+  workingPath: string;
 }
 
 export interface BakeTable {
@@ -26,7 +28,11 @@ export interface BakeTable {
   rows: BakeRow[];
 }
 
-function bakeRow({ tinId, tinName, sizeText, bake, baked }: TinChartRow, words: BakeWords): BakeRow[] {
+function bakeRow(
+  { id, tinId, tinName, sizeText, bake, baked }: TinChartRow,
+  chartId: string,
+  words: BakeWords,
+): BakeRow[] {
   if (!bake) return [];
   return [
     {
@@ -41,12 +47,13 @@ function bakeRow({ tinId, tinName, sizeText, bake, baked }: TinChartRow, words: 
       likelyText: words.likely(bake.likely.text),
       advice: bake.advice,
       behindText: bake.bakes.text,
+      workingPath: `${workingPath(chartId)}#${id}`,
     },
   ];
 }
 
 /** The rows that bake alike stand once; null for a chart without bake times. */
-export function bakeTable({ bake, rows }: TinChartView, locale: Locale): BakeTable | null {
+export function bakeTable({ id, bake, rows }: TinChartView, locale: Locale): BakeTable | null {
   if (!bake) return null;
   const words = bakeWordsFor(locale);
   const { section, lead, doneTests, columns } = words;
@@ -54,6 +61,6 @@ export function bakeTable({ bake, rows }: TinChartView, locale: Locale): BakeTab
   return {
     words: { section, lead, doneTests, columns },
     ...bake,
-    rows: each.flatMap((row) => bakeRow(row, words)),
+    rows: each.flatMap((row) => bakeRow(row, id, words)),
   };
 }

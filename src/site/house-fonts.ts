@@ -7,6 +7,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import subsetFont from 'subset-font';
 import type { FontRole, HouseStyle } from '../domain/house-style.ts';
+import { unpackedFont } from '../read/unpacked-font.ts';
 
 export type FontBytes = Record<FontRole, Uint8Array>;
 
@@ -41,6 +42,21 @@ export async function readHouseFonts(style: HouseStyle, contentDir: string): Pro
     read('textItalic'),
     read('heading'),
   ]);
+  return { text, textBold, textItalic, heading };
+}
+
+/** The same fonts as files that a print can embed; throws when one cannot be unpacked. */
+export async function embeddableFonts(
+  fonts: FontBytes,
+  style: HouseStyle,
+): Promise<Record<FontRole, { name: string; bytes: Uint8Array }>> {
+  const unpacked = async (role: FontRole) => {
+    const font = await unpackedFont({ name: style.fonts[role], bytes: fonts[role] });
+    if (!font.ok) throw new Error(font.problems[0]?.message);
+    return font.value;
+  };
+  const [text, textBold, textItalic, heading] = await Promise.all(ROLES.map(unpacked));
+  if (!text || !textBold || !textItalic || !heading) throw new Error('four fonts were asked for');
   return { text, textBold, textItalic, heading };
 }
 

@@ -6,6 +6,7 @@ import type { Content } from '../domain/content.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import type { FileWithBytes } from './built-files.ts';
+import { embeddableFonts, readHouseFonts } from './house-fonts.ts';
 import { plannerAssets } from './planner-assets.ts';
 import { publishedFiles } from './published-files.ts';
 import { type Asset, siteAssets, TEMPLATES, writeAssets } from './site-assets.ts';
@@ -18,6 +19,8 @@ export interface SiteSource {
   /** The finishing charts; worked out from the content when left out. */
   finishing?: readonly FinishingChartView[];
   contentDir: string;
+  /** Name and version of the program, as prints made on the device name it. */
+  producer?: string;
   /** Prints and data files that the site offers for download. */
   files: readonly FileWithBytes[];
 }
@@ -44,8 +47,15 @@ export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
     ...(finishing === undefined ? {} : { finishing }),
   });
   const assets = await siteAssets(content.houseStyle, contentDir, logoSvg, JSON.stringify(data));
-  const planner = data.planner.length === 0 ? [] : await plannerAssets(content);
+  const planner = data.planner.length === 0 ? [] : await plannerFor(source);
   return { data, assets: [...assets, ...planner, ...files.map(copied)] };
+}
+
+/** The planner's scripts, with what the house prints in. */
+async function plannerFor({ content, contentDir, producer = 'Tinwright' }: SiteSource): Promise<Asset[]> {
+  const style = content.houseStyle;
+  const fonts = await embeddableFonts(await readHouseFonts(style, contentDir), style);
+  return plannerAssets(content, { style, fonts, producer });
 }
 
 /** Where Eleventy finds the pages: it wants its input relative to the working directory. */

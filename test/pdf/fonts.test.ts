@@ -4,7 +4,7 @@ import { compress } from 'wawoff2';
 import { BUNDLED_CUTS, bundledFontNames } from '../../src/domain/bundled-fonts.ts';
 import { readBundledFont } from '../../src/pdf/bundled-fonts.ts';
 import { type FontFile, loadFonts } from '../../src/pdf/fonts.ts';
-import { unpackedFont } from '../../src/pdf/unpacked-font.ts';
+import { unpackedFont } from '../../src/read/unpacked-font.ts';
 import { pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { readPdf } from '../reading-back/read-pdf.ts';
 import { printed, smallPrint, words } from '../samples/printed.ts';

@@ -6,7 +6,7 @@ import type { FontRole, HouseStyle } from '../../domain/house-style.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
 import { readBundledFont } from '../../pdf/bundled-fonts.ts';
 import { type FontFile, type LoadedFonts, loadFonts } from '../../pdf/fonts.ts';
-import { unpackedFont } from '../../pdf/unpacked-font.ts';
+import { unpackedFont } from '../../read/unpacked-font.ts';
 
 const ROLES: readonly FontRole[] = ['text', 'textBold', 'textItalic', 'heading'];
 

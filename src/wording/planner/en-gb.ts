@@ -124,6 +124,15 @@ export const enGbPlanner: PlannerWords = {
     saved: 'Saved to your downloads.',
     unreadable: 'That file cannot be read as a kitchen',
   },
+  print: {
+    heading: 'Print here',
+    lead: 'Made on this device, for the tins that stand on its shelf.',
+    paper: 'Paper',
+    chart: (recipe) => `Tin chart: ${recipe}`,
+    template: (tin) => `Lining templates: ${tin}`,
+    busy: 'Setting the type …',
+    failed: 'The print could not be made: its parts did not load. Try again where there is a signal.',
+  },
   worktop: {
     start: 'Bake this',
     title: 'At the worktop',

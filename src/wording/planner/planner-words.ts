@@ -116,6 +116,15 @@ export interface PlannerWords {
     saved: string;
     unreadable: string;
   };
+  print: {
+    heading: string;
+    lead: string;
+    paper: string;
+    chart: (recipe: string) => string;
+    template: (tin: string) => string;
+    busy: string;
+    failed: string;
+  };
   worktop: {
     start: string;
     title: string;

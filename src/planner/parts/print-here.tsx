@@ -1,0 +1,112 @@
+/** Print my chart, my templates: made on this device, and offered as files. */
+import { useState } from 'preact/hooks';
+import type { PaperName } from '../../domain/kitchen.ts';
+import type { Result } from '../../domain/result.ts';
+import { told } from '../answer.ts';
+import { printShop } from '../load-print-shop.ts';
+import type { PrintShop } from '../print-shop.ts';
+import { recipeOf } from '../question.ts';
+import type { PartProps } from './part-props.ts';
+
+const PAPERS: readonly PaperName[] = ['A4', 'Letter'];
+
+interface PrintAsk {
+  text: string;
+  fileName: string;
+  make(shop: PrintShop): Result<Uint8Array>;
+}
+
+/** Hands a file to the browser as if it had been downloaded. */
+function handOver(bytes: Uint8Array, fileName: string): void {
+  const address = URL.createObjectURL(new Blob([bytes as BlobPart], { type: 'application/pdf' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName;
+  document.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+async function printed(ask: PrintAsk, failed: string): Promise<string[]> {
+  try {
+    const shop = await printShop();
+    if (!shop.ok) return told(shop.problems);
+    const made = ask.make(shop.value);
+    if (!made.ok) return told(made.problems);
+    handOver(made.value, ask.fileName);
+    return [];
+  } catch {
+    return [failed];
+  }
+}
+
+function asks({ state, content, words }: PartProps, paper: PaperName): PrintAsk[] {
+  const recipe = recipeOf(state, content);
+  if (recipe === null) return [];
+  const { flavourIds, mass } = state;
+  const short = paper.toLowerCase();
+  const templates = content.kitchen.tins.filter(({ id }) => state.tins.some(({ tin }) => tin === id));
+  return [
+    {
+      text: words.print.chart(recipe.name),
+      fileName: `${[recipe.id, ...flavourIds].join('--')}-${short}.pdf`,
+      make: (shop) => shop.chart(content, { recipeId: recipe.id, flavourIds, paper, mass }),
+    },
+    ...templates.map(
+      ({ id, name }): PrintAsk => ({
+        text: words.print.template(name),
+        fileName: `${id.replace(/[^a-z0-9]+/gi, '-')}-${short}.pdf`,
+        make: (shop) => shop.template(content, id, paper),
+      }),
+    ),
+  ];
+}
+
+export function PrintHere(props: PartProps) {
+  const { content, words } = props;
+  const [paper, setPaper] = useState<PaperName>(content.kitchen.paper[0] ?? 'A4');
+  const [busy, setBusy] = useState(false);
+  const [wrong, setWrong] = useState<string[]>([]);
+  const print = async (ask: PrintAsk): Promise<void> => {
+    setBusy(true);
+    setWrong(await printed(ask, words.print.failed));
+    setBusy(false);
+  };
+  return (
+    <section class="print-here">
+      <h3>{words.print.heading}</h3>
+      <p>{words.print.lead}</p>
+      <label>
+        {words.print.paper}
+        <select
+          value={paper}
+          onChange={(event) => setPaper(event.currentTarget.value === 'Letter' ? 'Letter' : 'A4')}
+        >
+          {PAPERS.map((name) => (
+            <option key={name} value={name}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <ul class="plain-list">
+        {asks(props, paper).map((ask) => (
+          <li key={ask.fileName}>
+            <button type="button" class="plain" disabled={busy} onClick={() => void print(ask)}>
+              {ask.text}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <div role="status">
+        {busy && <p>{words.print.busy}</p>}
+        {wrong.map((text) => (
+          <p class="wrong" key={text}>
+            {text}
+          </p>
+        ))}
+      </div>
+    </section>
+  );
+}
