@@ -131,11 +131,13 @@ function notesOf(group: readonly Step[], waits: readonly Step[], source: Timetab
   ];
 }
 
-const referencesOf = (orderIds: readonly string[], { work }: TimetableSource): string =>
-  work.orders
-    .filter(({ id }) => orderIds.includes(id))
-    .map(({ reference }) => reference)
-    .join(', ');
+/** Whose it is; 'all' where it is for every one of several orders. */
+function referencesOf(orderIds: readonly string[], { work, words, orders }: TimetableSource): string {
+  const some = work.orders.filter(({ id }) => orderIds.includes(id));
+  const isForAll = some.length > 1 && some.length === work.orders.length;
+  if (isForAll && orders.length > 1) return words.allOrders;
+  return (isForAll ? orders : some).map(({ reference }) => reference).join(', ');
+}
 
 /** Times, references and load of a step. */
 function plainRow(step: Step, source: TimetableSource): Omit<TimetableRow, 'what' | 'notes'> {

@@ -82,6 +82,7 @@ export const enGbTimetable: TimetableWords = {
   loadsProven: (loads) => `${capital(loadsOf(loads))}; fewer are not possible.`,
   loadsBound: (loads, least) =>
     `${capital(loadsOf(loads))}; no fewer were found, and fewer than ${numberInWords(least, 12)} are not possible.`,
+  allOrders: 'all',
   load: (number) => `Load ${number}`,
   planTitle: (orders) => `Oven plan: ${orders}`,
   planLead: (loads) =>
@@ -91,6 +92,7 @@ export const enGbTimetable: TimetableWords = {
   when: (day, inAt, outBy) => `${day}: in at ${inAt}, the last out by ${outBy}.`,
   heatCold: (clock) => `Switch on by ${clock}.`,
   heatHot: 'The oven is still hot from the load before: let it come back to heat.',
+  elsewhere: (dials) => `The same heat on other dials: ${dials}.`,
   shelf: (fromBottom, shelves) => {
     if (shelves === 1) return 'Shelf';
     if (fromBottom === 0) return 'Lower shelf';
@@ -100,20 +102,19 @@ export const enGbTimetable: TimetableWords = {
   shelfEmpty: 'empty',
   door: 'door',
   back: 'back',
-  minutes: 'min',
-  hours: 'h',
+  scale: (scale, lengthMm) => `Shelves drawn 1 : ${scale}; the bar is ${lengthMm / 10} cm`,
+  toTick: 'to tick',
   table: {
-    done: 'Done',
     time: 'Time',
     what: 'What',
-    minutes: 'Minutes',
+    lasts: 'Lasts',
     order: 'Order',
+    number: 'No.',
     tin: 'Tin',
     firstLook: 'First look',
     likely: 'Likely',
     by: 'Out by',
     shelf: 'Shelf',
-    waiting: 'Until then',
   },
   lanes: { hands: 'Hands', mixer: 'Mixer', oven: 'Oven' },
   tones: { hands: 'by hand', heat: 'in the oven', waiting: 'waiting' },

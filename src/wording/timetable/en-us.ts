@@ -23,6 +23,7 @@ export const enUsTimetable: TimetableWords = {
   planLead: (loads) => enGbTimetable.planLead(loads).replace('tin', 'pan'),
   gaps: (air, wall, width, depth) =>
     `Racks of ${width} × ${depth} mm; ${air} mm of air between pans, ${wall} mm to walls, door and fan.`,
+  scale: (scale, lengthMm) => `Racks drawn 1 : ${scale}; the bar is ${lengthMm / 10} cm`,
   table: { ...enGbTimetable.table, tin: 'Pan' },
   cautions: {
     ...enGbTimetable.cautions,

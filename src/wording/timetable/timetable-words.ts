@@ -75,6 +75,7 @@ export interface TimetableWords {
   boundReached: string;
   loadsProven: (loads: number) => string;
   loadsBound: (loads: number, least: number) => string;
+  allOrders: string;
   load: (number: number) => string;
   planTitle: (orders: string) => string;
   planLead: (loads: number) => string;
@@ -82,25 +83,27 @@ export interface TimetableWords {
   when: (day: string, inAt: string, outBy: string) => string;
   heatCold: (clock: string) => string;
   heatHot: string;
+  /** The same heat on other dials. */
+  elsewhere: (dials: string) => string;
   shelf: (fromBottom: number, shelves: number) => string;
   shelfAlt: (shelf: string, tins: string) => string;
   shelfEmpty: string;
   door: string;
   back: string;
-  minutes: string;
-  hours: string;
+  scale: (scale: number, lengthMm: number) => string;
+  /** Read aloud for a box. */
+  toTick: string;
   table: {
-    done: string;
     time: string;
     what: string;
-    minutes: string;
+    lasts: string;
     order: string;
+    number: string;
     tin: string;
     firstLook: string;
     likely: string;
     by: string;
     shelf: string;
-    waiting: string;
   };
   lanes: { hands: string; mixer: string; oven: string };
   tones: { hands: string; heat: string; waiting: string };
