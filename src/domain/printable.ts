@@ -10,6 +10,9 @@ export type PrintKind =
   | 'wall-reference'
   | 'cutting-guide'
   | 'label'
+  | 'order-sheet'
+  | 'shopping-list'
+  | 'quote'
   | 'lining-template';
 export const PRINT_KINDS: readonly PrintKind[] = [
   'tin-chart',
@@ -20,6 +23,9 @@ export const PRINT_KINDS: readonly PrintKind[] = [
   'wall-reference',
   'cutting-guide',
   'label',
+  'order-sheet',
+  'shopping-list',
+  'quote',
   'lining-template',
 ];
 
@@ -47,6 +53,7 @@ export interface Printable {
   flavourIds?: string[];
   tinIds?: string[];
   finishIds?: string[];
+  orderIds?: string[];
   papers?: PaperName[];
   cardSizes?: CardSize[];
   wallSizes?: WallSize[];

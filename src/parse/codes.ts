@@ -143,6 +143,7 @@ export const PROBLEM_CODES = [
   'hand-over-time',
   'local-time-skipped',
   'local-time-out-of-range',
+  'order-unknown',
   'order-reference',
   'order-reference-repeated',
   'top-tier-kept',

@@ -6,6 +6,7 @@ import {
   FLAVOURS,
   type KnownNames,
   type NamedKind,
+  ORDERS,
   RECIPES,
   readNames,
   TINS,
@@ -22,6 +23,7 @@ export interface PrintableNames {
   flavours: KnownNames;
   tins: KnownNames;
   finishes: KnownNames;
+  orders: KnownNames;
 }
 
 const PAPERS: readonly PaperName[] = ['A4', 'Letter'];
@@ -47,6 +49,7 @@ function readPrintable(
     flavourIds: list('flavours', FLAVOURS, names.flavours),
     tinIds: list('tins', TINS, names.tins),
     finishIds: list('finishes', FINISHES, names.finishes),
+    orderIds: list('orders', ORDERS, names.orders),
     papers: some(PAPERS, reader.texts(...path, 'paper')),
     cardSizes: print === 'recipe-card' ? some(CARD_SIZES, reader.texts(...path, 'sizes')) : undefined,
     wallSizes: print === 'wall-reference' ? some(WALL_SIZES, reader.texts(...path, 'sizes')) : undefined,

@@ -17,6 +17,7 @@ import { bookletPrints } from './booklet.ts';
 import { cuttingGuidePrint } from './cutting-guide.ts';
 import { finishingChartPrint } from './finishing-chart.ts';
 import { labelPrints } from './label-prints.ts';
+import { orderPrintables } from './order-prints.ts';
 import { recipeCardPrints, recipeCardViews } from './recipe-card-prints.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { templatePrints } from './template-prints.ts';
@@ -141,6 +142,7 @@ export const PRINTABLES: readonly Printable[] = [
   wallReferenceSheets,
   cuttingGuides,
   labels,
+  ...orderPrintables,
   liningTemplates,
 ];
 

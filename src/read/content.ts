@@ -113,7 +113,6 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     finishes: namesOf(finishes),
     tins: { ids: kitchen.tins.map(({ id }) => id), broken: kitchen.brokenTins },
   };
-  const printables = kitchen.extras?.printables(names);
   const label = kitchen.extras?.label(names);
   const orders = await readOrders(folder, {
     ...names,
@@ -121,6 +120,7 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     currency: kitchen.extras?.costs.currency ?? POUNDS,
     timeZone: kitchen.extras?.work.timeZone ?? 'UTC',
   });
+  const printables = kitchen.extras?.printables({ ...names, orders: namesOf(orders) });
   const stock = await readStock(folder, context.shelf);
   const parts = [
     ...[outlines, kitchen, shelf, style, styles, recipes, flavours, finishes],

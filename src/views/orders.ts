@@ -1,7 +1,8 @@
-/** Every order and every week of a kitchen as views; one content is worked out once. */
+/** Every order and every week of a kitchen as views. */
 import type { Content } from '../domain/content.ts';
 import { orderView } from './order.ts';
 import type { OrderView } from './order.types.ts';
+import { rememberedForOrders } from './order-memory.ts';
 import { workedOrders } from './planned-orders.ts';
 import { weekView } from './week.ts';
 import type { WeekView } from './week.types.ts';
@@ -11,17 +12,11 @@ export interface OrdersView {
   weeks: WeekView[];
 }
 
-const known = new WeakMap<Content, OrdersView>();
-
-/** Orders earliest hand-over first, and their weeks. */
-export function ordersView(content: Content): OrdersView {
-  const before = known.get(content);
-  if (before !== undefined) return before;
+/** Orders earliest hand-over first, and their weeks; one content is worked out once. */
+export const ordersView = rememberedForOrders((content: Content): OrdersView => {
   const { orders, weeks, bakes } = workedOrders(content);
-  const view = {
+  return {
     orders: orders.map((order) => orderView(order, content, bakes)),
     weeks: weeks.map((week) => weekView(week, content)),
   };
-  known.set(content, view);
-  return view;
-}
+});

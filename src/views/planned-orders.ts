@@ -10,6 +10,7 @@ import type { Content } from '../domain/content.ts';
 import type { Order } from '../domain/order.ts';
 import type { OrderWeek } from '../domain/order-week.ts';
 import type { Result } from '../domain/result.ts';
+import { rememberedForOrders } from './order-memory.ts';
 import { type RecipeBakes, recipeBakes } from './recipe-bakes.ts';
 
 export interface WorkedOrder {
@@ -68,13 +69,5 @@ function worked(content: Content): WorkedOrders {
   return { orders, weeks, bakes };
 }
 
-const known = new WeakMap<Content, WorkedOrders>();
-
 /** The orders and weeks of a kitchen; the same content is worked out once. */
-export function workedOrders(content: Content): WorkedOrders {
-  const before = known.get(content);
-  if (before !== undefined) return before;
-  const made = worked(content);
-  known.set(content, made);
-  return made;
-}
+export const workedOrders = rememberedForOrders(worked);

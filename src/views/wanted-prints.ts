@@ -24,6 +24,8 @@ export interface WantedPrints {
   /** Null for the sizes that are usual. */
   cardSizes: CardSize[] | null;
   wallSizes: WallSize[] | null;
+  /** Null for all. */
+  orderIds: string[] | null;
 }
 
 function only<T extends { id: string }>(all: T[], ids: readonly string[] | undefined): T[] {
@@ -84,6 +86,7 @@ function wanted(content: Content, entry: Printable, charts: readonly ChartViews[
     mass: entry.mass,
     cardSizes: entry.cardSizes ?? null,
     wallSizes: entry.wallSizes ?? null,
+    orderIds: entry.orderIds ?? null,
   };
 }
 
@@ -95,7 +98,7 @@ export function wantedPrints(content: Content, charts: readonly ChartViews[], ki
   const known = PRINT_KINDS.find((print) => print === kind);
   if (content.printables === null || known === undefined) {
     const guides = guidesOf(content, charts);
-    const sizes = { cardSizes: null, wallSizes: null };
+    const sizes = { cardSizes: null, wallSizes: null, orderIds: null };
     return [{ name: null, content, charts: [...charts], guides, mass: 'g', ...sizes }];
   }
   return content.printables

@@ -16,6 +16,7 @@ const lists = {
   }),
   tins: ids('A tin', 'round-6'),
   finishes: ids('A finish', 'vanilla-buttercream'),
+  orders: ids('An order', 'saturday-cake'),
 };
 
 /** Which of the lists narrow a kind of print. */
@@ -28,8 +29,14 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'wall-reference': ['recipes', 'tins', 'finishes'],
   'cutting-guide': ['recipes', 'tins'],
   label: ['recipes', 'flavours'],
+  'order-sheet': ['orders'],
+  'shopping-list': ['orders'],
+  quote: ['orders'],
   'lining-template': ['tins'],
 };
+
+/** Orders are weighed in grams: a mix of units on one sheet is a mistake waiting. */
+const GRAMS_ONLY: readonly PrintKind[] = ['order-sheet', 'shopping-list', 'quote'];
 
 /** Which kinds of print come in sizes of their own. */
 const SIZES: Partial<Record<PrintKind, readonly string[]>> = {
@@ -47,7 +54,9 @@ function printable(kind: PrintKind): z.ZodObject<z.core.$ZodLooseShape, z.core.$
       .array(z.enum(['A4', 'Letter']))
       .min(1)
       .optional(),
-    mass: z.enum(['g', 'oz']).optional().meta({ description: 'Unit of weights', default: 'g' }),
+    ...(GRAMS_ONLY.includes(kind)
+      ? {}
+      : { mass: z.enum(['g', 'oz']).optional().meta({ description: 'Unit of weights', default: 'g' }) }),
   });
 }
 

@@ -1,0 +1,61 @@
+/** The prints of orders, in every paper of the kitchen: sheet, shopping list and quote; and the lists of whole weeks. */
+import type { Content } from '../domain/content.ts';
+import type { OrderView } from '../views/order.types.ts';
+import { ordersView } from '../views/orders.ts';
+import type { Printable, WantedSource } from './catalogue.ts';
+import { orderSheetPrint } from './order-sheet.ts';
+import { quotePrint } from './quote.ts';
+import type { Print } from './sheet/surface.ts';
+import { shoppingListPrint } from './shopping-list.ts';
+
+const isWanted = (id: string, orderIds: readonly string[] | null): boolean =>
+  orderIds === null || orderIds.includes(id);
+
+const wantedOrders = ({ content, orderIds }: WantedSource): OrderView[] =>
+  ordersView(content).orders.filter(({ id }) => isWanted(id, orderIds));
+
+/** A code on a sheet leads to the order's page only where that page is public. */
+const codeFor = ({ kitchen, publishesOrders }: Content): { siteUrl?: string } =>
+  publishesOrders && kitchen.siteUrl !== undefined ? { siteUrl: kitchen.siteUrl } : {};
+
+const onEach = (source: WantedSource, draw: (paper: 'A4' | 'Letter') => Print[]): Print[] =>
+  source.content.kitchen.paper.flatMap(draw);
+
+const orderSheets: Printable = {
+  kind: 'order-sheet',
+  prints: (source) =>
+    onEach(source, (paper) => {
+      const { content, style, metrics } = source;
+      const { locale } = content.kitchen;
+      return wantedOrders(source).map((view) =>
+        orderSheetPrint(view, style, metrics, paper, locale, codeFor(content)),
+      );
+    }),
+};
+
+const shoppingLists: Printable = {
+  kind: 'shopping-list',
+  prints: (source) =>
+    onEach(source, (paper) => {
+      const { content, style, metrics, orderIds } = source;
+      const { locale } = content.kitchen;
+      const weeks = ordersView(content).weeks.filter(({ orders }) =>
+        orders.some(({ id }) => isWanted(id, orderIds)),
+      );
+      return [...weeks, ...wantedOrders(source)].map((of) =>
+        shoppingListPrint(of.shopping, of, style, metrics, paper, locale),
+      );
+    }),
+};
+
+const quotes: Printable = {
+  kind: 'quote',
+  prints: (source) =>
+    onEach(source, (paper) => {
+      const { content, style, metrics } = source;
+      const { locale } = content.kitchen;
+      return wantedOrders(source).map((view) => quotePrint(view, style, metrics, paper, locale));
+    }),
+};
+
+export const orderPrintables: readonly Printable[] = [orderSheets, shoppingLists, quotes];
