@@ -84,7 +84,7 @@ export function labelPage(sample: SampleLabel, files: readonly BuiltFile[], word
   return {
     head: pageHead({
       path: labelPath(id),
-      text: foodName,
+      text: words.page.labelOf(foodName),
       description: words.page.description(foodName),
       section: 'labels',
     }),

@@ -148,6 +148,7 @@ export const enGbLabel: LabelWords = {
     toAll: 'All labels and allergens',
     toRecipe: 'The recipe',
     why: 'There is no label for this cake, because:',
+    labelOf: (food) => `Label: ${food}`,
     description: (food) => `Ingredients, allergens and nutrition of ${food}.`,
   },
 };

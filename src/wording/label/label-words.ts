@@ -121,6 +121,7 @@ export interface LabelWords {
     toAll: string;
     toRecipe: string;
     why: string;
+    labelOf: (food: string) => string;
     description: (food: string) => string;
   };
 }
