@@ -5,6 +5,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { dataFiles } from './commands/make/data-files.ts';
+import type { MadeFile } from './commands/make/made-file.ts';
+import type { PrintJob } from './commands/make/print-tasks.ts';
 import { type Staging, withStaging } from './commands/output/output-folder.ts';
 import { PARTS, type Part, REPORT } from './commands/output/places.ts';
 import { filesOf, type Report, reportText } from './commands/output/report.ts';
@@ -12,6 +14,7 @@ import { type StageEffects, startStages } from './commands/stages.ts';
 import { programVersion } from './commands/version.ts';
 import { datedContent } from './domain/edition.ts';
 import type { Problem } from './domain/problem.ts';
+import type { Result } from './domain/result.ts';
 import { readContent } from './read/content.ts';
 import { chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
@@ -54,23 +57,20 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
 
   return withStaging(outputDir, async ({ dir, swapIn }: Staging): Promise<BuildResult> => {
     for (const part of parts) mkdirSync(join(dir, part));
+    // Other threads make the prints meanwhile; the site waits for them, because it lists them with their sizes.
+    const printing = has('print')
+      ? stages.run('print', () => prints({ content, charts, finishing, contentDir }))
+      : null;
+    printing?.catch(() => undefined);
     if (has('data')) {
       const files = await stages.run('data', () =>
         dataFiles(charts, finishing, portionsView(content), labelFolders(content), ordersView(content)),
       );
       for (const file of files) write(join(dir, 'data', file.path), file.bytes);
     }
-    if (has('print')) {
-      const files = await stages.run('print', async () =>
-        (await import('./commands/make/print-files.ts')).printFiles(
-          content,
-          { charts, finishing },
-          contentDir,
-        ),
-      );
-      if (!files.ok) return { outcome: 'content', problems: files.problems };
-      for (const file of files.value) write(join(dir, 'print', file.path), file.bytes);
-    }
+    const printed = await printing;
+    if (printed && !printed.ok) return { outcome: 'content', problems: printed.problems };
+    for (const file of printed?.value ?? []) write(join(dir, 'print', file.path), file.bytes);
     if (has('site')) {
       await stages.run('site', async () =>
         (await import('./site/build-site.ts')).buildSite({
@@ -98,6 +98,11 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
     await stages.run('swap', () => swapIn([...report.made, REPORT]));
     return { outcome: 'built', report };
   });
+}
+
+/** The PDF library is loaded only when it is asked for. */
+async function prints(job: PrintJob): Promise<Result<MadeFile[]>> {
+  return (await import('./commands/make/print-files.ts')).printFiles(job);
 }
 
 function writeFile(path: string, bytes: Uint8Array | string): void {

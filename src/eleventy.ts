@@ -56,7 +56,7 @@ function problemText(problems: readonly Problem[]): string {
 
 async function builtInMemory(content: Content, charts: readonly ChartViews[]): Promise<FileWithBytes[]> {
   const finishing = finishingCharts(content);
-  const prints = soundValue(await printFiles(content, { charts, finishing }, CONTENT));
+  const prints = soundValue(await printFiles({ content, charts, finishing, contentDir: CONTENT }));
   return [
     ...filesOf('print', prints),
     ...filesOf(

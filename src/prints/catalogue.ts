@@ -6,7 +6,7 @@ import type { Content } from '../domain/content.ts';
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import { bookletView } from '../views/booklet/booklet.ts';
-import type { ChartViews } from '../views/chart-views.ts';
+import type { PrintedViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { orderLabels } from '../views/label-orders.ts';
 import { sampleLabels } from '../views/label-samples.ts';
@@ -27,7 +27,7 @@ import { wallPrints } from './wall-prints.ts';
 /** What all prints of a kitchen are made from. */
 export interface PrintSource {
   content: Content;
-  charts: readonly ChartViews[];
+  charts: readonly PrintedViews[];
   finishing: readonly FinishingChartView[];
   style: HouseStyle;
   metrics: Metrics;
@@ -151,11 +151,16 @@ function inFolder(print: Print, name: string | null): Print {
   return name === null ? print : { ...print, path: print.path.replace('/', `/${name}/`) };
 }
 
-/** All prints of a kitchen in one house style, in the order of the catalogue; what `printables` leaves out is not made. */
-export function printsOf({ content, charts, finishing, style, metrics }: PrintSource): Print[] {
-  return PRINTABLES.flatMap((printable) =>
-    wantedPrints(content, charts, printable.kind).flatMap((wanted) =>
+/** The prints of one kind in one house style; what `printables` leaves out is not made. */
+export function printsOfKind(source: PrintSource, kind: string): Print[] {
+  const { content, charts, finishing, style, metrics } = source;
+  return PRINTABLES.filter((printable) => printable.kind === kind).flatMap((printable) =>
+    wantedPrints(content, charts, kind).flatMap((wanted) =>
       printable.prints({ finishing, style, metrics, ...wanted }).map((print) => inFolder(print, wanted.name)),
     ),
   );
 }
+
+/** All prints of a kitchen in one house style, in the order of the catalogue. */
+export const printsOf = (source: PrintSource): Print[] =>
+  PRINTABLES.flatMap(({ kind }) => printsOfKind(source, kind));

@@ -15,6 +15,9 @@ export interface ChartViews {
   guide: BakeGuideView | null;
 }
 
+/** What sheets are drawn from: the working is for the site alone. */
+export type PrintedViews = Pick<ChartViews, 'chart' | 'guide'>;
+
 /** Charts of all recipes as they are written and in every flavour made for them. */
 export function chartViews(content: ChartContent, bakes = bakesOfRecipes(content)): ChartViews[] {
   return chartInputs(content, bakes).map((input) => {

@@ -6,7 +6,7 @@ import type { Content } from '../domain/content.ts';
 import { type CardSize, PRINT_KINDS, type Printable, type WallSize } from '../domain/printable.ts';
 import type { BakeGuideView } from './bake-guide.types.ts';
 import { bakesOfRecipes, chartInput } from './chart-inputs.ts';
-import type { ChartViews } from './chart-views.ts';
+import type { PrintedViews } from './chart-views.ts';
 import { chartInOunces } from './in-ounces.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import { tinChartView } from './tin-chart.ts';
@@ -44,7 +44,7 @@ function narrowed(content: Content, { recipeIds, tinIds, finishIds, papers }: Pr
 
 const flavoursOf = ({ flavours }: TinChartView): string => flavours.map(({ id }) => id).join(' ');
 
-function chosenCharts(content: Content, entry: Printable, charts: readonly ChartViews[]): TinChartView[] {
+function chosenCharts(content: Content, entry: Printable, charts: readonly PrintedViews[]): TinChartView[] {
   const recipes = content.recipes.map(({ id }) => id);
   const asked = entry.flavourIds?.join(' ');
   return charts
@@ -53,7 +53,7 @@ function chosenCharts(content: Content, entry: Printable, charts: readonly Chart
     .filter((chart) => asked === undefined || flavoursOf(chart) === asked);
 }
 
-const guidesOf = ({ recipes }: Content, charts: readonly ChartViews[]): BakeGuideView[] =>
+const guidesOf = ({ recipes }: Content, charts: readonly PrintedViews[]): BakeGuideView[] =>
   charts.flatMap(({ guide }) => (guide && recipes.some(({ id }) => id === guide.id) ? [guide] : []));
 
 /** The same chart for fewer tins: its rows and its egg ladder know no others. */
@@ -69,7 +69,7 @@ function allForTins(charts: TinChartView[], content: Content): TinChartView[] {
   return charts.map((chart) => forTins(chart, content, bakes));
 }
 
-function wanted(content: Content, entry: Printable, charts: readonly ChartViews[]): WantedPrints {
+function wanted(content: Content, entry: Printable, charts: readonly PrintedViews[]): WantedPrints {
   const own = narrowed(content, entry);
   const chosen = chosenCharts(own, entry, charts);
   const tinned = entry.tinIds === undefined ? chosen : allForTins(chosen, own);
@@ -94,7 +94,11 @@ function wanted(content: Content, entry: Printable, charts: readonly ChartViews[
  * The prints of a kind: one for everything while the kitchen has no `printables`, otherwise one an entry, and
  * none when no entry names the kind. `charts` are those of the whole content.
  */
-export function wantedPrints(content: Content, charts: readonly ChartViews[], kind: string): WantedPrints[] {
+export function wantedPrints(
+  content: Content,
+  charts: readonly PrintedViews[],
+  kind: string,
+): WantedPrints[] {
   const known = PRINT_KINDS.find((print) => print === kind);
   if (content.printables === null || known === undefined) {
     const guides = guidesOf(content, charts);

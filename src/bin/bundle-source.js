@@ -1,0 +1,99 @@
+/**
+ * The TypeScript of a checkout as a few JavaScript files, made when it is first run after a change and kept below
+ * `.cache/run` under the hash of every source file: what is kept can never be older than what it was made from.
+ */
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const source = join(root, 'src');
+const kept = join(root, '.cache', 'run');
+/** What programs start from; all share one set of files. */
+const ENTRIES = ['commands/main', 'commands/make/print-worker', 'eleventy'];
+const OLD_MS = 24 * 3600 * 1000;
+
+/** @returns {string[]} */
+function typescriptBelow(folder) {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return typescriptBelow(path);
+    return entry.name.endsWith('.ts') && !entry.name.endsWith('.d.ts') ? [path] : [];
+  });
+}
+
+function sourceHash() {
+  const hash = createHash('sha256');
+  const packages = ['package.json', 'node_modules/esbuild/package.json'].map((name) => join(root, name));
+  for (const path of [fileURLToPath(import.meta.url), ...packages, ...typescriptBelow(source).sort()])
+    hash
+      .update(`${relative(root, path)}\0`)
+      .update(readFileSync(path))
+      .update('\0');
+  return hash.digest('hex').slice(0, 20);
+}
+
+/** Every file still knows where its own source lies: fonts and templates are found from there. */
+const placesKept = {
+  name: 'places-kept',
+  /** @param {import('esbuild').PluginBuild} build */
+  setup(build) {
+    build.onLoad({ filter: /\.ts$/ }, ({ path }) => {
+      const text = readFileSync(path, 'utf8');
+      const contents = text.replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href));
+      return { contents, loader: 'ts' };
+    });
+  },
+};
+
+/** @param {string} folder */
+async function bundleInto(folder) {
+  const { build } = await import('esbuild');
+  const making = `${folder}.${process.pid}.${Date.now()}`;
+  mkdirSync(making, { recursive: true });
+  await build({
+    absWorkingDir: root,
+    entryPoints: ENTRIES.map((entry) => join(source, `${entry}.ts`)),
+    outbase: source,
+    outdir: making,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    packages: 'external',
+    sourcemap: 'linked',
+    logLevel: 'silent',
+    plugins: [placesKept],
+    outExtension: { '.js': '.mjs' },
+  });
+  try {
+    renameSync(making, folder);
+  } catch (error) {
+    // Another process was quicker: its files are the same.
+    rmSync(making, { recursive: true, force: true });
+    if (!existsSync(folder)) throw error;
+  }
+}
+
+/** Not the younger ones: a watching process may still load from them. */
+function removeOld() {
+  for (const name of readdirSync(kept)) {
+    const path = join(kept, name);
+    if (Date.now() - statSync(path).mtimeMs > OLD_MS) rmSync(path, { recursive: true, force: true });
+  }
+}
+
+/**
+ * Address of a program's JavaScript, made first where the sources have changed.
+ * @param {string} entry as in 'commands/main'
+ */
+export async function bundledSource(entry) {
+  const folder = join(kept, sourceHash());
+  if (!existsSync(folder)) {
+    await bundleInto(folder);
+    removeOld();
+  }
+  return pathToFileURL(join(folder, `${entry}.mjs`)).href;
+}
