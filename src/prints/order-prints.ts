@@ -2,17 +2,23 @@
 import type { Content } from '../domain/content.ts';
 import type { OrderView } from '../views/order.types.ts';
 import { ordersView } from '../views/orders.ts';
+import type { WeekView } from '../views/week.types.ts';
 import type { Printable, WantedSource } from './catalogue.ts';
 import { orderSheetPrint } from './order-sheet.ts';
 import { quotePrint } from './quote.ts';
 import type { Print } from './sheet/surface.ts';
 import { shoppingListPrint } from './shopping-list.ts';
+import { weekSheetPrint } from './week-sheet.ts';
 
 const isWanted = (id: string, orderIds: readonly string[] | null): boolean =>
   orderIds === null || orderIds.includes(id);
 
 const wantedOrders = ({ content, orderIds }: WantedSource): OrderView[] =>
   ordersView(content).orders.filter(({ id }) => isWanted(id, orderIds));
+
+/** Weeks with at least one order that is wanted; what they share is told whole. */
+const wantedWeeks = ({ content, orderIds }: WantedSource): WeekView[] =>
+  ordersView(content).weeks.filter(({ orders }) => orders.some(({ id }) => isWanted(id, orderIds)));
 
 /** A code on a sheet leads to the order's page only where that page is public. */
 const codeFor = ({ kitchen, publishesOrders }: Content): { siteUrl?: string } =>
@@ -27,9 +33,12 @@ const orderSheets: Printable = {
     onEach(source, (paper) => {
       const { content, style, metrics } = source;
       const { locale } = content.kitchen;
-      return wantedOrders(source).map((view) =>
-        orderSheetPrint(view, style, metrics, paper, locale, codeFor(content)),
-      );
+      return [
+        ...wantedWeeks(source).map((week) => weekSheetPrint(week, style, metrics, paper, locale)),
+        ...wantedOrders(source).map((view) =>
+          orderSheetPrint(view, style, metrics, paper, locale, codeFor(content)),
+        ),
+      ];
     }),
 };
 
@@ -37,12 +46,9 @@ const shoppingLists: Printable = {
   kind: 'shopping-list',
   prints: (source) =>
     onEach(source, (paper) => {
-      const { content, style, metrics, orderIds } = source;
+      const { content, style, metrics } = source;
       const { locale } = content.kitchen;
-      const weeks = ordersView(content).weeks.filter(({ orders }) =>
-        orders.some(({ id }) => isWanted(id, orderIds)),
-      );
-      return [...weeks, ...wantedOrders(source)].map((of) =>
+      return [...wantedWeeks(source), ...wantedOrders(source)].map((of) =>
         shoppingListPrint(of.shopping, of, style, metrics, paper, locale),
       );
     }),

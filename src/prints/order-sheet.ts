@@ -10,7 +10,7 @@ import { orderWordsFor } from '../wording/orders/index.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
 import { bowlBlocks, type Sheet } from './order-sheet/bowl-blocks.ts';
-import { bakeTable, boxTable, cakeTable, finishBlocks } from './order-sheet/cake-blocks.ts';
+import { bakeTable, boxTable, cakeTable, finishTable } from './order-sheet/cake-blocks.ts';
 import { LOOKS } from './order-sheet/look.ts';
 import { writeLine } from './order-sheet/write-line.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
@@ -23,6 +23,12 @@ import { sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print, PrintPage } from './sheet/surface.ts';
 import { table } from './sheet/table/table.ts';
+
+/** Cautions of mixing and baking; the others belong to the hand-over. */
+const EARLY: readonly string[] = ['raw-batter', 'hot-tins', 'cool'];
+
+/** Where the page is turned: as the order's parts divide best. */
+const TURNS = ['bake', 'finish'] as const;
 
 /** A spread: two pages that lie side by side. */
 const SPREAD = 2;
@@ -57,12 +63,13 @@ function decisionBlocks({ decisions }: OrderView, { words, look }: Sheet): Block
       ? []
       : [textParagraph('settled', paragraph(`${settled.join('. ')}.`, look.body), 1)]),
     ...open.map(({ question, byText }) =>
-      writeLine(byText === null ? question : words.sheet.openBy(question, byText)),
+      writeLine(byText === null ? question : words.sheet.openBy(question, byText), look.body),
     ),
   ];
 }
 
-function leftPage(view: OrderView, sheet: Sheet, code: PageCode | null): Section {
+/** What is settled, then every bowlful. */
+function mixSection(view: OrderView, sheet: Sheet, code: PageCode | null): Section {
   const { words, look } = sheet;
   return {
     key: 'mix',
@@ -74,6 +81,15 @@ function leftPage(view: OrderView, sheet: Sheet, code: PageCode | null): Section
       ...factBlocks(view, sheet),
       ...decisionBlocks(view, sheet),
       headed(words.steps.mix, 'mix', sheet),
+      ...(view.sharedText === null
+        ? []
+        : [
+            textParagraph(
+              'shared',
+              { spans: [{ text: view.sharedText, font: 'textBold' }], type: look.body },
+              1,
+            ),
+          ]),
       ...bowlBlocks(view.batters, sheet),
     ],
   };
@@ -84,7 +100,7 @@ function finishSection(view: OrderView, sheet: Sheet): Block[] {
   if (view.finishes.length === 0) return [];
   const longest = view.finishes.reduce((most, one) => (one.lines.length > most.lines.length ? one : most));
   const others = view.finishes.filter((one) => one !== longest);
-  const blocks = (some: OrderView['finishes']): Block[] => some.flatMap((one) => finishBlocks(one, sheet));
+  const blocks = (some: OrderView['finishes']): Block[] => some.map((one) => finishTable(one, sheet));
   return [
     headed(sheet.words.steps.finish, 'finish', sheet),
     others.length === 0 ? beside(blocks([longest]), []) : beside(blocks(others), blocks([longest])),
@@ -96,13 +112,10 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
   const { words, look } = sheet;
   const { allergens } = view;
   const told = [allergens.unknown, allergens.mayContain, allergens.notFree].flatMap((text) => text ?? []);
-  const body = (key: string, text: string): Block => textParagraph(key, paragraph(text, look.body), 1);
-  return [
-    headed(words.steps.handOver, 'hand-over', sheet),
+  const late = view.cautions.filter(({ code }) => !EARLY.includes(code));
+  const cautions = [
     caution(words.allergens.title, [allergens.sentence, ...told].join(' '), look.body),
-    ...view.cautions
-      .filter(({ code }) => !['raw-batter', 'hot-tins', 'cool'].includes(code))
-      .map(({ text }) => caution(cautionWord, text, look.body)),
+    ...(late.length === 0 ? [] : [caution(cautionWord, late.map(({ text }) => text).join(' '), look.body)]),
     ...(view.warnings.length === 0
       ? []
       : [
@@ -112,23 +125,35 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
             look.body,
           ),
         ]),
-    body('ask', allergens.ask),
-    ...words.sheet.signLines.map(writeLine),
+  ];
+  return [
+    headed(words.steps.handOver, 'hand-over', sheet),
+    beside(cautions, [
+      textParagraph('ask', paragraph(allergens.ask, look.body), 0),
+      ...words.sheet.signLines.map((line) => writeLine(line, look.body)),
+    ]),
   ];
 }
 
-function rightPage(view: OrderView, sheet: Sheet, cautionWord: string): Section {
+function bakeSection(view: OrderView, sheet: Sheet, cautionWord: string): Section {
   const { words, look } = sheet;
-  const early = view.cautions.filter(({ code }) => ['raw-batter', 'hot-tins', 'cool'].includes(code));
+  const early = view.cautions.filter(({ code }) => EARLY.includes(code));
   return {
     key: 'bake',
-    startsPage: true,
     blocks: [
       headed(words.steps.bake, 'bake', sheet),
       table(bakeTable(view.tiers, sheet)),
       caution(cautionWord, early.map(({ text }) => text).join(' '), look.body),
+    ],
+  };
+}
+
+function handOverSection(view: OrderView, sheet: Sheet, cautionWord: string): Section {
+  return {
+    key: 'hand-over',
+    blocks: [
       ...finishSection(view, sheet),
-      headed(words.steps.pack, 'pack', sheet),
+      headed(sheet.words.steps.pack, 'pack', sheet),
       table(boxTable(view.tiers, sheet)),
       ...handOverBlocks(view, sheet, cautionWord),
     ],
@@ -154,10 +179,15 @@ export function orderSheetPrint(
   const words = orderWordsFor(lang);
   const code = pageCode(siteUrl, orderPath(view.id), words.sheet.code);
   const furniture = furnitureOf({ ...view, title: `${words.sheet.title}: ${view.title}` }, labels);
+  const tried = LOOKS.flatMap((look) => TURNS.map((turn) => ({ look, turn })));
   let pages: PrintPage[] = [];
-  for (const look of LOOKS) {
+  for (const { look, turn } of tried) {
     const sheet = { words, look, context };
-    const sections = [leftPage(view, sheet, code), rightPage(view, sheet, labels.caution)];
+    const sections = [
+      mixSection(view, sheet, code),
+      { ...bakeSection(view, sheet, labels.caution), startsPage: turn === 'bake' },
+      { ...handOverSection(view, sheet, labels.caution), startsPage: turn === 'finish' },
+    ];
     pages = sheetPages(sections, portraitSheet(paper), context, furniture);
     if (pages.length <= SPREAD) break;
   }

@@ -1,6 +1,7 @@
 /** An order as plain data, from what was agreed to what is handed over. */
 import type { PlannedOrder } from '../compute/orders/plan-order.ts';
-import { mixesOfOrder } from '../compute/orders/work-of.ts';
+import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
+import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
 import { formatDate } from '../wording/date.ts';
 import { formatLength } from '../wording/length.ts';
@@ -83,9 +84,30 @@ function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content:
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
+/** Which of the order's batters the week mixes with others'. */
+function sharedText({ order }: PlannedOrder, week: PlannedWeek, { kitchen }: Content): string | null {
+  const shared = week.mixes.filter(
+    ({ tiers }) =>
+      tiers.some(({ orderId }) => orderId === order.id) && tiers.some(({ orderId }) => orderId !== order.id),
+  );
+  if (shared.length === 0) return null;
+  const words = orderWordsFor(kitchen.locale);
+  const { and } = wordsFor(kitchen.locale);
+  const others = new Set(shared.flatMap(({ tiers }) => tiers.map(({ orderId }) => orderId)));
+  const titles = week.orders.flatMap((other) =>
+    others.has(other.order.id) && other.order.id !== order.id ? [other.order.reference] : [],
+  );
+  return words.week.sharedWith(
+    week.week.id,
+    listInWords(shared.map(batterName), and),
+    listInWords(titles, and),
+  );
+}
+
 /** The view of a worked order. */
 export function orderView(
   { planned, week, shopping, effort, cost }: WorkedOrder,
+  together: PlannedWeek | undefined,
   content: Content,
   bakes: ReadonlyMap<string, RecipeBakes>,
 ): OrderView {
@@ -114,6 +136,7 @@ export function orderView(
       ingredients: content.ingredients,
       nameOf: ({ tierAt }) => tierName(planned, tierAt, words),
     }),
+    sharedText: together === undefined ? null : sharedText(planned, together, content),
     finishes: orderFinishes(planned, content),
     decisions: decisionsOf(planned),
     inedible,

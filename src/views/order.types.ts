@@ -150,6 +150,8 @@ export interface OrderView {
   facts: OrderFact[];
   tiers: OrderTier[];
   batters: BatterView[];
+  /** Where the week mixes some of this batter together with other orders': which, and where it stands; else null. */
+  sharedText: string | null;
   finishes: FinishView[];
   decisions: DecisionView[];
   /** What must come off before it is eaten. */

@@ -16,7 +16,10 @@ export interface OrdersView {
 export const ordersView = rememberedForOrders((content: Content): OrdersView => {
   const { orders, weeks, bakes } = workedOrders(content);
   return {
-    orders: orders.map((order) => orderView(order, content, bakes)),
+    orders: orders.map((order) => {
+      const together = weeks.find(({ planned }) => planned.week === order.week);
+      return orderView(order, together?.planned, content, bakes);
+    }),
     weeks: weeks.map((week) => weekView(week, content)),
   };
 });

@@ -5,6 +5,9 @@ import type { OrderContent } from '../compute/orders/order-content.ts';
 import { type PlannedOrder, planOrder } from '../compute/orders/plan-order.ts';
 import { mixesOfOrder, workOf } from '../compute/orders/work-of.ts';
 import { type ShoppingList, shoppingList } from '../compute/shopping/shopping-list.ts';
+import type { WeekPlan } from '../compute/timeline/plan.types.ts';
+import { planWeek as planTimetable } from '../compute/timeline/plan-week.ts';
+import type { WorkRoom } from '../compute/timeline/work.ts';
 import { type PlannedWeek, planWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
 import type { Order } from '../domain/order.ts';
@@ -21,9 +24,16 @@ export interface WorkedOrder {
   cost: OrderCost;
 }
 
+/** A week with its timetable, or the reasons why its work does not fit into its days. */
+export interface WorkedWeek {
+  planned: PlannedWeek;
+  room: WorkRoom;
+  plan: Result<WeekPlan>;
+}
+
 export interface WorkedOrders {
   orders: WorkedOrder[];
-  weeks: PlannedWeek[];
+  weeks: WorkedWeek[];
   bakes: Map<string, RecipeBakes>;
 }
 
@@ -64,7 +74,9 @@ function worked(content: Content): WorkedOrders {
     const planned = orders
       .filter(({ planned: { order } }) => week.orderIds.includes(order.id))
       .map((one) => one.planned);
-    return sound(planWeek(week, planned, { ...own, times: content.times, stock: content.stock }));
+    const together = sound(planWeek(week, planned, { ...own, times: content.times, stock: content.stock }));
+    const room = { work: content.work, times: content.times, calendar: week.calendar };
+    return { planned: together, room, plan: planTimetable(together.work, room) };
   });
   return { orders, weeks, bakes };
 }

@@ -1,4 +1,5 @@
 /** A week of orders as plain data. */
+import { bowlfulId } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
 import { formatDate } from '../wording/date.ts';
@@ -9,10 +10,22 @@ import { totalFigure, wholeEggsFigure } from './figures.ts';
 import { batterViews, countFigure } from './order-batters.ts';
 import { dayText, handOverView } from './order-hand-over.ts';
 import { tierName } from './order-tiers.ts';
+import type { WorkedWeek } from './planned-orders.ts';
 import { shoppingView } from './shopping.ts';
 import type { WeekBatter, WeekView } from './week.types.ts';
 
-function batters({ orders, mixes, week }: PlannedWeek, content: Content): WeekBatter[] {
+/** The day on which a bowl is mixed, by the week's timetable; null where there is none. */
+function mixedOn({ plan, planned, room }: WorkedWeek, mixAt: number, bowlAt: number): string | null {
+  if (!plan.ok) return planned.mixes[mixAt]?.bakeOn ?? null;
+  const id = bowlfulId(mixAt, bowlAt);
+  const step = plan.value.steps.find(({ kind, bowlfulId: of }) => kind === 'mix' && of === id);
+  if (step === undefined) return null;
+  const day = room.calendar.days.findLast(({ startMinute }) => startMinute <= step.from);
+  return day?.isoDate ?? null;
+}
+
+function batters(worked: WorkedWeek, content: Content): WeekBatter[] {
+  const { orders, mixes, week } = worked.planned;
   const { kitchen, ingredients } = content;
   const words = orderWordsFor(kitchen.locale);
   const nameOf = ({ orderId, tierAt }: { orderId: string; tierAt: number }): string => {
@@ -22,9 +35,11 @@ function batters({ orders, mixes, week }: PlannedWeek, content: Content): WeekBa
       : words.tierOf(planned.order.title, tierName(planned, tierAt, words));
   };
   return batterViews(mixes, { kitchen, ingredients, nameOf }).map((view, at) => {
-    const bakeOn = mixes[at]?.bakeOn ?? null;
-    const bakeOnText = bakeOn === null ? words.week.noDay : words.week.bakeOn(dayText(bakeOn, week, words));
-    return { ...view, bakeOn, bakeOnText };
+    const days = view.bowlfuls.map((_, bowlAt) => mixedOn(worked, at, bowlAt));
+    const texts = days.map((day) =>
+      day === null ? words.week.noDay : words.week.bakeOn(dayText(day, week, words)),
+    );
+    return { ...view, mixedOn: days, mixedOnTexts: texts };
   });
 }
 
@@ -43,8 +58,9 @@ function sharedText({ orders, mixes, ...planned }: PlannedWeek, content: Content
   );
 }
 
-/** The view of a planned week. */
-export function weekView(planned: PlannedWeek, content: Content): WeekView {
+/** The view of a worked week. */
+export function weekView(worked: WorkedWeek, content: Content): WeekView {
+  const { planned, plan } = worked;
   const { week, orders } = planned;
   const { kitchen } = content;
   const words = orderWordsFor(kitchen.locale);
@@ -65,7 +81,7 @@ export function weekView(planned: PlannedWeek, content: Content): WeekView {
       portions: countFigure(portions),
     })),
     mixesLead: words.week.mixesLead,
-    batters: batters(planned, content),
+    batters: batters(worked, content),
     sharedText: sharedText(planned, content),
     eggs: wholeEggsFigure(planned.eggs),
     surplus: totalFigure(planned.surplusG),
@@ -77,5 +93,8 @@ export function weekView(planned: PlannedWeek, content: Content): WeekView {
     warnings: planned.mixes.flatMap(({ mix }) =>
       mix.warnings.filter(({ code }) => code !== 'second-bake' && code !== 'several-loads'),
     ),
+    refusals: plan.ok
+      ? []
+      : plan.problems.map(({ code, message, hint = '' }) => ({ code, text: message, hint })),
   };
 }

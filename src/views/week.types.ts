@@ -13,9 +13,9 @@ export interface WeekOrder {
 }
 
 export interface WeekBatter extends BatterView {
-  /** ISO date; null when no day is left. */
-  bakeOn: string | null;
-  bakeOnText: string;
+  /** One for each bowl: the day the timetable mixes it on, ISO date; null where there is no timetable. */
+  mixedOn: (string | null)[];
+  mixedOnTexts: string[];
 }
 
 export interface WeekView {
@@ -38,4 +38,6 @@ export interface WeekView {
   shopping: ShoppingView;
   cautions: Caution[];
   warnings: Warning[];
+  /** Why the week's work does not fit into its days; empty where it does. */
+  refusals: { code: string; text: string; hint: string }[];
 }

@@ -7,7 +7,7 @@
 import { quantiseRatio } from '../../domain/quantise.ts';
 import type { KitchenTimes } from '../../domain/times.ts';
 import type { OvenRoom, WorkSettings } from '../../domain/work-settings.ts';
-import { groupBatches, type OvenRules, ovenMemory } from '../oven/index.ts';
+import { goTogether, groupBatches, type OvenRules, ovenMemory } from '../oven/index.ts';
 import { makeBatches } from '../timeline/batches.ts';
 import type { StepKind } from '../timeline/plan.types.ts';
 import { orderStages, restStages, tierStages } from '../timeline/process.ts';
@@ -96,10 +96,13 @@ function effortLoads(work: Work, room: Room): EffortLoad[] {
     return { order, tier, count: filled.count };
   };
   const { batches } = makeBatches(work.bowlfuls, find, { room, rules, neededBy: ({ handOver }) => handOver });
-  const { groups } = groupBatches(
-    batches.map(({ oven }) => oven),
-    rules,
-  );
+  const ovens = batches.map(({ oven }) => oven);
+  // What does not go into the oven at all is told by the timetable; here it still costs a load of its own.
+  const fits = ovens.filter((oven) => goTogether([oven], rules));
+  const groups = [
+    ...groupBatches(fits, rules).groups,
+    ...ovens.filter((oven) => !fits.includes(oven)).map((oven) => [oven]),
+  ];
   return groups.map((group) => ({
     ovenC: group[0]?.ovenC ?? 0,
     minutes: Math.max(...group.map(({ byMin }) => byMin)) + times.ovenDoorMin,

@@ -78,11 +78,14 @@ function filled({ tin, count, ofParts, parts }: LoadTin, tiers: readonly TierRef
   ];
 }
 
+/** A bowlful's own id within the work: 'mix-1-2'. */
+export const bowlfulId = (mixAt: number, loadAt: number): string => `mix-${mixAt + 1}-${loadAt + 1}`;
+
 function bowlfuls(mix: MixOfTiers, mixAt: number): Bowlful[] {
   const name = batterName(mix);
   const { loads } = mix.mix;
   return loads.map((load, at) => ({
-    id: `mix-${mixAt + 1}-${at + 1}`,
+    id: bowlfulId(mixAt, at),
     name: loads.length === 1 ? name : `${name}, bowlful ${at + 1} of ${loads.length}`,
     batterKey: [mix.recipe.id, ...mix.flavours.map(({ id }) => id)].join('+'),
     method: mix.recipe.method,

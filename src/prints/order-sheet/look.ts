@@ -14,7 +14,7 @@ export interface SheetLook {
 
 const STRONG: TypeStyle = { ...typeScale.key, sizePt: 14, leadingPt: 17 };
 
-export const LOOKS: readonly SheetLook[] = [
+export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
   {
     strong: STRONG,
     name: { ...typeScale.ingredient, sizePt: 11.5, leadingPt: 15 },

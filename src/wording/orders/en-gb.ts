@@ -37,7 +37,7 @@ export const enGbOrders: OrderWords = {
   sizeNames: { dessert: 'dessert portions', finger: 'finger portions' },
   tierName,
   tierOf: (order, tier) => `${order}: ${tier.charAt(0).toLowerCase()}${tier.slice(1)}`,
-  count: (count, name) => (count === 1 ? name : `${count} × ${name}`),
+  count: (count, name) => (count === 1 ? name : `${count} × ${name.replace(/^The cake/, 'cake')}`),
   partOf: (parts, of, name) =>
     parts === 1 ? `one of ${of} parts of ${name}` : `${parts} of ${of} parts of ${name}`,
   bowl: (at, of) => `Bowl ${at} of ${of}`,
@@ -194,14 +194,19 @@ export const enGbOrders: OrderWords = {
         : `${capital(number(orders))} orders are handed over this week.`,
     mixes: 'What is mixed together',
     mixesLead:
-      'Batter of one recipe and flavour is made together where a day suits all its cakes. The day is the latest that the first of them allows.',
+      'Batter of one recipe and flavour is planned together where days suit all its cakes, so that its eggs are whole once; each bowl is mixed when the timetable says.',
     shared: (eggsAlone, eggs, overAlone, over) =>
       `Made together: ${eggs} and ${over} over. Order by order it would be ${eggsAlone} and ${overAlone} over.`,
-    bakeOn: (day) => `Bake on ${day}`,
+    bakeOn: (day) => `Mix on ${day}`,
     noDay: 'No day is left to bake it in time',
     shopping: 'One shopping list',
     orders: 'Orders of the week',
     toWeek: 'The whole week',
+    sharedWith: (week, batters, orders) =>
+      `In week ${week} this is mixed together with ${orders}: ${batters}. Then weigh from the week sheet, and use these weights only where this order is made alone.`,
+    sheetTitle: (week) => `Week sheet ${week}`,
+    sheetLead:
+      'Every bowl of the week as it is mixed, shared where orders share a batter. Days and hours stand on the day sheets.',
     finishes: 'Fillings and coatings are made fresh for each order; their weights stand on its sheet.',
   },
   more: 'Open the order',

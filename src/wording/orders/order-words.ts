@@ -195,6 +195,10 @@ export interface OrderWords {
     shopping: string;
     orders: string;
     toWeek: string;
+    /** On an order whose batter is mixed with others'. */
+    sharedWith: (week: string, batters: string, orders: string) => string;
+    sheetTitle: (week: string) => string;
+    sheetLead: string;
     finishes: string;
   };
   cautions: {
