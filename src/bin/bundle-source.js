@@ -3,7 +3,7 @@
  * `.cache/run` under the hash of every source file: what is kept can never be older than what it was made from.
  */
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -51,7 +51,6 @@ const placesKept = {
 async function bundleInto(folder) {
   const { build } = await import('esbuild');
   const making = `${folder}.${process.pid}.${Date.now()}`;
-  mkdirSync(making, { recursive: true });
   await build({
     absWorkingDir: root,
     entryPoints: ENTRIES.map((entry) => join(source, `${entry}.ts`)),

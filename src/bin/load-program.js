@@ -9,10 +9,27 @@ import { existsSync } from 'node:fs';
  * @returns {Promise<any>}
  */
 export async function loadProgram(entry) {
-  if (!existsSync(new URL(`../${entry}.ts`, import.meta.url)))
-    return import(new URL(`../../dist/${entry}.js`, import.meta.url).href);
-  // Errors then name the lines of the sources.
-  process.setSourceMapsEnabled(true);
+  const source = new URL(`../${entry}.ts`, import.meta.url);
+  if (!existsSync(source)) return import(new URL(`../../dist/${entry}.js`, import.meta.url).href);
+  const bundle = await bundleOf(entry);
+  if (bundle !== null) return import(bundle);
+  const { tsImport } = await import('tsx/esm/api');
+  return tsImport(source.href, import.meta.url);
+}
+
+/**
+ * Null where the sources cannot be bundled: a folder that may not be written, or a file that is half written just
+ * now. File by file the program may still do what it is asked.
+ * @param {string} entry
+ */
+async function bundleOf(entry) {
   const { bundledSource } = await import('./bundle-source.js');
-  return import(await bundledSource(entry));
+  try {
+    const bundle = await bundledSource(entry);
+    // Errors then name the lines of the sources.
+    process.setSourceMapsEnabled(true);
+    return bundle;
+  } catch {
+    return null;
+  }
 }
