@@ -1,0 +1,128 @@
+/** What a timetable says: in time, by the clock, whose it is, and nothing lost from the plan behind it. */
+import { describe, expect, it } from 'vitest';
+import { outlineBounds } from '../../src/compute/outline/index.ts';
+import { planWeek } from '../../src/compute/timeline/plan-week.ts';
+import { standingOutline } from '../../src/views/timetable/oven-plan.ts';
+import { BIRTHDAY, FAIR, ROOM, THREE_TIERS, tin, work } from '../compute/timeline/sample-week.ts';
+import { sampleTimetable } from '../samples/timetable.ts';
+
+const view = sampleTimetable();
+const rows = view.days.flatMap((day) => day.rows);
+
+describe('the timetable of a week', () => {
+  it('has a line for every piece of work by hand of the plan, one for each look and each hand-over', () => {
+    const plan = planWeek(work(THREE_TIERS, BIRTHDAY, FAIR), ROOM);
+    const steps = plan.ok ? plan.value.steps.filter(({ handsOn }) => handsOn) : [];
+    const minutes = steps.reduce((sum, { from, to }) => sum + to - from, 0);
+    expect(view.handsOn.value).toBe(minutes);
+    expect(rows.filter(({ kind }) => kind === 'look')).toHaveLength(5);
+    expect(rows.filter(({ kind }) => kind === 'hand-over').map(({ from }) => from)).toEqual([
+      '10:00',
+      '14:00',
+      '09:30',
+    ]);
+  });
+
+  it('is told in order, each line on its own day', () => {
+    expect(view.days.map(({ title }) => title)).toEqual([
+      'Thursday 22 October',
+      'Friday 23 October',
+      'Saturday 24 October',
+      'Sunday 25 October',
+    ]);
+    const instants = rows.map(({ fromMinute }) => fromMinute);
+    expect(instants).toEqual([...instants].sort((a, b) => a - b));
+  });
+
+  it('shows the clock of the day even after it has gone back', () => {
+    expect(view.days.map(({ clockNote }) => clockNote !== null)).toEqual([false, false, false, true]);
+    const sunday = view.days.at(-1)?.rows ?? [];
+    expect(sunday.map(({ from }) => from)).toEqual(['08:00', '08:15', '09:00', '09:30']);
+    expect(view.days.at(-1)?.bars.ticks[0]?.text).toBe('07:00');
+  });
+
+  it('says when something waits until another day', () => {
+    const wrap = rows.find(({ kind }) => kind === 'wrap');
+    expect(wrap?.what).toBe('Wrap 6-inch round, 8-inch round and 10-inch round');
+    expect(wrap?.notes).toEqual(['Then rest until 05:00 on Friday or longer.']);
+  });
+
+  it('keeps eggs and milk cold when they are weighed the evening before', () => {
+    const early = rows.find(({ kind, forText }) => kind === 'weigh-out' && forText === 'R-1043');
+    expect(early?.notes).toEqual([
+      'Mixed much later: eggs, milk and the like stay in the fridge until 07:05 on Friday.',
+    ]);
+  });
+
+  it('draws bars within the day, hands never over each other', () => {
+    for (const { bars } of view.days) {
+      const [hands] = bars.lanes;
+      const sorted = [...(hands?.bars ?? [])].sort((a, b) => a.from - b.from);
+      for (const bar of bars.lanes.flatMap((lane) => lane.bars)) {
+        expect(bar.from).toBeGreaterThanOrEqual(0);
+        expect(bar.to).toBeLessThanOrEqual(1);
+      }
+      sorted.slice(1).forEach((bar, at) => {
+        expect(bar.from).toBeGreaterThanOrEqual(sorted[at]?.to ?? 0);
+      });
+    }
+  });
+
+  it('is JSON, and the same after a round trip', () => {
+    expect(JSON.parse(JSON.stringify(view))).toEqual(view);
+  });
+});
+
+describe('the timetable of one order', () => {
+  it('leaves out what is only for the others', () => {
+    const fair = sampleTimetable('fair');
+    expect(fair.days.flatMap((day) => day.rows).every(({ orderIds }) => orderIds.includes('fair'))).toBe(
+      true,
+    );
+    expect(fair.ovenPlan.loads.map(({ name }) => name)).toEqual(['Load 3']);
+    expect(fair.days[0]?.rows[0]).toMatchObject({ what: 'Shop', forText: 'R-1044' });
+  });
+
+  it('speaks American where the kitchen does', () => {
+    const fair = sampleTimetable('fair', 'en-US');
+    expect(fair.days[0]?.title).toBe('Thursday, October 22');
+    expect(fair.days.at(-1)?.rows.at(-1)?.from).toBe('9:30\u00a0am');
+    expect(fair.days.flatMap((day) => day.rows).find(({ kind }) => kind === 'turn-out')?.what).toContain(
+      'wash the pans',
+    );
+  });
+});
+
+describe('the oven plan', () => {
+  it('stands every tin where the plan has put it, turned where it is turned', () => {
+    const place = {
+      shelf: 0,
+      orderId: '',
+      tierId: '',
+      bake: { firstLook: 0, expected: 0, by: 0 },
+      firstLook: 0,
+      expected: 0,
+      by: 0,
+    };
+    const turned = standingOutline({ ...place, tin: tin('loaf-9-5'), turned: true, xMm: 100, yMm: 150 });
+    const { minX, maxX, minY, maxY } = outlineBounds(turned ?? { rings: [] });
+    expect([minX, maxX, minY, maxY].map((mm) => Math.round(mm * 10) / 10)).toEqual([
+      36.5, 163.5, 35.7, 264.3,
+    ]);
+  });
+
+  it('draws every tin with its air to the walls', () => {
+    const shelves = view.ovenPlan.loads.flatMap((load) => load.shelves);
+    for (const { outline } of shelves.flatMap(({ tins }) => tins)) {
+      const { minX, maxX, minY, maxY } = outlineBounds(outline ?? { rings: [] });
+      for (const air of [minX, 440 - maxX, minY, 360 - maxY]) expect(air).toBeGreaterThanOrEqual(19.99);
+    }
+  });
+
+  it('gives each tin the number it has in the list', () => {
+    for (const { shelves, looks } of view.ovenPlan.loads) {
+      const drawn = shelves.flatMap(({ tins }) => tins.map(({ number, name }) => `${number} ${name}`)).sort();
+      expect(drawn).toEqual(looks.map(({ number, name }) => `${number} ${name}`).sort());
+    }
+  });
+});
