@@ -9,10 +9,12 @@ import { BLEED_MM } from './card-size.ts';
 const BAND_MM = 2.2;
 
 interface End {
-  text: string;
+  /** The first of these that has room. */
+  texts: string[];
   strong: boolean;
   side: 'left' | 'right';
   yMm: number;
+  widthMm: number;
 }
 
 interface FaceAt {
@@ -25,21 +27,34 @@ interface FaceAt {
   headless: boolean;
 }
 
+const BESIDE_MM = 3;
+
+/** The first text that fits; when none does, as many words of the last as fit. */
+function roomFor(texts: readonly string[], widthMm: number, measure: (text: string) => number): string {
+  const fits = (text: string): boolean => measure(text) <= widthMm;
+  const found = texts.find(fits);
+  if (found !== undefined) return found;
+  const words = (texts.at(-1) ?? '').split(' ');
+  while (words.length > 1 && !fits(`${words.join(' ')} …`)) words.pop();
+  return `${words.join(' ')} …`;
+}
+
 function endsOf({ view, form, words, context }: CardParts, at: FaceAt): End[] {
   const { small } = form.type;
+  const wholeMm = form.widthMm - 2 * form.marginMm;
   const headMm = at.yMm + form.marginMm + baselineInLeadingMm(small, context) - 0.6;
-  const descentMm = context.metrics.descentMm(small.font, small.sizePt);
-  const footMm = at.yMm + form.heightMm - form.marginMm - descentMm;
-  const edition = words.edition(formatDate(view.edition));
+  const footMm = at.yMm + form.heightMm - form.marginMm - context.metrics.descentMm(small.font, small.sizePt);
   const number = words.card(Math.floor(at.face / 2) + 1, at.cards);
-  const foot = (text: string, side: End['side']): End => ({ text, strong: false, side, yMm: footMm });
-  const head: End =
-    at.face === 0
-      ? { text: view.kitchenName, strong: true, side: 'left', yMm: headMm }
-      : { text: words.continued(view.title), strong: false, side: 'left', yMm: headMm };
-  return at.headless
-    ? [foot(`${view.kitchenName} · ${edition}`, 'left'), foot(number, 'right')]
-    : [head, foot(edition, 'left'), foot(number, 'right')];
+  const numberMm = context.metrics.widthMm(number, small.font, small.sizePt);
+  const edition = words.edition(formatDate(view.edition));
+  const foot = (texts: string[]): End[] => [
+    { texts, strong: false, side: 'left', yMm: footMm, widthMm: wholeMm - numberMm - BESIDE_MM },
+    { texts: [number], strong: false, side: 'right', yMm: footMm, widthMm: wholeMm },
+  ];
+  if (at.headless) return foot([`${view.kitchenName} · ${edition}`, edition]);
+  const head = at.face === 0 ? [view.kitchenName] : [words.continued(view.title), view.title];
+  const strong = at.face === 0;
+  return [{ texts: head, strong, side: 'left', yMm: headMm, widthMm: wholeMm }, ...foot([edition])];
 }
 
 /** Drawn with the corner of the trimmed card at (x, y). */
@@ -49,9 +64,11 @@ export function drawFurniture(surface: Surface, parts: CardParts, at: FaceAt): v
   const { xMm, yMm } = at;
   const band = rectangle(xMm - BLEED_MM, yMm - BLEED_MM, widthMm + 2 * BLEED_MM, BLEED_MM + BAND_MM);
   surface.path(band, { fill: context.inks.accent });
-  for (const { text, strong, side, yMm: baselineMm } of endsOf(parts, at)) {
+  for (const { texts, strong, side, yMm: baselineMm, widthMm: roomMm } of endsOf(parts, at)) {
     const font = strong ? 'textBold' : type.small.font;
-    const inkMm = context.metrics.widthMm(text, font, type.small.sizePt);
+    const measure = (part: string) => context.metrics.widthMm(part, font, type.small.sizePt);
+    const text = roomFor(texts, roomMm, measure);
+    const inkMm = measure(text);
     surface.text({
       text,
       xMm: side === 'left' ? xMm + marginMm : xMm + widthMm - marginMm - inkMm,

@@ -215,6 +215,19 @@ describe('a file of cards', () => {
   });
 });
 
+describe('cards with very long names', () => {
+  it('still keep everything on the card', async () => {
+    const [view] = demo.views;
+    if (!view) throw new Error('no cards');
+    const long = 'A cake whose name goes on and on, with something of everything in it, and more besides';
+    const named = { ...view, title: long, kitchenName: `The kitchen of ${long}` };
+    for (const size of ['A6', 'index 3 x 5 in'] as const) {
+      const [made] = cardsInSize([named], demo.content.houseStyle, size, demo.content);
+      expect(made && (await faultsOf(made.bytes)), size).toEqual([]);
+    }
+  });
+});
+
 describe.each(['minimal', 'us', 'high'])('cards of the sample kitchen ‘%s’', (name) => {
   it('stand clear of their edges, nothing overlapping, 8 pt or more, all marked', async () => {
     const kitchen = await cardKitchen(`test/kitchens/good/${name}`);
