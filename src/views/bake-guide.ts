@@ -5,7 +5,6 @@ import {
   type CandidateBake,
   caseOfRow,
   neutralBake,
-  ovenOffset,
 } from '../compute/bake/index.ts';
 import { LEAST_LOGGED_FILLS } from '../compute/batter/logged-fills.ts';
 import { yieldDensity } from '../compute/batter/yield-density.ts';
@@ -144,8 +143,7 @@ function waterText({ water }: RecipeBakes, { guide }: BakeWords): string {
   return bakes === 0 ? guide.waterNone(text, give) : guide.waterText(text, give, bakes);
 }
 
-function ovenText({ rows, recipeClass, recipe, constants }: RecipeBakes, { guide }: BakeWords): string {
-  const offset = ovenOffset(rows, { recipeClass, heightMm: recipe.finishedHeightMm }, constants);
+function ovenText({ offset }: RecipeBakes, { guide }: BakeWords): string {
   if (offset === null) return guide.ovenNone;
   const degrees = formatNumber(Math.abs(offset.offsetC), 0);
   return guide.ovenText(guide.offset(degrees, offset.offsetC > 0), formatNumber(offset.sdC, 0), offset.bakes);

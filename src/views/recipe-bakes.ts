@@ -12,6 +12,8 @@ import {
   type LogFit,
   type MakeUp,
   makeUp,
+  type OvenOffset,
+  ovenOffset,
   priorBelief,
   priorFromElsewhere,
   RECIPE_CLASSES,
@@ -43,6 +45,8 @@ export interface RecipeBakes {
   measured: number;
   makeUp: MakeUp;
   water: WaterLoss;
+  /** How far the oven is off its dial; null while the probe's bakes cannot tell. */
+  offset: OvenOffset | null;
   /** Believed before this oven's own bakes. */
   prior: FactorBelief;
   fit: LogFit;
@@ -164,6 +168,7 @@ export function recipeBakes(recipe: Recipe, content: BakeContent): RecipeBakes {
     measured: measuredFills(bakeLog, recipe).length,
     makeUp: made,
     water: waterLoss(logged, recipeClass.id),
+    offset: ovenOffset(rows, asked, constants),
     prior,
     fit,
     constants,

@@ -11,6 +11,8 @@ export type OwnLabel = BakeLabel | { own: string };
 
 export interface BakeStepParts {
   kind: BakeStepKind;
+  /** Its name on the page where the kind's will not do. */
+  id?: string;
   /** Sets steps of one kind apart: '2', 'water'. */
   key?: string;
   /** Stands before the title: a bake, a component. */
@@ -28,12 +30,12 @@ export const ratio = (value: number): Figure => given(quantiseRatio(value), 'rat
 
 /** The step; its id is 'bake-' and its kind, with the key behind it. */
 export function bakeStep({ steps, labels }: BakeWorkingWords, parts: BakeStepParts): WorkingStep {
-  const { kind, key, of, inputs, operation, output, more } = parts;
+  const { kind, id = kind, key, of, inputs, operation, output, more } = parts;
   const { title, rule, source } = steps[kind];
   const named = ([label, figure]: [OwnLabel, Figure]) =>
     labelled(typeof label === 'string' ? labels[label] : label.own, figure);
   return {
-    id: key === undefined ? `bake-${kind}` : `bake-${kind}-${key}`,
+    id: key === undefined ? `bake-${id}` : `bake-${id}-${key}`,
     title: of === undefined ? title : `${of}: ${title}`,
     inputs: inputs.map(named),
     operation,

@@ -40,7 +40,7 @@ function factorStep(
   const parts: Parts = { kind, inputs: [], operation: figure.text, output: ['factor', figure] };
   if (group.bakes > 0)
     return { ...parts, more: bakeWorkingWordsFor(locale).fromLog(bakeWordsFor(locale).behind(group.bakes)) };
-  return kind === 'factor' ? { ...parts, kind: factorKind(bakes) } : parts;
+  return kind === 'factor' ? { ...parts, kind: factorKind(bakes), id: 'factor' } : parts;
 }
 
 /** What the batter and the done cake are, that every tin's time starts from. */
@@ -73,6 +73,13 @@ function waterStep({ water }: RecipeBakes): Parts {
   };
 }
 
+/** How far the oven is off its dial, once probes can tell. */
+function offsetSteps({ offset }: RecipeBakes): Parts[] {
+  if (offset === null) return [];
+  const figure = given(offset.offsetC, 'C');
+  return [{ kind: 'offset', inputs: [], operation: figure.text, output: ['offset', figure] }];
+}
+
 /** Steps that every tin's bake time rests on. */
 export function sharedBakeSteps(bakes: RecipeBakes, locale: Locale): WorkingStep[] {
   const { fit, oven } = bakes;
@@ -84,6 +91,7 @@ export function sharedBakeSteps(bakes: RecipeBakes, locale: Locale): WorkingStep
     ...allDoubtSteps(bakes),
     ...endsSteps(bakes),
     waterStep(bakes),
+    ...offsetSteps(bakes),
     ...makeUpSteps(bakes, words),
   ].map((parts) => bakeStep(words, parts));
 }

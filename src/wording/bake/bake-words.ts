@@ -106,6 +106,7 @@ export interface BakeWords {
     makeUpUnused: string;
     makeUpLimits: string;
     makeUpWorking: string;
+    working: string;
     /** `sized`: the time grows with the tin beyond what heat alone would say, so that it is told for one size. */
     factorText: (share: string, low: string, high: string, kind: string, sized: boolean) => string;
     factorNone: (share: string, low: string, high: string, kind: string, sized: boolean) => string;

@@ -141,6 +141,7 @@ export const enGbBake: BakeWords = {
     makeUpLimits:
       'It knows nothing of air, fruit or crust, and ingredients without a packet’s figures count with round ones for their kind: believe your log before it.',
     makeUpWorking: 'The working of these figures',
+    working: 'The working',
     factorText: (share, low, high, kind, sized) =>
       `Treated as ${kind}. Your bakes put it at ${share} of the time a plain sponge takes in ${sized ? 'an eight-inch' : 'the same'} tin, nine times in ten between ${low} and ${high}.`,
     factorNone: (share, low, high, kind, sized) =>

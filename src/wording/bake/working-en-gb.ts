@@ -118,6 +118,11 @@ export const enGbBakeWorking: BakeWorkingWords = {
       'The log’s weighings, each sure to 1.5 %, and the trade’s figure before them, sure to 1.8 %: each counts by one over its doubt squared.',
       `${LOG}; common practice, no source`,
     ),
+    offset: step(
+      'Heat of the oven over its dial',
+      'From bakes with a probe in the middle at several settings: factor and offset fitted together, by machine, from 0 °C, give or take 10. It is told and moves nothing: the recipe’s pace has it in already.',
+      `${LOG}; ${FITTED}`,
+    ),
     baked: step('Weight when baked', 'What was poured in, less the steam.', LOG),
     'make-up-share': step(
       'share of the batter',
@@ -220,6 +225,7 @@ export const enGbBakeWorking: BakeWorkingWords = {
     off: 'off, squared',
     weight: 'heeded',
     steady: 'done test',
+    offset: 'over the dial',
     information: 'what it says',
     doubt: 'doubt, squared',
     poured: 'poured in',
