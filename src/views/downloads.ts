@@ -84,7 +84,9 @@ export function downloadLink(file: BuiltFile): DownloadLink {
 function inOrder(a: BuiltFile, b: BuiltFile): number {
   const rank = ({ path }: BuiltFile): number =>
     ['pdf', 'csv', 'json'].indexOf(extensionOf(path)) + (isLadder(path) ? 3 : 0);
-  return rank(a) - rank(b) || (a.path < b.path ? -1 : 1);
+  // '…-a3.pdf' goes before '…-a3-on-a4.pdf'.
+  const stem = ({ path }: BuiltFile): string => path.slice(0, path.lastIndexOf('.'));
+  return rank(a) - rank(b) || (stem(a) < stem(b) ? -1 : 1);
 }
 
 /** The sheet and the figures of one chart: prints first, its egg ladder last. */
