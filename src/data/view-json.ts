@@ -5,7 +5,7 @@
 import { canonicalJson, type Json } from './canonical-json.ts';
 
 /** Drawings are for pages and prints; their outlines would fill the file. */
-const LEFT_OUT: ReadonlySet<string> = new Set(['picture']);
+const LEFT_OUT: ReadonlySet<string> = new Set(['picture', 'outline']);
 
 const snake = (key: string): string => key.replace(/[A-Z]/g, (capital) => `_${capital.toLowerCase()}`);
 

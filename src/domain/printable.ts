@@ -13,6 +13,8 @@ export type PrintKind =
   | 'order-sheet'
   | 'shopping-list'
   | 'quote'
+  | 'day-sheet'
+  | 'oven-plan'
   | 'lining-template';
 export const PRINT_KINDS: readonly PrintKind[] = [
   'tin-chart',
@@ -26,6 +28,8 @@ export const PRINT_KINDS: readonly PrintKind[] = [
   'order-sheet',
   'shopping-list',
   'quote',
+  'day-sheet',
+  'oven-plan',
   'lining-template',
 ];
 

@@ -4,7 +4,9 @@ import type { OrderView } from '../views/order.types.ts';
 import { ordersView } from '../views/orders.ts';
 import type { WeekView } from '../views/week.types.ts';
 import type { Printable, WantedSource } from './catalogue.ts';
+import { daySheetPrint } from './day-sheet.ts';
 import { orderSheetPrint } from './order-sheet.ts';
+import { ovenPlanPrint } from './oven-plan.ts';
 import { quotePrint } from './quote.ts';
 import type { Print } from './sheet/surface.ts';
 import { shoppingListPrint } from './shopping-list.ts';
@@ -64,4 +66,38 @@ const quotes: Printable = {
     }),
 };
 
-export const orderPrintables: readonly Printable[] = [orderSheets, shoppingLists, quotes];
+/** Days of a week, and of each order that is wanted. */
+const daySheets: Printable = {
+  kind: 'day-sheet',
+  prints: (source) =>
+    onEach(source, (paper) => {
+      const { content, style, metrics, orderIds } = source;
+      const weekIds = wantedWeeks(source).map(({ id }) => id);
+      return ordersView(content)
+        .timetables.filter(({ orderId, weekId }) =>
+          orderId === null ? weekIds.includes(weekId) : isWanted(orderId, orderIds),
+        )
+        .map(({ view }) => daySheetPrint(view, style, metrics, paper, content.kitchen.locale));
+    }),
+};
+
+/** The oven is the week's: its loads hold several orders. */
+const ovenPlans: Printable = {
+  kind: 'oven-plan',
+  prints: (source) =>
+    onEach(source, (paper) => {
+      const { content, style, metrics } = source;
+      const weekIds = wantedWeeks(source).map(({ id }) => id);
+      return ordersView(content)
+        .timetables.filter(({ orderId, weekId }) => orderId === null && weekIds.includes(weekId))
+        .map(({ view }) => ovenPlanPrint(view.ovenPlan, style, metrics, paper, content.kitchen.locale));
+    }),
+};
+
+export const orderPrintables: readonly Printable[] = [
+  orderSheets,
+  shoppingLists,
+  quotes,
+  daySheets,
+  ovenPlans,
+];

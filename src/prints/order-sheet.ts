@@ -28,7 +28,7 @@ import { table } from './sheet/table/table.ts';
 const EARLY: readonly string[] = ['raw-batter', 'hot-tins', 'cool'];
 
 /** Where the page is turned: as the order's parts divide best. */
-const TURNS = ['bake', 'finish'] as const;
+const TURNS = ['bake', 'finish', 'where the page ends'] as const;
 
 /** A spread: two pages that lie side by side. */
 const SPREAD = 2;

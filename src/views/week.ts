@@ -30,9 +30,9 @@ function batters(worked: WorkedWeek, content: Content): WeekBatter[] {
   const words = orderWordsFor(kitchen.locale);
   const nameOf = ({ orderId, tierAt }: { orderId: string; tierAt: number }): string => {
     const planned = orders.find(({ order }) => order.id === orderId);
-    return planned === undefined
-      ? orderId
-      : words.tierOf(planned.order.title, tierName(planned, tierAt, words));
+    if (planned === undefined) return orderId;
+    const { title, tiers } = planned.order;
+    return tiers.length === 1 ? title : words.tierOf(title, tierName(planned, tierAt, words));
   };
   return batterViews(mixes, { kitchen, ingredients, nameOf }).map((view, at) => {
     const days = view.bowlfuls.map((_, bowlAt) => mixedOn(worked, at, bowlAt));

@@ -1,10 +1,13 @@
+import { calendarFile } from '../../data/calendar-file.ts';
 import { eggLadderCsv, eggLadderJson } from '../../data/egg-ladder-data.ts';
 import { finishingChartCsv, finishingChartJson } from '../../data/finishing-chart-files.ts';
 import { labelCsv, labelJson } from '../../data/label-data.ts';
 import { orderCsv, orderJson, weekCsv, weekJson } from '../../data/order-data.ts';
 import { portionsCsv, portionsJson, stacksCsv } from '../../data/portions-data.ts';
+import { timetableCsv } from '../../data/timetable-csv.ts';
 import { tinChartCsv } from '../../data/tin-chart-csv.ts';
 import { tinChartJson } from '../../data/tin-chart-json.ts';
+import { viewJson } from '../../data/view-json.ts';
 import type { FinishingChartView } from '../../views/finishing-chart.types.ts';
 import type { LabelOutcome } from '../../views/label.types.ts';
 import type { LabelFolder } from '../../views/label-orders.ts';
@@ -19,7 +22,7 @@ export function dataFiles(
   finishing: readonly FinishingChartView[],
   portions: PortionsView,
   labels: readonly LabelFolder[] = [],
-  orders: OrdersView = { orders: [], weeks: [] },
+  orders: OrdersView = { orders: [], weeks: [], timetables: [] },
 ): MadeFile[] {
   return [
     ...orderFiles(orders),
@@ -30,16 +33,26 @@ export function dataFiles(
   ];
 }
 
-function orderFiles({ orders, weeks }: OrdersView): MadeFile[] {
+function orderFiles({ orders, weeks, timetables }: OrdersView): MadeFile[] {
   return [
     ...orders.flatMap((order) => [
       { path: `orders/${order.id}.csv`, bytes: orderCsv(order) },
       { path: `orders/${order.id}.json`, bytes: orderJson(order) },
     ]),
     ...weeks.flatMap((week) => [
-      { path: `weeks/${week.id}.csv`, bytes: weekCsv(week) },
-      { path: `weeks/${week.id}.json`, bytes: weekJson(week) },
+      { path: `weeks/${week.id.toLowerCase()}.csv`, bytes: weekCsv(week) },
+      { path: `weeks/${week.id.toLowerCase()}.json`, bytes: weekJson(week) },
     ]),
+    ...timetables.flatMap(timetableFiles),
+  ];
+}
+
+function timetableFiles({ orderId, view }: OrdersView['timetables'][number]): MadeFile[] {
+  const path = `${orderId === null ? 'weeks' : 'orders'}/${view.id}`;
+  return [
+    { path: `${path}.ics`, bytes: calendarFile(view) },
+    { path: `${path}-timetable.csv`, bytes: timetableCsv(view) },
+    { path: `${path}-timetable.json`, bytes: viewJson(view) },
   ];
 }
 

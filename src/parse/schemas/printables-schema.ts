@@ -32,11 +32,13 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'order-sheet': ['orders'],
   'shopping-list': ['orders'],
   quote: ['orders'],
+  'day-sheet': ['orders'],
+  'oven-plan': ['orders'],
   'lining-template': ['tins'],
 };
 
 /** Orders are weighed in grams: a mix of units on one sheet is a mistake waiting. */
-const GRAMS_ONLY: readonly PrintKind[] = ['order-sheet', 'shopping-list', 'quote'];
+const GRAMS_ONLY: readonly PrintKind[] = ['order-sheet', 'shopping-list', 'quote', 'day-sheet', 'oven-plan'];
 
 /** Which kinds of print come in sizes of their own. */
 const SIZES: Partial<Record<PrintKind, readonly string[]>> = {
