@@ -57,8 +57,8 @@ function sizeBeside(name: string, sizeText: string, measured: boolean): string {
 
 function cardBake({ bake }: TinChartRow): CardBake | null {
   if (!bake) return null;
-  const { dial, firstLook, expectedBy, core, bakes } = bake;
-  return { dial, firstLook, expectedBy, core, bakes };
+  const { dial, firstLook, expectedBy, core } = bake;
+  return { dial, firstLook, expectedBy, core };
 }
 
 /** What the chart says once for all its tins stands with those that it concerns. */

@@ -9,8 +9,6 @@ export interface CardBake {
   firstLook: Figure;
   expectedBy: Figure;
   core: boolean;
-  /** Logged bakes that stand behind the times. */
-  bakes: Figure;
 }
 
 /** One tin's figures, the very ones of the tin chart. */
