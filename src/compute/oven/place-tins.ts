@@ -8,6 +8,7 @@ import { quantiseMm } from '../../domain/quantise.ts';
 import { type Footprint, turnedFootprint } from './footprint.ts';
 import { edgesMeet, isKeptOut, type KeepOut, keepOut, onLevel, onUpright } from './keep-out.ts';
 import { areaFits, pairFits, type Reach, reachOf, type ShelfRoom } from './shelf.ts';
+import { type StandingTin, spreadTins } from './spread.ts';
 
 /** Middle of a tin from the front left corner of the shelf, mm, and whether it is turned by a quarter. */
 export interface Place extends Point {
@@ -21,10 +22,6 @@ export type ShelfAnswer =
 
 const MOST_STEPS = 1500;
 
-interface Standing extends Place {
-  footprint: Footprint;
-}
-
 /** Tries to put tins on a shelf; places come in the order of the tins. */
 export function placeTins(tins: readonly Footprint[], room: ShelfRoom): ShelfAnswer {
   const ways = tins.map((tin) => waysOf(tin, room));
@@ -37,14 +34,15 @@ export function placeTins(tins: readonly Footprint[], room: ShelfRoom): ShelfAns
     room,
   );
   if (found === null) return { fits: 'not found' };
-  const places = tins.map((_, at) => placeOf(found[order.indexOf(at)]));
+  const spread = spreadTins(found, room);
+  const places = tins.map((_, at) => placeOf(spread[order.indexOf(at)]));
   return { fits: 'yes', places };
 }
 
 const sizeOf = (tin: Footprint | undefined): number =>
   tin === undefined ? 0 : tin.halfXMm + tin.halfYMm + 2 * tin.roundMm;
 
-const placeOf = (standing: Standing | undefined): Place => ({
+const placeOf = (standing: StandingTin | undefined): Place => ({
   x: quantiseMm(standing?.x ?? 0),
   y: quantiseMm(standing?.y ?? 0),
   turned: standing?.turned ?? false,
@@ -76,9 +74,9 @@ function pairsFit(ways: readonly Way[][], room: ShelfRoom): boolean {
   );
 }
 
-function search(ways: readonly Way[][], room: ShelfRoom): Standing[] | null {
+function search(ways: readonly Way[][], room: ShelfRoom): StandingTin[] | null {
   let steps = 0;
-  const standing: Standing[] = [];
+  const standing: StandingTin[] = [];
   const next = (): boolean => {
     const mine = ways[standing.length];
     if (mine === undefined) return true;
@@ -96,7 +94,7 @@ function search(ways: readonly Way[][], room: ShelfRoom): Standing[] | null {
 }
 
 /** Free places against two things each, front left first. */
-function spotsFor({ footprint, reach }: Way, standing: readonly Standing[], room: ShelfRoom): Point[] {
+function spotsFor({ footprint, reach }: Way, standing: readonly StandingTin[], room: ShelfRoom): Point[] {
   const zones = standing.map((tin) => keepOut(tin, tin.footprint, footprint, room.airGapMm));
   const uprights = [reach.minX, reach.maxX];
   const levels = [reach.minY, reach.maxY];

@@ -33,7 +33,8 @@ function footprint(form: TinForm): Footprint {
 
 const answer = (forms: TinForm[], room: ShelfRoom = USUAL_OVEN_ROOM) => placeTins(forms.map(footprint), room);
 
-const SLACK_MM = 0.01;
+/** Rims are drawn as chords this near to their curves. */
+const SLACK_MM = 0.06;
 
 function expectAir(forms: TinForm[], places: readonly Place[], room: ShelfRoom): void {
   const rims = forms.map((form, at) => standingRim(form, places[at] ?? { x: 0, y: 0, turned: false }));

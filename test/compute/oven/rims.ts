@@ -9,7 +9,7 @@ interface Place extends Point {
 }
 
 /** The rim's points where the tin stands, mm from the front left corner of the shelf. */
-export function standingRim(form: TinForm, place: Place, toleranceMm = 0.01): Point[] {
+export function standingRim(form: TinForm, place: Place, toleranceMm = 0.05): Point[] {
   const outline = tinOutline(form);
   if (outline === null) throw new Error('no outline');
   const spots = flattenOutline(outline, toleranceMm).flat();
