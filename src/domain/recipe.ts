@@ -62,6 +62,12 @@ export interface LoggedFill {
   batterG: number;
 }
 
+/** One tin's batter and the cake that came of it, g. */
+export interface Weighing {
+  batterG: number;
+  massOutG: number;
+}
+
 /** Base formula, method and proven bakes. */
 export interface Recipe {
   id: string;
@@ -101,4 +107,6 @@ export interface Recipe {
   batterC?: number;
   /** Bakes of the log that its yield rests on besides the proven ones; absent while there are too few. */
   loggedFills?: LoggedFill[];
+  /** Cakes of this recipe that the log has weighed; absent while there are none. */
+  weighings?: Weighing[];
 }

@@ -52,7 +52,8 @@ type OptionalKey =
   | 'bakeStart'
   | 'ovenId'
   | 'batterC'
-  | 'loggedFills';
+  | 'loggedFills'
+  | 'weighings';
 
 const DEFAULT_LAYERS = 2;
 /** Stands in the record of a recipe that neither counts eggs nor names a size. */

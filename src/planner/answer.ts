@@ -49,7 +49,12 @@ export function planAnswer(state: PlanState, published: PlannerContent): Result<
   const { view, mix } = planned.value;
   return succeed({
     view: state.mass === 'oz' ? planInOunces(view) : view,
-    json: mixJson(mix, { finishedHeightMm: heightMm ?? recipe.finishedHeightMm, egg }),
+    json: mixJson(mix, {
+      finishedHeightMm: heightMm ?? recipe.finishedHeightMm,
+      egg,
+      bakes: bakesOf(recipe, published),
+      locale: content.kitchen.locale,
+    }),
   });
 }
 

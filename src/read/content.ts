@@ -1,6 +1,6 @@
 /** The content folder as domain values, or everything that is wrong with it, each problem at its place. */
 import { join } from 'node:path';
-import { withLoggedFills } from '../compute/batter/logged-fills.ts';
+import { recipesWithLog } from '../compute/batter/logged-fills.ts';
 import type { Content, FreePage } from '../domain/content.ts';
 import { type Currency, POUNDS } from '../domain/money.ts';
 import type { Problem } from '../domain/problem.ts';
@@ -140,7 +140,7 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     kitchen: kitchen.kitchen,
     ingredients: shelf.ingredients,
     outlines: outlines.sized,
-    recipes: withLoggedFills(recipes.items, bakeLog.rows),
+    recipes: recipesWithLog(recipes.items, bakeLog.rows),
     flavours: flavours.items,
     finishes: finishes.items,
     finishing,

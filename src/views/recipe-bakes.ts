@@ -20,6 +20,7 @@ import {
   type RecipeClass,
   type WaterLoss,
   waterLoss,
+  weighingsOf,
 } from '../compute/bake/index.ts';
 import { measuredFills } from '../compute/batter/logged-fills.ts';
 import type { BakeLogRow } from '../domain/bake-log.ts';
@@ -167,7 +168,7 @@ export function recipeBakes(recipe: Recipe, content: BakeContent): RecipeBakes {
     ovenOf: (row) => ovenNamed(kitchen, row.ovenId),
     measured: measuredFills(bakeLog, recipe).length,
     makeUp: made,
-    water: waterLoss(logged, recipeClass.id),
+    water: waterLoss({ ...recipe, weighings: weighingsOf(logged) }),
     offset: ovenOffset(rows, asked, constants),
     prior,
     fit,

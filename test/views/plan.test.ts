@@ -10,6 +10,7 @@ import { bakesOfRecipes } from '../../src/views/chart-inputs.ts';
 import { mixJson } from '../../src/views/mix-json.ts';
 import { type Planned, plan } from '../../src/views/plan.ts';
 import type { RecipeBakes } from '../../src/views/recipe-bakes.ts';
+import { recipeBakes } from '../../src/views/recipe-bakes.ts';
 import { ask } from '../commands/support/command-line.ts';
 import { agrees, evaluate } from './arithmetic.ts';
 
@@ -118,6 +119,8 @@ describe('a plan', () => {
         const answer = mixJson(mix, {
           finishedHeightMm: heightMm ?? recipe.finishedHeightMm,
           egg: { size },
+          bakes: recipeBakes(recipe, demo),
+          locale: demo.kitchen.locale,
         });
         expect(JSON.parse(JSON.stringify(answer))).toEqual(JSON.parse(stdout));
       }),

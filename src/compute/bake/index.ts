@@ -50,5 +50,5 @@ export {
   type Observation,
   priorBelief,
 } from './time-factor.ts';
-export { type WaterLoss, WEIGHING_SD, waterLoss } from './water-loss.ts';
+export { type WaterLoss, WEIGHING_SD, waterLoss, weighingsOf } from './water-loss.ts';
 export { type BakeWindow, bakeWindow } from './window.ts';

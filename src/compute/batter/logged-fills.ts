@@ -5,6 +5,7 @@
  */
 import type { BakeLogRow } from '../../domain/bake-log.ts';
 import type { LoggedFill, Recipe } from '../../domain/recipe.ts';
+import { weighingsOf } from '../bake/water-loss.ts';
 
 export const LEAST_LOGGED_FILLS = 3;
 
@@ -28,9 +29,17 @@ export function measuredFills(
   });
 }
 
-/** Recipes with what the log says of their yield, where it has enough to say. */
-export const withLoggedFills = (recipes: readonly Recipe[], rows: readonly BakeLogRow[]): Recipe[] =>
-  recipes.map((recipe) => {
-    const fills = measuredFills(rows, recipe);
-    return fills.length < LEAST_LOGGED_FILLS ? recipe : { ...recipe, loggedFills: fills };
-  });
+/** A recipe with what the log says of its yield, where it has enough to say, and of its weight when baked. */
+function withLog(recipe: Recipe, rows: readonly BakeLogRow[]): Recipe {
+  const fills = measuredFills(rows, recipe);
+  const weighings = weighingsOf(rows.filter(({ recipeId }) => recipeId === recipe.id));
+  return {
+    ...recipe,
+    ...(fills.length < LEAST_LOGGED_FILLS ? {} : { loggedFills: fills }),
+    ...(weighings.length === 0 ? {} : { weighings }),
+  };
+}
+
+/** Recipes with what the log says of them. */
+export const recipesWithLog = (recipes: readonly Recipe[], rows: readonly BakeLogRow[]): Recipe[] =>
+  recipes.map((recipe) => withLog(recipe, rows));

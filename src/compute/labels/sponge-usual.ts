@@ -1,20 +1,11 @@
 /**
- * What a sponge loses in the oven and how long it keeps, where its recipe does not say. Both are common practice,
- * no source, and on the careful side: weigh a batter and its cake once, and write `baking_loss` and `keeps` in the
- * recipe.
+ * What a sponge loses in the oven and how long it keeps: the recipe's own word and the log's weighings, else common
+ * practice, no source, and on the careful side. Weigh a batter and its cake, and write them into the bake log or
+ * `baking_loss` into the recipe.
  */
-import type { MixingMethod, Recipe } from '../../domain/recipe.ts';
 
-/** Share of the batter's weight that leaves as steam. */
-const LOSS: Record<MixingMethod, number> = {
-  creamed: 0.1,
-  'all-in-one': 0.1,
-  whisked: 0.12,
-  oil: 0.09,
-  melted: 0.08,
-  'rich fruit': 0.06,
-  angel: 0.12,
-};
+import type { MixingMethod, Recipe } from '../../domain/recipe.ts';
+import { waterLoss } from '../bake/water-loss.ts';
 
 /** Days in a closed box at cool room temperature, uncut. */
 const KEEPS: Record<MixingMethod, number> = {
@@ -30,21 +21,21 @@ const KEEPS: Record<MixingMethod, number> = {
 export interface SpongeUsual {
   waterLossShare: number;
   keepsDays: number;
-  /** Whether the figure is the recipe's own or the method's usual one. */
-  lossSource: 'own' | 'method';
+  /** Whose word the figure is: the recipe's, the log's, or the method's usual one. */
+  lossSource: 'own' | 'log' | 'method';
   keepsSource: 'own' | 'method';
 }
 
-/** The recipe's own figures, else those of its method. */
-export function spongeUsual({
-  method,
-  bakingLossShare,
-  keepsDays,
-}: Pick<Recipe, 'method' | 'bakingLossShare' | 'keepsDays'>): SpongeUsual {
+/** The recipe's own figures and the log's, else those of its method. */
+export function spongeUsual(
+  recipe: Pick<Recipe, 'method' | 'bakingLossShare' | 'keepsDays' | 'weighings'>,
+): SpongeUsual {
+  const { method, keepsDays } = recipe;
+  const loss = waterLoss(recipe);
   return {
-    waterLossShare: bakingLossShare ?? LOSS[method],
+    waterLossShare: loss.share,
     keepsDays: keepsDays ?? KEEPS[method],
-    lossSource: bakingLossShare === undefined ? 'method' : 'own',
+    lossSource: loss.bakes > 0 ? 'log' : loss.prior.source,
     keepsSource: keepsDays === undefined ? 'method' : 'own',
   };
 }

@@ -14,6 +14,7 @@ import {
   RECIPE_CLASSES,
   temperatureCurve,
   waterLoss,
+  weighingsOf,
 } from '../../../src/compute/bake/index.ts';
 import type { BakeLogRow } from '../../../src/domain/bake-log.ts';
 import type { Shape } from '../../../src/domain/shape.ts';
@@ -150,14 +151,15 @@ describe('what else the log tells', () => {
 
   it('water loss: from the trade’s 10 % to the log’s own, and surer with every weighing', () => {
     const weighed = (n: number) =>
-      waterLoss(
-        Array.from({ length: n }, () => row({ batterG: 1000, massOutG: 880 })),
-        'sponge',
-      );
+      waterLoss({
+        method: 'creamed',
+        weighings: weighingsOf(Array.from({ length: n }, () => row({ batterG: 1000, massOutG: 880 }))),
+      });
     expect(weighed(0)).toMatchObject({ share: 0.1, bakes: 0 });
     expect(weighed(1).share).toBeGreaterThan(0.1);
     expect(weighed(10).share).toBeGreaterThan(0.118);
     expect(weighed(10).sd).toBeLessThan(weighed(1).sd);
+    expect(waterLoss({ method: 'creamed', bakingLossShare: 0.13 }).share).toBe(0.13);
   });
 
   it('oven offset: of an oven 12 °C hotter than its dial, eight probed bakes give the direction and cover the truth; two, nothing', () => {

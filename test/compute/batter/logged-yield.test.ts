@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { measuredFills, withLoggedFills } from '../../../src/compute/batter/logged-fills.ts';
+import { measuredFills, recipesWithLog } from '../../../src/compute/batter/logged-fills.ts';
 import { yieldDensity } from '../../../src/compute/batter/yield-density.ts';
 import { planMix } from '../../../src/compute/mixes/plan-mix.ts';
 import type { BakeLogRow } from '../../../src/domain/bake-log.ts';
@@ -57,8 +57,8 @@ describe('bakes of the log that tell the yield', () => {
   });
 
   it('have no say before there are three of them', () => {
-    expect(withLoggedFills([proven], EIGHTS.slice(0, 2))).toEqual([proven]);
-    expect(withLoggedFills([proven], EIGHTS)[0]?.loggedFills).toHaveLength(3);
+    expect(recipesWithLog([proven], EIGHTS.slice(0, 2))).toEqual([proven]);
+    expect(recipesWithLog([proven], EIGHTS)[0]?.loggedFills).toHaveLength(3);
   });
 });
 
