@@ -47,6 +47,7 @@ import { type FlavourPage, type FlavoursPage, flavourPage, flavoursPage } from '
 import { type LabelPage, type LabelsPage, labelPage, labelsPage } from './label-pages.ts';
 import { inlineLogo } from './logo.ts';
 import { markdownHtml } from './markdown.ts';
+import { type OrderPage, type OrdersPage, orderPages, type WeekPage } from './order-pages.ts';
 import {
   chartsPage,
   type FreePageView,
@@ -60,7 +61,6 @@ import {
   type TinPage,
   tinPages,
 } from './overview-pages.ts';
-
 import { type PlannerPage, plannerPage } from './planner-page.ts';
 import { type PortionsPage, portionsPage } from './portions-page.ts';
 
@@ -106,6 +106,9 @@ export interface SiteData {
   portions: PortionsPage[];
   labels: LabelsPage[];
   labelPages: LabelPage[];
+  orders: OrdersPage[];
+  orderPages: OrderPage[];
+  weekPages: WeekPage[];
   freePages: FreePageView[];
   downloads: DownloadsView[];
   missing: ListPage[];
@@ -120,12 +123,19 @@ function flavouredCharts(recipeId: string, charts: readonly TinChartView[]): Pag
 }
 
 /** The sections that have something in them. */
-function sectionsOf({ flavours, finishes, recipes }: Content): readonly SectionLink[] {
+function sectionsOf({
+  flavours,
+  finishes,
+  recipes,
+  orders,
+  publishesOrders,
+}: Content): readonly SectionLink[] {
   return SECTION_LINKS.filter(
     ({ section }) =>
       (section !== 'planner' || recipes.length > 0) &&
       (section !== 'flavours' || flavours.length > 0) &&
       (section !== 'labels' || recipes.length > 0) &&
+      (section !== 'orders' || (publishesOrders && orders.length > 0)) &&
       (section !== 'finishing' || finishes.length > 0),
   );
 }
@@ -202,6 +212,7 @@ export function siteData(input: SiteInput): SiteData {
         : [portionsPage(portions, filesOfPortions(files).map(downloadLink), portionsWords)],
     labels: labels.length === 0 ? [] : [labelsPage(labels, labelMatrix(content), files, labelWords)],
     labelPages: labels.map((label) => labelPage(label, files, labelWords)),
+    ...orderPages(content, files),
     freePages: freePages(content),
     downloads: [
       downloadsView(

@@ -124,7 +124,7 @@ export function chartBake(bakes: RecipeBakes, locale: Locale): ChartBake {
   ];
   return {
     basisText: parts.join(' '),
-    waterText: words.water(formatShare(water.share, 1), water.bakes),
+    waterText: words.water(formatShare(water.share, 1), water.bakes, water.prior.source === 'own'),
     path: bakePath(recipe.id),
   };
 }

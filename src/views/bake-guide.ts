@@ -138,9 +138,11 @@ function steadyText({ fit, constants }: RecipeBakes, { guide }: BakeWords): stri
 }
 
 function waterText({ water }: RecipeBakes, { guide }: BakeWords): string {
-  const { share, sd, bakes } = water;
+  const { share, sd, bakes, prior } = water;
   const [text, give] = [formatShare(share, 1), formatShare(sd, 1)];
-  return bakes === 0 ? guide.waterNone(text, give) : guide.waterText(text, give, bakes);
+  return bakes === 0
+    ? guide.waterNone(text, give, prior.source === 'own')
+    : guide.waterText(text, give, bakes);
 }
 
 function ovenText({ offset }: RecipeBakes, { guide }: BakeWords): string {

@@ -42,7 +42,7 @@ export interface BakeWords {
   /** What a cake weighs when baked, beside its tin. */
   baked: (grams: string) => string;
   /** What that rests on. */
-  water: (share: string, bakes: number) => string;
+  water: (share: string, bakes: number, own: boolean) => string;
   classes: Record<BakeClass, string>;
   cores: Record<CoreKind, string>;
   tests: Record<DoneTest, string>;
@@ -92,7 +92,7 @@ export interface BakeWords {
     yieldText: (bakes: number, joint: string, proven: string, difference: string) => string;
     yieldNone: (bakes: number, needed: number) => string;
     waterText: (share: string, sd: string, bakes: number) => string;
-    waterNone: (share: string, sd: string) => string;
+    waterNone: (share: string, sd: string, own: boolean) => string;
     ovenText: (offset: string, sd: string, bakes: number) => string;
     ovenNone: string;
     offset: (degrees: string, above: boolean) => string;

@@ -44,9 +44,9 @@ export const enGbBake: BakeWords = {
     `${sentence(bakes(count))} in another oven gave ${count === 1 ? 'its' : 'their'} say first, less firmly.`,
   inOven: (name) => `In ${name}.`,
   baked: (grams) => `about ${grams} g when baked`,
-  water: (share, count) =>
+  water: (share, count, own) =>
     count === 0
-      ? `Weights when baked leave out ${share} for steam (common practice; no cake of this recipe has been weighed yet).`
+      ? `Weights when baked leave out ${share} for steam (${own ? 'the recipe’s own word' : 'common practice'}; the log has weighed no cake of it yet).`
       : `Weights when baked leave out ${share} for steam, from your log: ${countOf(count, 'cake', 'cakes')} weighed.`,
   classes: {
     sponge: 'a sponge',
@@ -117,8 +117,8 @@ export const enGbBake: BakeWords = {
       `The weights on the chart rest on the proven bakes alone. ${sentence(countOf(needed, 'bake', 'bakes'))} of the plain recipe, height measured, no core, and not among the proven ones, would give the log a say in them; so far there ${count === 1 ? 'is' : 'are'} ${count === 0 ? 'none' : numberInWords(count, 12)}.`,
     waterText: (share, sd, count) =>
       `From your log: ${share} of the batter leaves as steam, give or take ${sd}, over ${bakes(count)}.`,
-    waterNone: (share, sd) =>
-      `No cake was weighed after baking. Common practice: ${share} of the batter leaves as steam, give or take ${sd}.`,
+    waterNone: (share, sd, own) =>
+      `The log has weighed no cake after baking. ${own ? 'The recipe says that' : 'Common practice:'} ${share} of the batter leaves as steam, give or take ${sd}.`,
     ovenText: (offset, sd, count) =>
       `Probe readings of ${bakes(count)} put the oven ${offset} its dial, give or take ${sd} °C.`,
     ovenNone:

@@ -115,7 +115,7 @@ export const enGbBakeWorking: BakeWorkingWords = {
     ),
     water: step(
       'Batter that leaves as steam',
-      'The log’s weighings, each sure to 1.5 %, and the trade’s figure before them, sure to 1.8 %: each counts by one over its doubt squared.',
+      'The log’s weighings, each sure to 1.5 %, and before them the recipe’s own word, as sure as one of them, or the trade’s figure, sure to 1.8 %: each counts by one over its doubt squared.',
       `${LOG}; common practice, no source`,
     ),
     offset: step(
