@@ -5,8 +5,11 @@ import type { TinChartView } from './tin-chart.types.ts';
 import type { WallCell, WallView } from './wall.types.ts';
 import { figureCell, wordCell } from './wall-cells.ts';
 
+/** A count stays with its tin. */
+const together = (fill: string): string => fill.replaceAll(/(\d) × /g, '$1\u00a0×\u00a0');
+
 const fillCell = (fill: string | undefined, words: WallWords): WallCell =>
-  fill === undefined ? wordCell(words.allergens.notThere, 'nothing') : wordCell(fill);
+  fill === undefined ? wordCell(words.allergens.notThere, 'nothing') : wordCell(together(fill));
 
 /** From two metres nobody reads more than the best fill. Null for a recipe without eggs. */
 export function wallEggLadder(chart: TinChartView, words: WallWords): WallView | null {

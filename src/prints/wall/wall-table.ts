@@ -10,10 +10,29 @@ const SPREAD = 0.9;
 const NAMED_SHARE = 0.55;
 /** Between a key figure and the words behind it: about one digit, so that two numbers never read as one. */
 const APART_EM = 0.55;
+const MANY_WORDS = 4;
 
-function columnOf({ name, unit, weight }: WallColumn, type: WallType, keyMm: number): Column {
+function columnOf({ name, unit, weight }: WallColumn, type: WallType, narrowestMm: number): Column {
   const heading = [paragraph(name, type.head), ...(unit === '' ? [] : [paragraph(unit, type.unit)])];
-  return weight === 'key' ? { heading, align: 'right', narrowestMm: keyMm } : { heading, align: 'left' };
+  return { heading, align: weight === 'key' ? 'right' : 'left', narrowestMm };
+}
+
+/** Where many columns hold a word each, each word stands clear of the next. */
+function wordColumnMm(
+  { columns, rows }: WallTable,
+  index: number,
+  type: WallType,
+  { metrics }: SheetContext,
+) {
+  const words = columns.filter(({ weight }) => weight === 'word').length;
+  if (index === 0 || index === columns.length - 1 || words < MANY_WORDS) return 0;
+  const { font, sizePt } = type.strong;
+  const longest = [
+    columns[index]?.name ?? '',
+    ...rows.flatMap(({ cells }) => cells[index]?.text.split(' ') ?? []),
+  ];
+  const wide = Math.max(...longest.map((word) => metrics.widthMm(word, font, sizePt)));
+  return wide + metrics.widthMm('n', font, sizePt);
 }
 
 function keyWidthMm({ columns, rows }: WallTable, index: number, type: WallType, { metrics }: SheetContext) {
@@ -64,7 +83,13 @@ export function wallTableSpec(
   return {
     key: 'wall',
     columns: body.columns.map((column, index) =>
-      columnOf(column, type, keyColumnMm(body, index, type, widthMm, context)),
+      columnOf(
+        column,
+        type,
+        column.weight === 'key'
+          ? keyColumnMm(body, index, type, widthMm, context)
+          : wordColumnMm(body, index, type, context),
+      ),
     ),
     rows: body.rows.map(({ id, cells }) => ({
       anchor: id,
