@@ -161,7 +161,7 @@ describe.each(SOME)('cards of %s to cut out', (size, width, height, perSheet) =>
     const url = demo.views[0]?.workingUrl ?? 'none';
     const decoded = async (bytes: Uint8Array, page: number): Promise<string | undefined> => {
       const { pixels, widthPx, heightPx } = await pageImage(bytes, page, 180);
-      return jsQR(pixels, widthPx, heightPx, { inversionAttempts: 'dontInvert' })?.data;
+      return jsQR.default(pixels, widthPx, heightPx, { inversionAttempts: 'dontInvert' })?.data;
     };
     const [first] = oneUp;
     if (!first) throw new Error('no cards');
