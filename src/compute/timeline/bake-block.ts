@@ -5,10 +5,11 @@
 
 import type { OvenMemory } from '../oven/index.ts';
 import { fillShelves, footprintsOf, mixingOrder } from '../oven/index.ts';
-import type { Activity, Hold, Part, Subject, Tail } from './activity.types.ts';
+import type { Activity, Hold, Part, Subject } from './activity.types.ts';
 import { type Batch, type BatchBowlful, type BatchTin, gathered } from './batches.ts';
-import type { TierRef, TinInOven } from './plan.types.ts';
-import { coolWait } from './process.ts';
+import { outings, turnings } from './outings.ts';
+import type { TinInOven } from './plan.types.ts';
+import { bowlfulSubject, isOf, subjectOf } from './subjects.ts';
 import type { WorkRoom } from './work.ts';
 
 /** A tin's place; its instants are known once the load has its time. */
@@ -36,27 +37,6 @@ export interface BakeBlock {
   /** For each of the load's tins, the tail that turns it out. */
   tailOf: number[];
 }
-
-const PATIENCE_MIN = 20;
-
-const refs = (tins: readonly BatchTin[]): TierRef[] =>
-  tins.map(({ order, tier, count }) => ({ orderId: order.id, tierId: tier.id, count }));
-
-/** What a step on some tins of a load is about. */
-export const subjectOf = (tins: readonly BatchTin[], loadId: string | null): Subject => ({
-  orderIds: [...new Set(tins.map(({ order }) => order.id))],
-  tiers: refs(tins),
-  bowlfulId: null,
-  share: 1,
-  loadId,
-  finishId: null,
-});
-
-export const bowlfulSubject = ({ bowlful, share, tins }: BatchBowlful, loadId: string): Subject => ({
-  ...subjectOf(tins, loadId),
-  bowlfulId: bowlful.id,
-  share,
-});
 
 function placesIn(batches: readonly Batch[], memory: OvenMemory): TinPlace[] {
   const places = fillShelves(footprintsOf(batches.map(({ oven }) => oven)), memory) ?? [];
@@ -107,24 +87,6 @@ function mixingParts(bowlfuls: readonly BatchBowlful[], loadId: string, room: Wo
     add('fill-tins', subject, times.fillTinMin * each.tins.reduce((sum, { count }) => sum + count, 0), false);
   }
   return { parts, mixAt, end: at };
-}
-
-interface Outing {
-  tins: BatchTin[];
-  /** Offset from the door closing. */
-  at: number;
-}
-
-/** Tins that come out together: those whose minutes end within one opening of the door. */
-function outings(tins: readonly BatchTin[], doorMin: number, notBefore: number): Outing[] {
-  const found: Outing[] = [];
-  for (const tin of [...tins].sort((a, b) => a.tier.bake.by - b.tier.bake.by)) {
-    const last = found.at(-1);
-    const { by, expected } = tin.tier.bake;
-    if (last && by < last.at + doorMin && expected <= last.at) last.tins.push(tin);
-    else found.push({ tins: [tin], at: Math.max(by, last ? last.at + doorMin : notBefore) });
-  }
-  return found;
 }
 
 /** The block of one load. */
@@ -191,22 +153,6 @@ export function bakeBlock(
       deadline: Number.POSITIVE_INFINITY,
     },
   };
-}
-
-const isOf = (ref: TierRef, { order, tier }: BatchTin): boolean =>
-  ref.orderId === order.id && ref.tierId === tier.id;
-
-/** One turning out for each tier of an outing. */
-function turnings({ tins, at }: Outing, loadId: string, inAt: number, { times }: WorkRoom): Tail[] {
-  return tins.map((tin) => ({
-    kind: 'turn-out',
-    subject: subjectOf([tin], loadId),
-    after: inAt + at + times.ovenDoorMin,
-    waitMin: times.coolInTinMin,
-    patienceMin: PATIENCE_MIN * tins.length,
-    minutes: times.turnOutMin * tin.count,
-    waits: coolWait(tin.tier, times),
-  }));
 }
 
 /** Tins are taken from their first batter until they are turned out and washed, those of a kind together. */

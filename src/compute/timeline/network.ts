@@ -2,10 +2,11 @@
 import type { Minute } from '../../domain/calendar.ts';
 import type { OvenMemory } from '../oven/index.ts';
 import type { Activity, Next, Subject, Waiting } from './activity.types.ts';
-import { type BakeBlock, bakeBlock, bowlfulSubject, type Load, subjectOf } from './bake-block.ts';
+import { type BakeBlock, bakeBlock, type Load } from './bake-block.ts';
 import type { Batch, BatchBowlful } from './batches.ts';
 import type { StepKind } from './plan.types.ts';
 import { orderStages, restStages, type Stage, tierStages, waitOf } from './process.ts';
+import { bowlfulSubject, subjectOf } from './subjects.ts';
 import type { FinishWork, OrderWork, TierWork, WorkRoom } from './work.ts';
 
 export interface Network {

@@ -1,0 +1,79 @@
+/** What stands below a line: what waits until when, what stays cold, where the places in the oven are. */
+import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
+import { formatShare } from '../../wording/number.ts';
+import type { WaitKind } from '../../wording/timetable/index.ts';
+import { untilText } from './local-clock.ts';
+import type { TimetableSource } from './timetable-input.ts';
+
+const WAITS = new Set<StepKind>([
+  'finish-stands',
+  'soften',
+  'cool-in-tin',
+  'cool',
+  'rest',
+  'filling-settles',
+  'chill',
+  'coat-sets',
+  'cover-sets',
+  'stack-settles',
+]);
+
+export const isWait = (kind: StepKind): kind is WaitKind & StepKind => WAITS.has(kind);
+const sameSubject = (a: Step, b: Step): boolean =>
+  a.bowlfulId === b.bowlfulId &&
+  a.loadId === b.loadId &&
+  a.finishId === b.finishId &&
+  a.tiers.length === b.tiers.length &&
+  a.tiers.every(
+    ({ orderId, tierId }, at) => b.tiers[at]?.orderId === orderId && b.tiers[at]?.tierId === tierId,
+  );
+
+/** The waiting that follows a step: it begins as the step ends, about the same thing. */
+function waitNotes(group: readonly Step[], waits: readonly Step[], source: TimetableSource): string[] {
+  const { words, room } = source;
+  const notes = group.flatMap((step) =>
+    waits
+      .filter((wait) => wait.from === step.to && sameSubject(wait, step))
+      .map((wait) => ({ kind: wait.kind as WaitKind, to: wait.to })),
+  );
+  const kinds = [...new Set(notes.map(({ kind }) => kind))];
+  const at = group.at(-1)?.to ?? 0;
+  return kinds.map((kind) => {
+    const to = Math.max(...notes.filter((note) => note.kind === kind).map((note) => note.to));
+    return words.wait[kind](untilText(room.calendar, to, at, words));
+  });
+}
+
+/** Longest that eggs and milk stand about for the sake of their warmth. */
+const LONGEST_OUT_MIN = 240;
+
+const mixingOf = (step: Step, { plan }: TimetableSource): Step | undefined =>
+  plan.steps.find(
+    ({ kind, bowlfulId, loadId }) => kind === 'mix' && bowlfulId === step.bowlfulId && loadId === step.loadId,
+  );
+
+function isLongBeforeMixing(step: Step, source: TimetableSource): boolean {
+  if (step.kind !== 'weigh-out') return false;
+  return (mixingOf(step, source)?.from ?? step.to) - step.to > LONGEST_OUT_MIN;
+}
+
+function coldNotes(step: Step, source: TimetableSource): string[] {
+  if (!isLongBeforeMixing(step, source)) return [];
+  const { words, room } = source;
+  const out = (mixingOf(step, source)?.from ?? step.to) - room.times.softenMin;
+  return [words.keepCold(untilText(room.calendar, out, step.to, words))];
+}
+
+/** Notes of steps that make one line; `waits` are the waiting steps of the plan. */
+export function notesOf(group: readonly Step[], waits: readonly Step[], source: TimetableSource): string[] {
+  const [step] = group;
+  if (step === undefined) return [];
+  const { words } = source;
+  const isBowl = step.kind === 'weigh-out' || step.kind === 'mix';
+  return [
+    ...(isBowl && step.share < 1 ? [words.part(formatShare(step.share))] : []),
+    ...coldNotes(step, source),
+    ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
+    ...(isLongBeforeMixing(step, source) ? [] : waitNotes(group, waits, source)),
+  ];
+}
