@@ -43,13 +43,16 @@ async function bundle(name: string): Promise<string> {
     charset: 'utf8',
     legalComments: 'none',
     // Libraries ask where they are; in a classic script that is the page.
-    define: { 'import.meta.url': 'document.baseURI' },
+    define: { [WHERE_AM_I]: 'document.baseURI' },
     jsx: 'automatic',
     jsxImportSource: 'preact',
     logLevel: 'silent',
   });
   return outputFiles[0]?.text ?? '';
 }
+
+/** Not written in one: the launcher puts each source file's own address in its place. */
+const WHERE_AM_I = ['import', 'meta', 'url'].join('.');
 
 /** A script may hold any text, but no tag that would end it, and no line end that old engines refuse. */
 const scriptJson = (value: unknown): string =>
