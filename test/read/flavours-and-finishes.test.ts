@@ -99,6 +99,7 @@ describe('readContent of a kitchen with flavours and finishes', () => {
       editionNote: 'Second',
       licence: 'Do as you like.',
       preparedFor: 'A tester',
+      paperThicknessMm: 0.12,
     });
   });
 

@@ -49,8 +49,10 @@ function placesOfIngredients(view: IndexedView, { finishes }: Content): Places {
   for (const { changes } of view.flavours)
     for (const { lines } of changes) for (const { id, anchor } of lines) places.add(id, anchor);
   const told = new Set(view.finishing?.finishes.map(({ id }) => id));
+  // What is bought as it is used has no ingredients to look up.
   for (const { id, parts } of finishes)
-    if (told.has(id)) for (const { ingredientId } of parts) places.add(ingredientId, finishAnchor(id));
+    if (told.has(id) && parts.length > 1)
+      for (const { ingredientId } of parts) places.add(ingredientId, finishAnchor(id));
   return places;
 }
 
