@@ -17,7 +17,7 @@ import { caution, heading } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { portraitSheet } from './sheet/paper.ts';
 import { frameOf, sheetPages } from './sheet/sheet.ts';
-import { type SheetContext, sheetContext } from './sheet/sheet-context.ts';
+import { sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 import { typeScale } from './sheet/type-scale.ts';
@@ -44,12 +44,22 @@ export interface LabelSheetAsk {
 export const sizeSlug = ({ widthMm, heightMm }: LabelSize): string =>
   `${formatNumber(widthMm, 1)}x${formatNumber(heightMm, 1)}`;
 
-interface Faces {
+export interface LabelFaces {
   faces: LabelFace[];
   refusals: string[];
 }
 
-function facesOf({ labels, form, size }: LabelSheetAsk, context: SheetContext, words: LabelWords): Faces {
+/** Every label set in the size; the same on every paper. */
+export function setLabels({
+  labels,
+  form,
+  size,
+  style,
+  metrics,
+  lang,
+}: Omit<LabelSheetAsk, 'paper' | 'path'>): LabelFaces {
+  const context = sheetContext(style, metrics);
+  const words = labelWordsFor(lang);
   const faces: LabelFace[] = [];
   const refusals: string[] = [];
   for (const { view, copies } of labels) {
@@ -78,7 +88,7 @@ function headBlocks(
 }
 
 /** Null when there is nothing to print. */
-export function labelSheetPrint(ask: LabelSheetAsk): Print | null {
+export function labelSheetPrint(ask: LabelSheetAsk, faces?: LabelFaces): Print | null {
   const { labels, form, size, style, metrics, paper, lang, path } = ask;
   const [first] = labels;
   if (first === undefined) return null;
@@ -88,7 +98,7 @@ export function labelSheetPrint(ask: LabelSheetAsk): Print | null {
   const frame = frameOf(sheet, context);
   const fitsPaper = columnsIn(frame.widthMm, size) > 0 && size.heightMm <= frame.heightMm;
   const made = fitsPaper
-    ? facesOf(ask, context, words)
+    ? (faces ?? setLabels(ask))
     : { faces: [], refusals: [words.sheet.tooLarge(sizeText(size), paper)] };
   const title = form === 'card' ? words.sheet.cards(sizeText(size)) : words.sheet.title(sizeText(size));
   const sections: Section[] = [
@@ -104,15 +114,4 @@ export function labelSheetPrint(ask: LabelSheetAsk): Print | null {
     subject: words.sheet.subject,
     pages: sheetPages(sections, sheet, context, furniture),
   };
-}
-
-/** Whether a label can be set in a size, in this house's fonts. */
-export function labelFits(
-  view: LabelView,
-  form: LabelForm,
-  size: LabelSize,
-  context: SheetContext,
-  lang: Locale,
-): boolean {
-  return labelFace({ view, form, size, context, words: labelWordsFor(lang) }).ok;
 }

@@ -5,8 +5,8 @@
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
 import type { LabelSize } from '../domain/label-settings.ts';
-import type { LabelForm } from './food-label/label-face.ts';
-import { type LabelCopies, labelFits, labelSheetPrint, sizeSlug } from './food-label.ts';
+import { type LabelForm, labelFits } from './food-label/label-face.ts';
+import { type LabelCopies, labelSheetPrint, setLabels, sizeSlug } from './food-label.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 
@@ -37,16 +37,17 @@ export function labelPrints({
   const context = sheetContext(style, metrics);
   const sorted = bySize(sizes);
   const full = sorted.filter(
-    (size, at) => at === 0 || labels.some(({ view }) => labelFits(view, 'full', size, context, lang)),
+    (size, at) => at === 0 || labels.some(({ view }) => labelFits({ view, form: 'full', size, context })),
   );
   const card = sorted.at(-1);
-  const sheet = (form: LabelForm, name: string, size: LabelSize, paper: PaperName): Print[] => {
+  const common = { labels, style, metrics, lang };
+  const sheets = (form: LabelForm, name: string, size: LabelSize): Print[] => {
     const path = `labels/${prefix}${name}-${sizeSlug(size)}`;
-    const print = labelSheetPrint({ labels, style, metrics, lang, form, size, paper, path });
-    return print === null ? [] : [print];
+    const faces = setLabels({ ...common, form, size });
+    return papers.flatMap((paper) => labelSheetPrint({ ...common, form, size, paper, path }, faces) ?? []);
   };
-  return papers.flatMap((paper) => [
-    ...full.flatMap((size) => sheet('full', 'full', size, paper)),
-    ...(card === undefined ? [] : sheet('card', 'allergen-cards', card, paper)),
-  ]);
+  return [
+    ...full.flatMap((size) => sheets('full', 'full', size)),
+    ...(card === undefined ? [] : sheets('card', 'allergen-cards', card)),
+  ];
 }

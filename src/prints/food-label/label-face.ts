@@ -27,7 +27,7 @@ export interface LabelFace {
   draw(surface: Surface, xMm: number, yMm: number): void;
 }
 
-const GROWTHS = [1.4, 1.3, 1.2, 1.12, 1.05, 1] as const;
+const GROWTHS = [1.4, 1.3, 1.2, 1.12, 1.05] as const;
 /** Type of a card may grow further: it is read from beside the cake. */
 const CARD_GROWTHS = [2, 1.8, 1.6, ...GROWTHS] as const;
 
@@ -150,6 +150,16 @@ export interface FaceAsk {
   words: LabelWords;
 }
 
+/** Whether a label can be set in a size at all. */
+export function labelFits({ view, form, size, context }: Omit<FaceAsk, 'words'>): boolean {
+  const pad = paddingMm(size);
+  const widthMm = size.widthMm - 2 * pad;
+  const type = labelType(view.xHeightMm, 1, context.metrics);
+  const setting: Setting = { view, form, type, table: false, widthMm, context };
+  const blocks = wordsFit(setting) ? blocksOf(setting) : null;
+  return blocks !== null && heightOf(blocks, type) <= size.heightMm - 2 * pad + 1e-6;
+}
+
 /** The face of a label in a size, or `label-too-small` with the size it needs in the hint. */
 export function labelFace({ view, form, size, context, words }: FaceAsk): Result<LabelFace> {
   const pad = paddingMm(size);
@@ -162,19 +172,29 @@ export function labelFace({ view, form, size, context, words }: FaceAsk): Result
     widthMm,
     context,
   });
+  const roomMm = size.heightMm - 2 * pad + 1e-6;
+  const placed = (growth: number, table: boolean): LabelFace | null => {
+    const tried = setting(growth, table);
+    const blocks = wordsFit(tried) ? blocksOf(tried) : null;
+    if (blocks === null || heightOf(blocks, tried.type) > roomMm) return null;
+    return {
+      size,
+      sizePt: tried.type.text.sizePt,
+      nutrition: table ? 'table' : hasTable ? 'line' : 'none',
+      draw: (surface, xMm, yMm) => drawBlocks(blocks, tried.type, surface, xMm + pad, yMm + pad),
+    };
+  };
   const hasTable = form === 'full' && view.nutrition !== null;
+  // Most labels that do not fit at the least size are known by one try.
   for (const table of hasTable ? [true, false] : [false]) {
-    for (const growth of form === 'card' ? CARD_GROWTHS : GROWTHS) {
-      const tried = setting(growth, table);
-      const blocks = wordsFit(tried) ? blocksOf(tried) : null;
-      if (blocks === null || heightOf(blocks, tried.type) > size.heightMm - 2 * pad + 1e-6) continue;
-      return succeed({
-        size,
-        sizePt: tried.type.text.sizePt,
-        nutrition: table ? 'table' : hasTable ? 'line' : 'none',
-        draw: (surface, xMm, yMm) => drawBlocks(blocks, tried.type, surface, xMm + pad, yMm + pad),
-      });
+    const least = placed(1, table);
+    if (least === null) continue;
+    const larger = form === 'card' ? CARD_GROWTHS : GROWTHS;
+    for (const growth of larger) {
+      const face = placed(growth, table);
+      if (face !== null) return succeed(face);
     }
+    return succeed(least);
   }
   return fail(tooSmall(setting(1, false), size, words));
 }
