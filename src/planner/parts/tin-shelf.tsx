@@ -24,7 +24,7 @@ function TinTile({ tin, frameMm, state, change, content, words }: TinTileProps) 
         type="button"
         class="tin"
         aria-pressed={count > 0}
-        aria-label={words.tins.add(first, tin.name)}
+        title={count > 0 ? words.tins.remove(tin.name) : words.tins.add(first, tin.name)}
         onClick={() => to(count > 0 ? 0 : first)}
       >
         <TinPlan picture={picture} frameMm={frameMm} />

@@ -17,6 +17,7 @@ export const enGbPlanner: PlannerWords = {
     heading: 'Tins',
     lead: 'A tap puts all you own of a tin on the plan.',
     add: (count, name) => `Add ${count} × ${name}`,
+    remove: (name) => `Take ${name} off the plan`,
     more: (name) => `One more ${name}`,
     fewer: (name) => `One fewer ${name}`,
     onPlan: (count) => `${count} on the plan`,

@@ -19,6 +19,8 @@ export interface PlannerWords {
     lead: string;
     /** Button that adds what is owned of a tin: 'Add 2 × Six-inch round' */
     add: (count: number, name: string) => string;
+    /** The same button once the tin is on the plan. */
+    remove: (name: string) => string;
     more: (name: string) => string;
     fewer: (name: string) => string;
     onPlan: (count: number) => string;
