@@ -19,11 +19,7 @@ function FoundList({ found, state, change, words }: PartProps & { found: Found[]
     <ul class="found">
       {found.map(({ key, text, facts, tins }) => (
         <li key={key}>
-          <button
-            type="button"
-            aria-label={words.answer.take(text)}
-            onClick={() => change(planned(state, tins))}
-          >
+          <button type="button" title={words.answer.take(text)} onClick={() => change(planned(state, tins))}>
             <b>{text}</b>
             <small>{facts}</small>
           </button>
