@@ -83,7 +83,7 @@ export function downloadLink(file: BuiltFile): DownloadLink {
 /** Prints first, then data; within each by path. */
 function inOrder(a: BuiltFile, b: BuiltFile): number {
   const rank = ({ path }: BuiltFile): number =>
-    ['pdf', 'csv', 'json'].indexOf(extensionOf(path)) + (isLadder(path) ? 3 : 0);
+    ['pdf', 'ics', 'csv', 'json'].indexOf(extensionOf(path)) + (isLadder(path) ? 3 : 0);
   // '…-a3.pdf' goes before '…-a3-on-a4.pdf'.
   const stem = ({ path }: BuiltFile): string => path.slice(0, path.lastIndexOf('.'));
   return rank(a) - rank(b) || (stem(a) < stem(b) ? -1 : 1);
@@ -128,6 +128,27 @@ export function filesOfLabelSheets(files: readonly BuiltFile[]): BuiltFile[] {
   return files.filter(({ path }) => /^print\/labels\/(full|allergen-cards)-[^/]*$/.test(path)).sort(inOrder);
 }
 
+/** Kinds of files that an order or a week has, as they stand in file names; '' for its figures and its calendar. */
+export const ORDER_FILES = [
+  ...(['order-sheet', 'week-sheet', 'day-sheet', 'oven-plan', 'shopping-list', 'quote'] as const),
+  ...(['full', 'allergen-cards', 'timetable', ''] as const),
+] as const;
+export type OrderFileKind = (typeof ORDER_FILES)[number];
+
+/** The files of an order or a week, kind by kind; kinds without a file are left out. */
+export function filesOfOrder(
+  id: string,
+  files: readonly BuiltFile[],
+): { kind: OrderFileKind; files: BuiltFile[] }[] {
+  return ORDER_FILES.flatMap((kind) => {
+    const named = kind === '' ? '' : `-${kind}`;
+    const size = kind === 'full' || kind === 'allergen-cards' ? '[^/]*' : '([-.](a4|letter))?';
+    const own = new RegExp(`^(print|data)/(labels/)?(orders|weeks)/${id}${named}${size}\\.[a-z]+$`, 'i');
+    const found = files.filter(({ path }) => own.test(path)).sort(inOrder);
+    return found.length === 0 ? [] : [{ kind, files: found }];
+  });
+}
+
 function chartGroup(charts: readonly Named[], files: readonly BuiltFile[]): DownloadGroup {
   return {
     title: 'Tin charts',
@@ -147,6 +168,7 @@ const FOLDERS: Readonly<Record<string, string>> = {
   booklet: 'Booklet',
   wall: 'Wall references',
   orders: 'Orders',
+  weeks: 'Orders',
   labels: 'Labels',
   'cutting-guides': 'Portions and cutting guides',
   portions: 'Portions and cutting guides',

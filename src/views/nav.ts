@@ -12,6 +12,7 @@ export type Section =
   | 'bakes'
   | 'tins'
   | 'labels'
+  | 'orders'
   | 'pages'
   | 'downloads';
 
@@ -52,6 +53,7 @@ export const SECTION_LINKS: readonly SectionLink[] = [
   { section: 'bakes', path: 'bakes.html', text: 'Bake times' },
   { section: 'tins', path: 'tins.html', text: 'Tins' },
   { section: 'labels', path: 'labels.html', text: 'Labels' },
+  { section: 'orders', path: 'orders.html', text: 'Orders' },
   { section: 'downloads', path: 'downloads.html', text: 'To print' },
 ];
 
@@ -95,4 +97,3 @@ export const bakePath = (recipeId: string): string => `bakes/${recipeId}.html`;
 export const freePagePath = (pageId: string): string => `pages/${pageId}.html`;
 export const orderPath = (orderId: string): string => `orders/${orderId}.html`;
 export const weekPath = (weekId: string): string => `orders/week-${weekId.toLowerCase()}.html`;
-export const shoppingPath = (id: string): string => `orders/shopping-${id.toLowerCase()}.html`;

@@ -211,6 +211,28 @@ export interface OrderWords {
     inedible: (names: string) => string;
     vat: string;
   };
-  more: string;
-  csvNote: string;
+  page: {
+    /** Over links to prints and data, by the names in files; '' for figures and the calendar. */
+    files: Record<string, string>;
+    toPrint: string;
+    when: string;
+    ovenPlan: string;
+    labels: string;
+    bowl: string;
+    makes: (grams: string) => string;
+    eggs: string;
+    toRecipe: string;
+    ofWeek: (week: string) => string;
+    allOrders: string;
+    toOrder: string;
+    howFinishes: string;
+    customerSees: string;
+    bakerSees: string;
+    description: (title: string) => string;
+    weekDescription: (week: string) => string;
+    noFinish: string;
+    total: string;
+    refused: string;
+    weeks: string;
+  };
 }

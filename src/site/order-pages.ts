@@ -1,0 +1,229 @@
+/** Orders on the site: the list by weeks, a page for each order from settling to hand-over, a page for each week. */
+import type { Content } from '../domain/content.ts';
+import {
+  type BuiltFile,
+  type DownloadLink,
+  downloadLink,
+  filesOfOrder,
+  type OrderFileKind,
+} from '../views/downloads.ts';
+import { orderPath, type PageHead, type PageLink, pageHead, recipePath, weekPath } from '../views/nav.ts';
+import type { BatterView, Bowlful, OrderView } from '../views/order.types.ts';
+import { type OrdersView, ordersView } from '../views/orders.ts';
+import type { WeekView } from '../views/week.types.ts';
+import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { markdownHtml } from './markdown.ts';
+import { type TimetablePart, timetablePart } from './timetable-part.ts';
+
+interface FileGroup {
+  name: string;
+  files: DownloadLink[];
+}
+
+export interface OrdersPage {
+  head: PageHead;
+  words: OrderWords;
+  weeks: {
+    id: string;
+    title: string;
+    rangeText: string;
+    path: string;
+    orders: { title: string; path: string; reference: string; when: string; summary: string }[];
+  }[];
+}
+
+/** A batter with its sentences ready to write. */
+type BatterPart = Omit<BatterView, 'bowlfuls'> & {
+  recipePath: string;
+  afterText: string;
+  bowlfuls: (Bowlful & { title: string; eggTexts: string[]; tinTexts: string[] })[];
+};
+
+type TierPart = OrderView['tiers'][number] & { nameText: string; rollTexts: string[] };
+
+export interface OrderPage {
+  head: PageHead;
+  words: OrderWords;
+  order: OrderView;
+  week: PageLink;
+  files: FileGroup[];
+  steps: PageLink[];
+  tiers: TierPart[];
+  batters: BatterPart[];
+  finishes: (OrderView['finishes'][number] & { titleText: string; methodHtml: string })[];
+  notesHtml: string;
+  timetable: TimetablePart | null;
+}
+
+export interface WeekPage {
+  head: PageHead;
+  words: OrderWords;
+  week: WeekView;
+  files: FileGroup[];
+  steps: PageLink[];
+  orders: (WeekView['orders'][number] & { path: string })[];
+  batters: BatterPart[];
+  timetable: TimetablePart | null;
+}
+
+export interface OrderPages {
+  orders: OrdersPage[];
+  orderPages: OrderPage[];
+  weekPages: WeekPage[];
+}
+
+const SHEETS = ['orders.css'];
+
+function fileGroups(id: string, files: readonly BuiltFile[], words: OrderWords): FileGroup[] {
+  return filesOfOrder(id, files).map(({ kind, files: own }: { kind: OrderFileKind; files: BuiltFile[] }) => ({
+    name: words.page.files[kind] ?? kind,
+    files: own.map(downloadLink),
+  }));
+}
+
+function listPage({ orders, weeks }: OrdersView, words: OrderWords): OrdersPage {
+  return {
+    head: pageHead({
+      path: 'orders.html',
+      text: words.orders,
+      description: words.ordersLead,
+      section: 'orders',
+      sheets: SHEETS,
+    }),
+    words,
+    weeks: weeks.map((week) => ({
+      id: week.id,
+      title: week.title,
+      rangeText: week.rangeText,
+      path: weekPath(week.id),
+      orders: orders
+        .filter(({ weekId }) => weekId === week.id)
+        .map(({ id, title, reference, handOver, summary }) => ({
+          title,
+          path: orderPath(id),
+          reference,
+          when: handOver.text,
+          summary,
+        })),
+    })),
+  };
+}
+
+const jumps = (entries: readonly [string, string][]): PageLink[] =>
+  entries.map(([anchor, text]) => ({ path: `#${anchor}`, text }));
+
+function orderSteps({ steps, page }: OrderWords): PageLink[] {
+  return jumps([
+    ['settle', steps.settle],
+    ['shop', steps.shop],
+    ['mix', steps.mix],
+    ['bake', steps.bake],
+    ['finish', steps.finish],
+    ['pack', steps.pack],
+    ['hand-over', steps.handOver],
+    ['when', page.when],
+    ['money', steps.money],
+  ]);
+}
+
+function batterPart(batter: BatterView, days: readonly string[], words: OrderWords): BatterPart {
+  return {
+    ...batter,
+    recipePath: recipePath(batter.recipe.id),
+    afterText: words.sheet.surplus(batter.surplusText),
+    bowlfuls: batter.bowlfuls.map((bowl, at) => ({
+      ...bowl,
+      title: days[at] === undefined ? bowl.name : `${bowl.name}. ${days[at]}`,
+      eggTexts: bowl.eggs.map(({ partText, grams }) => words.sheet.beaten(partText, grams.text)),
+      tinTexts: bowl.tins.map(({ name, partText, count, tinName }) =>
+        words.sheet.intoTin(name, partText ?? words.count(count.value, tinName), count.value),
+      ),
+    })),
+  };
+}
+
+const tierPart = (tier: OrderView['tiers'][number], words: OrderWords): TierPart => ({
+  ...tier,
+  nameText: words.count(tier.count.value, tier.name),
+  rollTexts: tier.finishes.map(({ sheetText, make }) =>
+    sheetText === null ? '' : words.sheet.rollTo(sheetText, make.text),
+  ),
+});
+
+function orderPage(
+  order: OrderView,
+  view: OrdersView,
+  content: Content,
+  files: readonly BuiltFile[],
+  words: OrderWords,
+): OrderPage {
+  const timetable = view.timetables.find(({ orderId }) => orderId === order.id);
+  return {
+    head: pageHead({
+      path: orderPath(order.id),
+      text: order.title,
+      description: words.page.description(order.title),
+      section: 'orders',
+      sheets: SHEETS,
+    }),
+    words,
+    order,
+    week: { path: weekPath(order.weekId), text: words.page.ofWeek(order.weekId) },
+    files: fileGroups(order.id, files, words),
+    steps: orderSteps(words),
+    tiers: order.tiers.map((tier) => tierPart(tier, words)),
+    batters: order.batters.map((batter) => batterPart(batter, [], words)),
+    finishes: order.finishes.map((finish) => ({
+      ...finish,
+      titleText: words.sheet.finishMade(finish.finish.name, finish.make.text),
+      methodHtml: markdownHtml(finish.methodMarkdown, 3),
+    })),
+    notesHtml: order.notes === '' ? '' : markdownHtml(order.notes, 2),
+    timetable: timetable === undefined ? null : timetablePart(timetable.view, content.kitchen.locale),
+  };
+}
+
+function weekPage(
+  week: WeekView,
+  view: OrdersView,
+  content: Content,
+  files: readonly BuiltFile[],
+  words: OrderWords,
+): WeekPage {
+  const timetable = view.timetables.find(({ orderId, weekId }) => orderId === null && weekId === week.id);
+  return {
+    head: pageHead({
+      path: weekPath(week.id),
+      text: week.title,
+      description: words.page.weekDescription(week.id),
+      section: 'orders',
+      sheets: SHEETS,
+    }),
+    words,
+    week,
+    files: fileGroups(week.id, files, words),
+    steps: jumps([
+      ['orders', words.week.orders],
+      ['shop', words.week.shopping],
+      ['mix', words.week.mixes],
+      ['when', words.page.when],
+      ['oven', words.page.ovenPlan],
+    ]),
+    orders: week.orders.map((order) => ({ ...order, path: orderPath(order.id) })),
+    batters: week.batters.map((batter) => batterPart(batter, batter.mixedOnTexts, words)),
+    timetable: timetable === undefined ? null : timetablePart(timetable.view, content.kitchen.locale),
+  };
+}
+
+/** The pages of orders; none where the kitchen keeps them to itself, or has none. */
+export function orderPages(content: Content, files: readonly BuiltFile[]): OrderPages {
+  if (!content.publishesOrders || content.orders.length === 0)
+    return { orders: [], orderPages: [], weekPages: [] };
+  const view = ordersView(content);
+  const words = orderWordsFor(content.kitchen.locale);
+  return {
+    orders: [listPage(view, words)],
+    orderPages: view.orders.map((order) => orderPage(order, view, content, files, words)),
+    weekPages: view.weeks.map((week) => weekPage(week, view, content, files, words)),
+  };
+}
