@@ -68,8 +68,10 @@ function formulaTable(recipe: BookletRecipe, from: number, to: number, words: Bo
 function formulaBlocks(recipe: BookletRecipe, words: BookletWords): Block[] {
   const half = Math.ceil(recipe.formula.length / 2);
   const tables = beside(
-    [table(formulaTable(recipe, 0, half, words))],
-    half < recipe.formula.length ? [table(formulaTable(recipe, half, recipe.formula.length, words))] : [],
+    [spaced(table(formulaTable(recipe, 0, half, words)), 0)],
+    half < recipe.formula.length
+      ? [spaced(table(formulaTable(recipe, half, recipe.formula.length, words)), 0)]
+      : [],
   );
   const total = `${words.recipe.total(recipe.totalText)} ${recipe.eggNote}`;
   return [spaced(tables, 3), textParagraph('total', paragraph(total, bookletType.quiet), 1.2)];

@@ -87,7 +87,7 @@ function byColumns(parts: WeightsParts, rows: readonly BookletRow[], part: numbe
     whole: true,
     columns: [
       {
-        heading: headingOf(parts.words.recipe.tin, parts.mass),
+        heading: headingOf(parts.words.recipe.weightsIn(parts.mass), ''),
         align: 'left',
         narrowestMm: NAMES_MM,
         widestMm: 38,

@@ -46,7 +46,6 @@ export interface BookletWords {
     height: string;
     heightUnit: string;
     oven: string;
-    eggs: string;
     contains: string;
     noneWritten: string;
     unchecked: (count: number) => string;
@@ -57,9 +56,8 @@ export interface BookletWords {
     total: (grams: string) => string;
     facts: { oven: string; height: string; layers: string; eggs: string; suits: string };
     weights: string;
-    weightsOf: (recipe: string) => string;
     tin: string;
-    eggs: string;
+    weightsIn: (unit: string) => string;
     batter: string;
     /** Of an ingredient that is also told in spoons. */
     inSpoons: string;
@@ -67,7 +65,6 @@ export interface BookletWords {
     fillUnit: string;
     over: string;
     oven: string;
-    ovenOf: (recipe: string) => string;
     ready: string;
     core: string;
     withCore: string;
@@ -86,13 +83,11 @@ export interface BookletWords {
     change: string;
     why: string;
     method: string;
-    charts: string;
     unchanged: (names: string) => string;
   };
   finishing: {
     heading: string;
     tin: string;
-    make: string;
     rollTo: string;
     uses: Record<'between' | 'dams' | 'around' | 'over' | 'under', { title: string; about: string }>;
     under: {

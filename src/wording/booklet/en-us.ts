@@ -39,7 +39,6 @@ export const enUsBooklet: BookletWords = {
   recipe: {
     ...gb.recipe,
     weights: 'Pan by pan',
-    weightsOf: (recipe) => `${recipe}: pan by pan`,
     tin: 'Pan',
     collar: pans(gb.recipe.collar),
   },
@@ -47,7 +46,6 @@ export const enUsBooklet: BookletWords = {
     ...gb.flavours,
     heading: 'Flavors',
     lead: pans(gb.flavours.lead).replaceAll('flavour', 'flavor'),
-    charts: pans(gb.flavours.charts),
   },
   finishing: { ...gb.finishing, uses: { ...uses } },
   tins: {
