@@ -7,6 +7,7 @@ import { mixesOfOrder, workOf } from '../compute/orders/work-of.ts';
 import { type ShoppingList, shoppingList } from '../compute/shopping/shopping-list.ts';
 import type { WeekPlan } from '../compute/timeline/plan.types.ts';
 import { planWeek as planTimetable } from '../compute/timeline/plan-week.ts';
+import { startOfEdition } from '../compute/timeline/start-of-edition.ts';
 import type { WorkRoom } from '../compute/timeline/work.ts';
 import { type PlannedWeek, planWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
@@ -75,7 +76,13 @@ function worked(content: Content): WorkedOrders {
       .filter(({ planned: { order } }) => week.orderIds.includes(order.id))
       .map((one) => one.planned);
     const together = sound(planWeek(week, planned, { ...own, times: content.times, stock: content.stock }));
-    const room = { work: content.work, times: content.times, calendar: week.calendar };
+    const notBefore = startOfEdition(week.calendar, content.kitchen.edition);
+    const room = {
+      work: content.work,
+      times: content.times,
+      calendar: week.calendar,
+      ...(notBefore === undefined ? {} : { notBefore }),
+    };
     return { planned: together, room, plan: planTimetable(together.work, room) };
   });
   return { orders, weeks, bakes };

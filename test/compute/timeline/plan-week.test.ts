@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { ovenMemory } from '../../../src/compute/oven/index.ts';
 import type { StepKind, WeekPlan } from '../../../src/compute/timeline/plan.types.ts';
 import { planWeek } from '../../../src/compute/timeline/plan-week.ts';
+import { startOfEdition } from '../../../src/compute/timeline/start-of-edition.ts';
 import type { Work, WorkRoom } from '../../../src/compute/timeline/work.ts';
 import { USUAL_OVEN_ROOM, USUAL_WORK } from '../../../src/domain/work-settings.ts';
 import { planFaults } from './checker/plan-faults.ts';
@@ -202,5 +203,13 @@ describe('what to mind', () => {
     const two = planned(asked, { ...ROOM, work: { ...USUAL_WORK, hands: 2 } });
     expect(planFaults(asked, { ...ROOM, work: { ...USUAL_WORK, hands: 2 } }, two)).toEqual([]);
     expect(two.bound.spanMin).toBeLessThanOrEqual(planned(asked).bound.spanMin);
+  });
+});
+
+describe('the edition', () => {
+  it('is where time begins: its own day, or after all days when they are past', () => {
+    expect(startOfEdition(ROOM.calendar, '2026-10-23')).toBe(london('2026-10-23T00:00'));
+    expect(startOfEdition(ROOM.calendar, '2026-06-30')).toBeUndefined();
+    expect(startOfEdition(ROOM.calendar, '2027-01-01')).toBe(london('2026-11-03T00:00'));
   });
 });
