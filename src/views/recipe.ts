@@ -11,7 +11,7 @@ import { formatNumber } from '../wording/number.ts';
 import type { Words } from '../wording/words.ts';
 import { chartCautions } from './chart-cautions.ts';
 import type { Caution } from './figure.ts';
-import { chartPath, type PageHead, pageHead, recipePath } from './nav.ts';
+import { chartPath, labelPath, type PageHead, pageHead, recipePath } from './nav.ts';
 
 export interface RecipeLine {
   name: string;
@@ -33,6 +33,8 @@ export interface RecipeView {
   summary: string;
   path: string;
   chartPath: string;
+  /** The page of its label and allergens. */
+  labelPath: string;
   formula: RecipeLine[];
   totalText: string;
   eggNote: string;
@@ -103,6 +105,7 @@ export function recipeView(recipe: Recipe, content: Content): RecipeView {
     summary: recipe.summary,
     path,
     chartPath: chartPath(recipe.id),
+    labelPath: labelPath(recipe.id),
     formula: recipe.formula.map((line) => recipeLine(line, recipe)),
     totalText: `${formatWholeGrams(totalG)} g`,
     eggNote: hasEggs ? `Eggs are ${words.eggSize(recipe.eggSize)}.` : 'Made without eggs.',

@@ -98,7 +98,7 @@ export function wallAllergens(content: BoardContent, words: Words, own: WallWord
     body: boardTable(lines, content.finishes[0]?.id ?? null, words, own),
     notes: [notes.dash, ...(hasUnknown ? [notes.unknown] : []), notes.flavours],
     cautions: [{ code: 'cross-contact', text: caution }],
-    path: 'recipes.html',
+    path: 'labels.html',
     pathText: own.wherePage,
   };
 }

@@ -8,6 +8,7 @@ import { labelPrints } from '../../src/prints/label-prints.ts';
 import { sheetContext } from '../../src/prints/sheet/sheet-context.ts';
 import { readContent } from '../../src/read/content.ts';
 import type { LabelView } from '../../src/views/label.types.ts';
+import { orderLabels } from '../../src/views/label-orders.ts';
 import { sampleLabels } from '../../src/views/label-samples.ts';
 import { labelWordsFor } from '../../src/wording/label/index.ts';
 import { pageContents, rawObjects } from '../reading-back/raw-objects.ts';
@@ -132,6 +133,57 @@ describe.each(dressed)('sheets of labels in the style $style.name', ({ style, fo
       ),
       { numRuns: 25 },
     );
+  });
+});
+
+describe('labels of orders', () => {
+  const [first] = dressed;
+  if (first === undefined) throw new Error('no style');
+  const orders = orderLabels(content);
+  const chosen = process.env.TINWRIGHT_LONG
+    ? orders
+    : orders.filter(({ orderId }) => orderId === 'three-tiers-for-sixty');
+
+  it.each(chosen)('$orderId: as many as there are cakes, inside the margins', async ({ orderId, labels }) => {
+    const prints = labelPrints({
+      prefix: `orders/${orderId}-`,
+      labels: labels.flatMap(({ view, copies }) => (view === null ? [] : [{ view, copies }])),
+      sizes: label.sizes,
+      style: first.style,
+      metrics: first.fonts.metrics,
+      papers: ['A4'],
+      lang: 'en-GB',
+    });
+    expect(prints.map(({ path }) => path)[0]).toBe(`labels/orders/${orderId}-full-85x110-a4`);
+    for (const print of prints) {
+      const pdf = await readPdf(printed(print, first.fonts));
+      expect(sheetFaults(pdf, first.style.marginMm, 6.5)).toEqual([]);
+      const said = pdf.pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+      const cakes = labels.reduce((sum, { copies }) => sum + copies, 0);
+      expect(said.match(/Order R-1042/g) ?? []).toHaveLength(orderId === 'three-tiers-for-sixty' ? cakes : 0);
+    }
+  });
+});
+
+describe('a small pack', () => {
+  it('may have an x of 0.9 mm, so that the same label fits a smaller size', () => {
+    const [first] = dressed;
+    const [view] = some;
+    if (first === undefined || view === undefined) throw new Error('nothing to set');
+    const heightOf = (xHeightMm: number): number => {
+      const size = { widthMm: 60, heightMm: 20 };
+      const face = labelFace({
+        view: { ...view, xHeightMm },
+        form: 'full',
+        size,
+        context: first.context,
+        words,
+      });
+      return Number(/(\d+) mm high/.exec(face.ok ? '' : (face.problems[0]?.hint ?? ''))?.[1]);
+    };
+    expect(heightOf(0.9)).toBeLessThan(heightOf(1.2) * 0.75);
+    const least = leastSizePt(0.9, first.fonts.metrics);
+    expect(first.fonts.metrics.xHeightMm('text', least)).toBeGreaterThanOrEqual(0.9);
   });
 });
 
