@@ -155,8 +155,9 @@ function notesOf({ label, input, words, and }: Parts): string[] {
     );
   return [
     label.needs.length === 0
-      ? words.needsNothing(label.sale)
-      : words.needsLine(label.sale, named(label.needs)),
+      ? words.needsNothing(words.sale[label.sale])
+      : words.needsLine(words.sale[label.sale], named(label.needs)),
+    ...(words.saleNote[label.sale] === '' ? [] : [words.saleNote[label.sale]]),
     ...(label.gaps.length === 0 ? [] : [words.gaps(named(label.gaps))]),
     ...label.ties.map((tie) => words.ties(listInWords(tie, and))),
     ...(label.goneShare === 0 ? [] : [words.gone]),

@@ -97,6 +97,18 @@ export const enGbLabel: LabelWords = {
     business: 'name and address of the business',
     nutrition: 'nutrition',
   },
+  sale: {
+    'made to order': 'made to order',
+    'prepacked for direct sale': 'boxed before anyone chose it, by whoever made it',
+    prepacked: 'prepacked',
+    distance: 'at a distance',
+  },
+  saleNote: {
+    'made to order': 'A cake made to order and boxed afterwards is not prepacked for direct sale.',
+    'prepacked for direct sale': '',
+    prepacked: '',
+    distance: 'The allergens must be told twice: before the order is final, and when the cake arrives.',
+  },
   needsLine: (sale, list) => `Sold ${sale}, these rules ask for ${list}; the rest is a courtesy.`,
   needsNothing: (sale) => `Sold ${sale}, these rules ask for no label; your state or town may.`,
   gaps: (list) => `Still missing: ${list}.`,

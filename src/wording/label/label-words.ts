@@ -1,5 +1,6 @@
 /** The words of labels. What the law wants word for word (the colours warning) stands in the locale's file. */
 import type { Allergen } from '../../domain/ingredient.ts';
+import type { KindOfSale } from '../../domain/label-settings.ts';
 
 export type StorageWord =
   | 'chilled'
@@ -76,6 +77,10 @@ export interface LabelWords {
   exempt: string;
   keeps: (days: number, decidedBy: string | null) => string;
   needs: Record<NeedWord, string>;
+  /** 'Sold' and then: */
+  sale: Record<KindOfSale, string>;
+  /** What is special about a kind of sale; '' for nothing. */
+  saleNote: Record<KindOfSale, string>;
   needsLine: (sale: string, list: string) => string;
   needsNothing: (sale: string) => string;
   gaps: (list: string) => string;
