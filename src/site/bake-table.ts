@@ -21,7 +21,7 @@ interface BakeRow {
 }
 
 export interface BakeTable {
-  words: Pick<BakeWords, 'section' | 'lead' | 'doneTests' | 'columns'>;
+  words: Pick<BakeWords, 'section' | 'lead' | 'doneTests' | 'columns' | 'whence'>;
   basisText: string;
   waterText: string;
   path: string;
@@ -56,10 +56,10 @@ function bakeRow(
 export function bakeTable({ id, bake, rows }: TinChartView, locale: Locale): BakeTable | null {
   if (!bake) return null;
   const words = bakeWordsFor(locale);
-  const { section, lead, doneTests, columns } = words;
+  const { section, lead, doneTests, columns, whence } = words;
   const each = rows.filter((row, at) => rows.findIndex(({ tinId }) => tinId === row.tinId) === at);
   return {
-    words: { section, lead, doneTests, columns },
+    words: { section, lead, doneTests, columns, whence },
     ...bake,
     rows: each.flatMap((row) => bakeRow(row, id, words)),
   };

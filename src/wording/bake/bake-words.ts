@@ -14,6 +14,8 @@ export interface BakeWords {
     advice: string;
     behind: string;
   };
+  /** Leads from the times to the bakes behind them. */
+  whence: string;
   coreIn: string;
   noCore: string;
   /** A ring tin: its own tube does it. */

@@ -19,6 +19,7 @@ export const enGbBake: BakeWords = {
     advice: 'Core and band',
     behind: 'Rests on',
   },
+  whence: 'Where these times come from',
   coreIn: 'Heating core in.',
   noCore: 'No core.',
   noCoreTube: 'No core: the tube of the tin does that work.',
