@@ -97,7 +97,7 @@ interface Shown {
 function onPage(html: string, tinId: string): [string, string] {
   const row =
     new RegExp(`<tr><th scope="row"><a href="[^"]*${tinId}\\.html">[\\s\\S]*?</tr>`).exec(html)?.[0] ?? '';
-  const [first = '', second = ''] = [...row.matchAll(/<td class="minutes"><b>([^<]*)<\/b>/g)].map(
+  const [first = '', second = ''] = [...row.matchAll(/<td class="minutes"[^>]*><b>([^<]*)<\/b>/g)].map(
     ([, time = '']) => time,
   );
   return [plainText(first), plainText(second)];

@@ -81,7 +81,7 @@ const told = ({ name, size, shown, bake }: Tin): string[] =>
 
 /** Rows of the oven's table on a page, cells and their small print apart. */
 function pageRows(html: string): string[][] {
-  const table = /<table class="ruled oven">([\s\S]*?)<\/table>/.exec(html)?.[1] ?? '';
+  const table = /<table class="ruled oven blocked">([\s\S]*?)<\/table>/.exec(html)?.[1] ?? '';
   const rows = [...table.matchAll(/<tr><th scope="row">[\s\S]*?<\/tr>/g)];
   return rows.map(([row]) =>
     row
