@@ -10,7 +10,7 @@ const isCount = (value: unknown): value is number =>
 /** Whatever an older version or a curious hand left there, only what fits is taken. */
 export function ownKitchenFrom(kept: unknown): OwnKitchen {
   if (typeof kept !== 'object' || kept === null) return NO_OWN_KITCHEN;
-  const { owned, tins, egg, bowl, step } = kept as Partial<Record<keyof OwnKitchen, unknown>>;
+  const { owned, tins, egg, bowl, step, file } = kept as Partial<Record<keyof OwnKitchen, unknown>>;
   const counts = typeof owned === 'object' && owned !== null ? Object.entries(owned) : [];
   const described = Array.isArray(tins) ? (tins as unknown[]) : [];
   return {
@@ -22,6 +22,7 @@ export function ownKitchenFrom(kept: unknown): OwnKitchen {
     egg: isText(egg) ? egg : '',
     bowl: isText(bowl) ? bowl : '',
     step: isText(step) ? step : '',
+    file: isText(file) ? file : '',
   };
 }
 
@@ -42,5 +43,29 @@ export function keepKitchen(own: OwnKitchen): boolean {
     return true;
   } catch {
     return false;
+  }
+}
+
+const TICKS = 'tinwright-ticks';
+
+/** What was ticked on this plan; ticks of another plan are forgotten. */
+export function keptTicks(plan: string): string[] {
+  try {
+    const kept = JSON.parse(sessionStorage.getItem(TICKS) ?? 'null') as {
+      plan?: unknown;
+      ticks?: unknown;
+    } | null;
+    return kept?.plan === plan && Array.isArray(kept.ticks) ? kept.ticks.filter(isText) : [];
+  } catch {
+    return [];
+  }
+}
+
+/** Kept until the page is closed for good. */
+export function keepTicks(plan: string, ticks: readonly string[]): void {
+  try {
+    sessionStorage.setItem(TICKS, JSON.stringify({ plan, ticks }));
+  } catch {
+    // A device that keeps nothing still shows them until the page goes.
   }
 }

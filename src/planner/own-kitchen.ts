@@ -24,9 +24,11 @@ export interface OwnKitchen {
   egg: string;
   bowl: string;
   step: string;
+  /** Text of a kitchen.yaml that was opened; it takes the published kitchen's place. Empty for none. */
+  file: string;
 }
 
-export const NO_OWN_KITCHEN: OwnKitchen = { owned: {}, tins: [], egg: '', bowl: '', step: '' };
+export const NO_OWN_KITCHEN: OwnKitchen = { owned: {}, tins: [], egg: '', bowl: '', step: '', file: '' };
 
 export interface KitchenHere {
   kitchen: Kitchen;

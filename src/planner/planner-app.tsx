@@ -15,7 +15,9 @@ import type { PartProps } from './parts/part-props.ts';
 import { PrintHere } from './parts/print-here.tsx';
 import { RecipeChoice } from './parts/recipe-choice.tsx';
 import { TinShelf } from './parts/tin-shelf.tsx';
+import { Worktop } from './parts/worktop.tsx';
 import { type PlanState, planFrom, planText } from './plan-state.ts';
+import { useOpenedKitchen } from './use-opened-kitchen.ts';
 
 /** On a phone the answer lies below the tins: its two main figures stay in sight. */
 function InSight({ answer, words, unit }: { answer: Answered; words: PlannerWords; unit: string }) {
@@ -85,10 +87,25 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
   const portionsWords = portionsWordsFor(published.kitchen.locale);
   const [state, change] = useAddress();
   const [own, changeOwn] = useOwnKitchen();
-  const here = useMemo(() => kitchenHere(published.kitchen, own, published.outlines), [published, own]);
+  const opened = useOpenedKitchen(own.file, published);
+  const base = opened.kitchen ?? published.kitchen;
+  const here = useMemo(() => kitchenHere(base, own, published.outlines), [base, own, published]);
   const content = useMemo(() => ({ ...published, kitchen: here.kitchen }), [published, here]);
   const answer = useMemo(() => (state.ask === 'tins' ? planAnswer(state, content) : null), [state, content]);
   const props: PartProps = { state, change, content, words };
+  const [atWorktop, setAtWorktop] = useState(false);
+  if (atWorktop && answer?.ok) {
+    return (
+      <Worktop
+        view={answer.value.view}
+        words={words}
+        unit={state.mass}
+        method={content.methods[answer.value.view.recipe.id] ?? []}
+        plan={planText(state)}
+        leave={() => setAtWorktop(false)}
+      />
+    );
+  }
   return (
     <div class="planner">
       <div class="asking">
@@ -103,8 +120,9 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
         <OwnSettings
           own={own}
           changeOwn={changeOwn}
-          published={published}
-          problems={here.problems}
+          base={base}
+          kitchen={here.kitchen}
+          problems={[...opened.problems, ...here.problems]}
           words={words}
         />
       </div>
@@ -115,6 +133,11 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
         {state.ask === 'tins' && (
           <section class="answer" aria-live="polite" aria-labelledby="plan">
             <Answer {...props} answer={answer} />
+            {answer?.ok && (
+              <button type="button" class="next" onClick={() => setAtWorktop(true)}>
+                {words.worktop.start}
+              </button>
+            )}
           </section>
         )}
         {state.ask === 'eggs' && <EggsFound {...props} />}

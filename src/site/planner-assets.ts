@@ -13,6 +13,7 @@ import type { Asset } from './site-assets.ts';
 export const PLANNER_SCRIPT = 'script/planner.js';
 export const PLANNER_DATA = 'script/planner-data.js';
 export const PRINT_SCRIPT = 'script/print.js';
+export const READER_SCRIPT = 'script/kitchen.js';
 export const PRINT_DATA = 'script/print-data.js';
 
 /** As TypeScript in the checkout, compiled in a package. */
@@ -85,11 +86,12 @@ function printData({ style, fonts, producer }: PrintHouse): unknown {
 
 /** The planner's two scripts, and the two of the print shop that are fetched when somebody prints. */
 export async function plannerAssets(content: Content, house: PrintHouse): Promise<Asset[]> {
-  const [planner, print] = await Promise.all([bundleOf('main'), bundleOf('print-main')]);
+  const [planner, print, reader] = await Promise.all(['main', 'print-main', 'kitchen-reader'].map(bundleOf));
   return [
-    { path: PLANNER_SCRIPT, bytes: planner },
+    { path: PLANNER_SCRIPT, bytes: planner ?? '' },
     { path: PLANNER_DATA, bytes: `window.tinwrightContent=${scriptJson(plannerContent(content))};\n` },
-    { path: PRINT_SCRIPT, bytes: print },
+    { path: PRINT_SCRIPT, bytes: print ?? '' },
+    { path: READER_SCRIPT, bytes: reader ?? '' },
     { path: PRINT_DATA, bytes: `window.tinwrightPrintData=${scriptJson(printData(house))};\n` },
   ];
 }

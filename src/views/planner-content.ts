@@ -1,34 +1,42 @@
 /** What the planner knows of a kitchen: everything that its computations need, as plain data written by the build. */
 import type { Content } from '../domain/content.ts';
+import { methodPieces } from './method-text.ts';
+import type { MethodPiece } from './method-text.types.ts';
 
-export type PlannerContent = Pick<
-  Content,
-  | 'kitchen'
-  | 'ingredients'
-  | 'outlines'
-  | 'recipes'
-  | 'flavours'
-  | 'finishes'
-  | 'finishing'
-  | 'altitudeM'
-  | 'portionSizes'
-  | 'bakeLog'
->;
-
-const KEYS = [
-  'kitchen',
-  'ingredients',
-  'outlines',
-  'recipes',
-  'flavours',
-  'finishes',
-  'finishing',
-  'altitudeM',
-  'portionSizes',
-  'bakeLog',
-] as const satisfies readonly (keyof PlannerContent)[];
+export interface PlannerContent
+  extends Pick<
+    Content,
+    | 'kitchen'
+    | 'ingredients'
+    | 'outlines'
+    | 'recipes'
+    | 'flavours'
+    | 'finishes'
+    | 'finishing'
+    | 'altitudeM'
+    | 'portionSizes'
+    | 'bakeLog'
+  > {
+  /** Each recipe's method in pieces: the recipes themselves come without, so that no Markdown is read on the device. */
+  methods: Record<string, MethodPiece[]>;
+}
 
 /** The planner's part of a kitchen's content; orders, stock and costs stay at home. */
 export function plannerContent(content: Content): PlannerContent {
-  return Object.fromEntries(KEYS.map((key) => [key, content[key]])) as unknown as PlannerContent;
+  const { kitchen, ingredients, outlines, flavours, finishing, altitudeM, portionSizes, bakeLog } = content;
+  return {
+    kitchen,
+    ingredients,
+    outlines,
+    recipes: content.recipes.map((recipe) => ({ ...recipe, methodMarkdown: '' })),
+    flavours,
+    finishes: content.finishes.map((finish) => ({ ...finish, methodMarkdown: '' })),
+    finishing,
+    altitudeM,
+    portionSizes,
+    bakeLog,
+    methods: Object.fromEntries(
+      content.recipes.map(({ id, methodMarkdown }) => [id, methodPieces(methodMarkdown)]),
+    ),
+  };
 }

@@ -1,21 +1,36 @@
 /** My tins, my settings: how many of each tin stand here, my eggs, bowl and scale; kept on the device only. */
+import type { Kitchen } from '../../domain/kitchen.ts';
 import type { Problem } from '../../domain/problem.ts';
-import type { PlannerContent } from '../../views/planner-content.ts';
 import type { PlannerWords } from '../../wording/planner/index.ts';
 import { told } from '../answer.ts';
+import { handOver } from '../hand-over.ts';
+import { kitchenYaml } from '../kitchen-file.ts';
 import { NO_OWN_KITCHEN, type OwnKitchen } from '../own-kitchen.ts';
 
 export interface OwnSettingsProps {
   own: OwnKitchen;
   changeOwn(next: OwnKitchen): void;
-  published: PlannerContent;
+  /** The kitchen whose tins are counted: the published one, or one that was opened. */
+  base: Kitchen;
+  /** With this device's settings in place: what is saved. */
+  kitchen: Kitchen;
   problems: Problem[];
   words: PlannerWords;
 }
 
+/** The file takes the place of what was set before; a file that cannot be read says so once it is read. */
+async function opened(
+  file: File | undefined,
+  own: OwnKitchen,
+  changeOwn: (next: OwnKitchen) => void,
+): Promise<void> {
+  if (file === undefined) return;
+  changeOwn({ ...NO_OWN_KITCHEN, tins: own.tins, file: await file.text() });
+}
+
 const counted = (text: string): number => Math.min(99, Math.max(0, Math.round(Number(text) || 0)));
 
-export function OwnSettings({ own, changeOwn, published, problems, words }: OwnSettingsProps) {
+export function OwnSettings({ own, changeOwn, base, kitchen, problems, words }: OwnSettingsProps) {
   const field = (key: 'egg' | 'bowl' | 'step', example: string) => (
     <label>
       {words.own[key]}
@@ -44,7 +59,7 @@ export function OwnSettings({ own, changeOwn, published, problems, words }: OwnS
         ))}
       </div>
       <div class="fields owned">
-        {published.kitchen.tins.map(({ id, name, owned }) => (
+        {base.tins.map(({ id, name, owned }) => (
           <label key={id}>
             {words.own.owned(name)}
             <input
@@ -59,6 +74,23 @@ export function OwnSettings({ own, changeOwn, published, problems, words }: OwnS
             />
           </label>
         ))}
+      </div>
+      <div class="fields">
+        <button
+          type="button"
+          class="plain"
+          onClick={() => handOver(kitchenYaml(kitchen), 'kitchen.yaml', 'text/yaml')}
+        >
+          {words.own.save}
+        </button>
+        <label>
+          {words.own.open}
+          <input
+            type="file"
+            accept=".yaml,.yml"
+            onChange={(event) => void opened(event.currentTarget.files?.[0], own, changeOwn)}
+          />
+        </label>
       </div>
       <button type="button" class="plain" onClick={() => changeOwn(NO_OWN_KITCHEN)}>
         {words.own.forget}

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { PaperName } from '../../domain/kitchen.ts';
 import type { Result } from '../../domain/result.ts';
 import { told } from '../answer.ts';
+import { handOver } from '../hand-over.ts';
 import { printShop } from '../load-print-shop.ts';
 import type { PrintShop } from '../print-shop.ts';
 import { recipeOf } from '../question.ts';
@@ -16,25 +17,13 @@ interface PrintAsk {
   make(shop: PrintShop): Result<Uint8Array>;
 }
 
-/** Hands a file to the browser as if it had been downloaded. */
-function handOver(bytes: Uint8Array, fileName: string): void {
-  const address = URL.createObjectURL(new Blob([bytes as BlobPart], { type: 'application/pdf' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = fileName;
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
-
 async function printed(ask: PrintAsk, failed: string): Promise<string[]> {
   try {
     const shop = await printShop();
     if (!shop.ok) return told(shop.problems);
     const made = ask.make(shop.value);
     if (!made.ok) return told(made.problems);
-    handOver(made.value, ask.fileName);
+    handOver(made.value, ask.fileName, 'application/pdf');
     return [];
   } catch {
     return [failed];
