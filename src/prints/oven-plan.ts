@@ -72,7 +72,7 @@ function shelfRows(load: OvenLoadView, scale: number, words: TimetableWords): Bl
 }
 
 function loadSection(load: OvenLoadView, scale: number, words: TimetableWords): Section {
-  const { id, name, dial, dialOthers, whenText, heatNote } = load;
+  const { id, name, dial, dialOthers, whenText, heatNote, shelvesNote } = load;
   const title = `${name}: ${dial}`;
   return {
     key: id,
@@ -81,6 +81,7 @@ function loadSection(load: OvenLoadView, scale: number, words: TimetableWords): 
         heading(title, { level: 2, type: typeScale.section, bookmark: title, anchor: id }),
         textParagraph('when', paragraph(whenText, typeScale.bodyStrong), 1),
         body('heat', `${heatNote} ${words.elsewhere(dialOthers)}`),
+        ...(shelvesNote === '' ? [] : [body('shelves', shelvesNote)]),
         ...shelfRows(load, scale, words),
         table(looksTable(load, words)),
       ),

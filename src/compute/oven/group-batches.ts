@@ -1,8 +1,8 @@
 /**
  * Which batches share an oven load? The fewest loads, then the least time with the oven on. Up to ten batches of
- * one temperature every way of sharing them out is weighed (dynamic programming over subsets); more are put one
- * by one into the first load with room. The bound is the same sum with 'room not found' taken for room; of more
- * than ten, for the ten biggest.
+ * one temperature that could meet at all, every way of sharing them out is weighed (dynamic programming over
+ * subsets); more are shared out ten by ten, or one by one into the first load with room. The bound is the same
+ * sum with 'room not found' taken for room; of more than ten, for the ten biggest.
  */
 import { airedAreaMm2 } from './footprint.ts';
 import { goTogether, mightGoTogether, type OvenBatch, type OvenRules } from './load-rules.ts';
@@ -91,11 +91,24 @@ function leastOfMany(batches: readonly OvenBatch[], rules: OvenRules): number {
   return Math.max(Math.floor(bound.cost / PER_LOAD), ...byTins);
 }
 
+/** Ten at a time, by when they are needed, each ten shared out exactly; or first fit, where that is better. */
+function groupMany(batches: readonly OvenBatch[], rules: OvenRules): OvenBatch[][] {
+  const inTime = [...batches].sort((a, b) => a.neededBy - b.neededBy || b.byMin - a.byMin);
+  const tens = Array.from({ length: Math.ceil(inTime.length / MOST_EXACT) }, (_, at) =>
+    inTime.slice(at * MOST_EXACT, (at + 1) * MOST_EXACT),
+  );
+  const byTens = tens.flatMap((some) => cheapest(some, (group) => goTogether(group, rules)).groups);
+  const oneByOne = firstFit(batches, rules);
+  return costOf(oneByOne) < costOf(byTens) ? oneByOne : byTens;
+}
+
+const costOf = (groups: readonly OvenBatch[][]): number =>
+  groups.reduce((sum, group) => sum + PER_LOAD + minutesOf(group), 0);
+
 function groupSome(batches: readonly OvenBatch[], rules: OvenRules): Grouping {
   if (batches.length > MOST_EXACT) {
-    const groups = firstFit(batches, rules);
-    const leastLoads = leastOfMany(batches, rules);
-    return { groups, leastLoads, proven: false };
+    const groups = groupMany(batches, rules);
+    return { groups, leastLoads: leastOfMany(batches, rules), proven: false };
   }
   const found = cheapest(batches, (some) => goTogether(some, rules));
   const bound = cheapest(batches, (some) => mightGoTogether(some, rules));
@@ -106,15 +119,34 @@ function groupSome(batches: readonly OvenBatch[], rules: OvenRules): Grouping {
   };
 }
 
+/** Batches that could meet, directly or by way of others; what lies in two such sets never shares a load. */
+function neighbourhoods(batches: readonly OvenBatch[], rules: OvenRules): OvenBatch[][] {
+  const left = [...batches];
+  const found: OvenBatch[][] = [];
+  for (let first = left.shift(); first !== undefined; first = left.shift()) {
+    const near = [first];
+    for (const one of near) {
+      for (let at = left.length - 1; at >= 0; at -= 1) {
+        const other = left[at];
+        if (other && mightGoTogether([one, other], rules)) near.push(...left.splice(at, 1));
+      }
+    }
+    found.push(batches.filter((batch) => near.includes(batch)));
+  }
+  return found;
+}
+
 /** All batches, temperature by temperature from the coolest; each batch must fit the oven by itself. */
 export function groupBatches(batches: readonly OvenBatch[], rules: OvenRules): Grouping {
   const heats = [...new Set(batches.map(({ ovenC }) => ovenC))].sort((a, b) => a - b);
-  const parts = heats.map((heat) =>
-    groupSome(
-      batches.filter(({ ovenC }) => ovenC === heat),
-      rules,
-    ),
-  );
+  const parts = heats
+    .flatMap((heat) =>
+      neighbourhoods(
+        batches.filter(({ ovenC }) => ovenC === heat),
+        rules,
+      ),
+    )
+    .map((some) => groupSome(some, rules));
   return {
     groups: parts.flatMap(({ groups }) => groups),
     leastLoads: parts.reduce((sum, { leastLoads }) => sum + leastLoads, 0),

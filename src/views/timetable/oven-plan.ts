@@ -58,7 +58,8 @@ function lookRows(load: OvenLoad, source: TimetableSource): LookRow[] {
 
 function loadView(load: OvenLoad, source: TimetableSource): OvenLoadView {
   const { words, room, kitchen, plan } = source;
-  const { set, others } = dialTextsOf(load.ovenC, kitchen.oven ?? PLAIN_OVEN);
+  const oven = kitchen.oven ?? PLAIN_OVEN;
+  const { set, others } = dialTextsOf(load.ovenC, oven);
   const day = dayOf(room.calendar, load.from);
   const clock = (minute: number): string => clockText(room.calendar, minute, words);
   const on = plan.steps.find(({ kind, loadId }) => kind === 'oven-on' && loadId === load.id);
@@ -70,6 +71,7 @@ function loadView(load: OvenLoad, source: TimetableSource): OvenLoadView {
     dialOthers: others,
     whenText: words.when(day ? dayText(day, words) : '', clock(load.from), clock(load.to)),
     heatNote: on ? words.heatCold(clock(on.from)) : words.heatHot,
+    shelvesNote: new Set(load.tins.map(({ shelf }) => shelf)).size > 1 ? words.shelves(oven.fan) : '',
     minutes: { value: load.to - load.from, unit: 'min', text: String(load.to - load.from) },
     // As the oven is seen: the upper shelf first. A shelf nobody uses is not drawn.
     shelves: shelves

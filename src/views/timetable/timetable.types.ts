@@ -102,6 +102,8 @@ export interface OvenLoadView {
   /** 'Thursday 22 October, in at 17:14, all out by 18:42'. */
   whenText: string;
   heatNote: string;
+  /** What to mind where several shelves are in use; '' for one. */
+  shelvesNote: string;
   minutes: Figure;
   shelves: ShelfView[];
   looks: LookRow[];

@@ -92,6 +92,10 @@ export const enGbTimetable: TimetableWords = {
   when: (day, inAt, outBy) => `${day}: in at ${inAt}, the last out by ${outBy}.`,
   heatCold: (clock) => `Switch on by ${clock}.`,
   heatHot: 'The oven is still hot from the load before: let it come back to heat.',
+  shelves: (fan) =>
+    fan
+      ? 'More than one shelf is in use: the upper one is often ahead, look there first.'
+      : 'More than one shelf is in use and the oven has no fan: look at the upper one first, and change the shelves over then if they have set.',
   elsewhere: (dials) => `The same heat on other dials: ${dials}.`,
   shelf: (fromBottom, shelves) => {
     if (shelves === 1) return 'Shelf';

@@ -83,6 +83,8 @@ export interface TimetableWords {
   when: (day: string, inAt: string, outBy: string) => string;
   heatCold: (clock: string) => string;
   heatHot: string;
+  /** Two shelves at once do not bake alike. */
+  shelves: (fan: boolean) => string;
   /** The same heat on other dials. */
   elsewhere: (dials: string) => string;
   shelf: (fromBottom: number, shelves: number) => string;
