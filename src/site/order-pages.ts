@@ -112,7 +112,7 @@ function listPage({ orders, weeks }: OrdersView, words: OrderWords): OrdersPage 
 const jumps = (entries: readonly [string, string][]): PageLink[] =>
   entries.map(([anchor, text]) => ({ path: `#${anchor}`, text }));
 
-function orderSteps({ steps, page }: OrderWords): PageLink[] {
+function orderSteps({ steps, page }: OrderWords, hasFiles: boolean): PageLink[] {
   return jumps([
     ['settle', steps.settle],
     ['shop', steps.shop],
@@ -123,6 +123,7 @@ function orderSteps({ steps, page }: OrderWords): PageLink[] {
     ['hand-over', steps.handOver],
     ['when', page.when],
     ['money', steps.money],
+    ...(hasFiles ? [['files', page.toPrint] as [string, string]] : []),
   ]);
 }
 
@@ -170,7 +171,7 @@ function orderPage(
     order,
     week: { path: weekPath(order.weekId), text: words.page.ofWeek(order.weekId) },
     files: fileGroups(order.id, files, words),
-    steps: orderSteps(words),
+    steps: orderSteps(words, filesOfOrder(order.id, files).length > 0),
     tiers: order.tiers.map((tier) => tierPart(tier, words)),
     batters: order.batters.map((batter) => batterPart(batter, [], words)),
     finishes: order.finishes.map((finish) => ({

@@ -123,8 +123,11 @@ export function finishedTier(
     }));
   });
   const dam = holder === undefined ? null : damAmount(plan, holder, withDam);
-  if (holder !== undefined && dam !== null)
-    finishes.push({ finish: holder, use: 'dam', amount: times(dam, cake.count) });
+  if (holder !== undefined && dam !== null) {
+    // It is piped before the soft filling goes in.
+    const at = finishes.findIndex(({ finish, use }) => use === 'filling' && SOFT.includes(finish.kind));
+    finishes.splice(at, 0, { finish: holder, use: 'dam', amount: times(dam, cake.count) });
+  }
   const { coatedAcrossMm, boardAcrossMm, boxHeightMm, ribbonMm } = around;
   return { finishes, builtHeightMm, coatedHeightMm, coatedAcrossMm, boardAcrossMm, boxHeightMm, ribbonMm };
 }
