@@ -2,6 +2,7 @@
 import { cakePlan } from '../compute/finishes/cake-plan.ts';
 import { formulaInKitchen } from '../compute/flavours/formula-in-kitchen.ts';
 import { type Mix, planMix } from '../compute/mixes/plan-mix.ts';
+import { CARD_THICKNESS_MM } from '../compute/stacks/stack-plan.ts';
 import { type StackAnswer, stacksFor, type TierStack } from '../compute/stacks/stacks-for.ts';
 import { tierStands } from '../compute/stacks/tier-stands.ts';
 import type { Content } from '../domain/content.ts';
@@ -36,7 +37,6 @@ const STACKED: readonly ShapeKind[] = [
 /** A shallower tin bakes a layer, not a tier. */
 const LEAST_DEPTH_MM = 50;
 const MOST_TIERS = 5;
-const CARD_MM = 3;
 
 /** What a tin counts in a stack. */
 export interface TierPortions {
@@ -89,7 +89,7 @@ const count = (value: number): Figure => ({ value, unit: 'count', text: formatNu
 
 function stackHeightMm(mix: Mix, { finishing }: StackContent): number {
   const cakes = mix.tins.reduce((sum, tin) => sum + tin.finishedHeightMm + finishing.undercoatMm, 0);
-  return quantiseMm(finishing.boardThicknessMm + cakes + (mix.tins.length - 1) * CARD_MM);
+  return quantiseMm(finishing.boardThicknessMm + cakes + (mix.tins.length - 1) * CARD_THICKNESS_MM);
 }
 
 /** A stack as it is told; null when its tins cannot be baked in that recipe. */

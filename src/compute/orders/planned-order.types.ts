@@ -109,7 +109,7 @@ export interface PlannedOrder {
   portionsOver: number | null;
   /** All cakes without boards. */
   weightG: number;
-  /** Stacked: tiers and their boards together; separate: the tallest cake. */
+  /** Stacked: all tiers, without boards; separate: the tallest cake. */
   heightMm: number;
   warnings: Warning[];
 }

@@ -1,13 +1,16 @@
 /**
  * A stack from the table up: where each tier stands, on what, held by what, and what it weighs. Lengths mm,
  * masses g. Boards: a drum below all, a thin card below every further tier; a board in the middle of a tier over
- * six inches tall; a centre dowel for three tiers and more, and for any stack that travels put together. All
- * common practice, no source.
+ * six inches tall, which is then two cakes, the lower holding the upper; a centre dowel for three tiers and more,
+ * and for any stack that travels put together. All common practice, no source.
  */
 import { quantiseG, quantiseMm } from '../../domain/quantise.ts';
 import { MM_PER } from '../../domain/units.ts';
 import type { CakePlan } from '../finishes/plan.ts';
 import { type Supports, supportsUnder } from './supports.ts';
+
+/** A card of its own under every tier but the lowest: 2 to 4 mm, common practice, no source. */
+export const CARD_THICKNESS_MM = 3;
 
 /** One tier as it is stacked. */
 export interface StackTier {
@@ -27,6 +30,13 @@ export interface StackBoards {
   cardThicknessMm: number;
 }
 
+/** Supports of one length that end under a board. */
+export interface HeldBy extends Supports {
+  lengthMm: number;
+  /** Cake that stands on them. */
+  carriesG: number;
+}
+
 export interface StackedTier {
   name: string;
   /** Of the cake's foot above the table. */
@@ -36,10 +46,12 @@ export interface StackedTier {
   weightG: number;
   /** Below this tier: the drum, or a card as wide as the bare cake. */
   board: { acrossMm: number; thicknessMm: number };
-  /** A second board inside, this high above the tier's foot; null where the tier is not tall. */
+  /** A second card inside, this high above the tier's foot; null where the tier is not tall. */
   innerBoardMm: number | null;
-  /** In this tier, for the one above; null on top. */
-  supports: (Supports & { lengthMm: number; carriesG: number }) | null;
+  /** Up to the card inside, for the upper half and all above; null where the tier is not tall. */
+  innerSupports: HeldBy | null;
+  /** In this tier, from its foot or the card inside, for the one above; null on top. */
+  supports: HeldBy | null;
 }
 
 export interface StackPlan {
@@ -55,6 +67,38 @@ const DOWEL_TIERS = 3;
 /** The dowel ends this far below the top, out of sight. */
 const DOWEL_SHORT_MM = 25;
 
+/** Boards and supports of one tier, its foot so high above the table. */
+function stackedTier(
+  tiers: readonly StackTier[],
+  index: number,
+  tier: StackTier,
+  foot: number,
+  boards: StackBoards,
+): StackedTier {
+  const above = tiers[index + 1];
+  const halfMm = tier.coatedHeightMm > TALL_MM ? tier.coatedHeightMm / 2 : null;
+  const carriesG = tiers.slice(index + 1).reduce((sum, { weightG }) => sum + weightG, 0);
+  const held = (plan: CakePlan, lengthMm: number, onTopG: number): HeldBy => ({
+    ...supportsUnder(plan),
+    lengthMm: quantiseMm(lengthMm),
+    carriesG: quantiseG(onTopG),
+  });
+  const bareMm = Math.max(tier.plan.widthMm, tier.plan.heightMm);
+  const [acrossMm, thicknessMm] =
+    index === 0 ? [boards.drumAcrossMm, boards.drumThicknessMm] : [bareMm, boards.cardThicknessMm];
+  return {
+    name: tier.name,
+    footMm: quantiseMm(foot),
+    topMm: quantiseMm(foot + tier.coatedHeightMm + (halfMm === null ? 0 : boards.cardThicknessMm)),
+    acrossMm: quantiseMm(tier.coatedAcrossMm),
+    weightG: quantiseG(tier.weightG),
+    board: { acrossMm: quantiseMm(acrossMm), thicknessMm },
+    innerBoardMm: halfMm === null ? null : quantiseMm(halfMm),
+    innerSupports: halfMm === null ? null : held(tier.plan, halfMm, carriesG + tier.weightG / 2),
+    supports: above === undefined ? null : held(above.plan, halfMm ?? tier.coatedHeightMm, carriesG),
+  };
+}
+
 /** The plan of a stack, bottom tier first. */
 export function stackPlan(
   tiers: readonly StackTier[],
@@ -63,35 +107,12 @@ export function stackPlan(
 ): StackPlan {
   const stacked: StackedTier[] = [];
   let foot = boards.drumThicknessMm;
-  tiers.forEach((tier, index) => {
-    const above = tiers[index + 1];
-    const bareMm = Math.max(tier.plan.widthMm, tier.plan.heightMm);
-    const board =
-      index === 0
-        ? { acrossMm: boards.drumAcrossMm, thicknessMm: boards.drumThicknessMm }
-        : { acrossMm: bareMm, thicknessMm: boards.cardThicknessMm };
-    const carriesG = tiers.slice(index + 1).reduce((sum, { weightG }) => sum + weightG, 0);
-    const top = foot + tier.coatedHeightMm;
-    stacked.push({
-      name: tier.name,
-      footMm: quantiseMm(foot),
-      topMm: quantiseMm(top),
-      acrossMm: quantiseMm(tier.coatedAcrossMm),
-      weightG: quantiseG(tier.weightG),
-      board: { acrossMm: quantiseMm(board.acrossMm), thicknessMm: board.thicknessMm },
-      innerBoardMm: tier.coatedHeightMm > TALL_MM ? quantiseMm(tier.coatedHeightMm / 2) : null,
-      supports:
-        above === undefined
-          ? null
-          : {
-              ...supportsUnder(above.plan),
-              lengthMm: quantiseMm(tier.coatedHeightMm),
-              carriesG: quantiseG(carriesG),
-            },
-    });
-    foot = top + boards.cardThicknessMm;
-  });
-  const totalHeightMm = stacked[stacked.length - 1]?.topMm ?? 0;
+  for (const [index, tier] of tiers.entries()) {
+    const one = stackedTier(tiers, index, tier, foot, boards);
+    stacked.push(one);
+    foot = one.topMm + boards.cardThicknessMm;
+  }
+  const totalHeightMm = stacked.at(-1)?.topMm ?? 0;
   const wantsDowel = tiers.length >= DOWEL_TIERS || (tiers.length > 1 && travelsAssembled);
   return {
     tiers: stacked,

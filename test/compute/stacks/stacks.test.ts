@@ -180,20 +180,29 @@ describe('a stack from the table up', () => {
 
   it('adds up, worked by hand', () => {
     const stack = stackPlan([tier(10, 110, 3800), tier(8, 110, 2500), tier(6, 160, 2100)], boards, false);
-    // 12 + 110 = 122; + 3 = 125; + 110 = 235; + 3 = 238; + 160 = 398.
+    // 12 + 110 = 122; + 3 = 125; + 110 = 235; + 3 = 238; + 160 + 3 for the card inside = 401.
     expect(stack.tiers.map(({ footMm, topMm }) => [footMm, topMm])).toEqual([
       [12, 122],
       [125, 235],
-      [238, 398],
+      [238, 401],
     ]);
-    expect(stack.totalHeightMm).toBe(398);
+    expect(stack.totalHeightMm).toBe(401);
     expect(stack.totalWeightG).toBe(8400);
     // The ten-inch carries 2500 + 2100 on the supports that an eight-inch tier gets.
     expect(stack.tiers[0]?.supports).toMatchObject({ count: 4, lengthMm: 110, carriesG: 4600 });
     expect(stack.tiers[1]?.supports).toMatchObject({ count: 4, carriesG: 2100 });
     expect(stack.tiers[2]?.supports).toBeNull();
     expect(stack.tiers.map(({ innerBoardMm }) => innerBoardMm)).toEqual([null, null, 80]);
-    expect(stack.dowel).toEqual({ lengthMm: 361 });
+    // Half of the six-inch stands on the card inside.
+    expect(stack.tiers[2]?.innerSupports).toMatchObject({ count: 4, lengthMm: 80, carriesG: 1050 });
+    expect(stack.dowel).toEqual({ lengthMm: 364 });
+  });
+
+  it('holds up a tall tier in two halves: no support goes through the card inside', () => {
+    const [tall] = stackPlan([tier(8, 160, 3000), tier(6, 110, 1500)], boards, false).tiers;
+    expect(tall).toMatchObject({ footMm: 12, topMm: 175, innerBoardMm: 80 });
+    expect(tall?.innerSupports).toMatchObject({ count: 4, lengthMm: 80, carriesG: 3000 });
+    expect(tall?.supports).toMatchObject({ count: 4, lengthMm: 80, carriesG: 1500 });
   });
 
   it('asks for a dowel in two tiers only when they travel together', () => {
