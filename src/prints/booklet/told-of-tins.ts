@@ -1,10 +1,17 @@
 /** What the booklet tells of every tin of a recipe: eggs, batter, each weight with its spoons, fill and surplus. */
-import type { BookletRow } from '../../views/booklet/booklet.types.ts';
-import { paragraph } from '../sheet/lines.ts';
+import type { BookletRecipe, BookletRow } from '../../views/booklet/booklet.types.ts';
+import type { BookletWords } from '../../wording/booklet/index.ts';
+import { type Paragraph, paragraph } from '../sheet/lines.ts';
 import type { Cell } from '../sheet/table/types.ts';
 import type { TypeStyle } from '../sheet/type-scale.ts';
 import { bookletType } from './booklet-type.ts';
-import type { WeightsParts } from './recipe-weights.ts';
+
+/** The recipe whose tins are told of, and how. */
+export interface TinsTold {
+  recipe: BookletRecipe;
+  words: BookletWords;
+  mass: 'g' | 'oz';
+}
 
 export interface Told {
   name: string;
@@ -37,7 +44,7 @@ const spoonsTold = (name: string, index: number): Told => ({
   },
 });
 
-function ingredientTold({ recipe, words }: WeightsParts, name: string, index: number): Told[] {
+function ingredientTold({ recipe, words }: TinsTold, name: string, index: number): Told[] {
   const hasSpoons = recipe.rows.some(({ amounts }) => amounts[index]?.spoons);
   const weighed: Told = {
     name,
@@ -48,8 +55,8 @@ function ingredientTold({ recipe, words }: WeightsParts, name: string, index: nu
   return [weighed, ...(hasSpoons ? [spoonsTold(words.recipe.inSpoons, index)] : [])];
 }
 
-/** In the order of the work, what must stand together in one group; `extras` of fill and surplus at the end. */
-export function toldInGroups(parts: WeightsParts, extras: number): Told[][] {
+/** In the order of the work, what must stand together in one group; fill and surplus come last. */
+export function toldInGroups(parts: TinsTold): Told[][] {
   const { recipe, words, mass } = parts;
   const { batter, fill, fillUnit, over } = words.recipe;
   const { key, figure } = bookletType;
@@ -61,9 +68,13 @@ export function toldInGroups(parts: WeightsParts, extras: number): Told[][] {
     ...recipe.eggHeadings.map((name, index) => [eggsTold(name, index)]),
     [{ name: batter, unit: mass, weight: 'strong', cell: (row) => number(row.batter.text, key) }],
     ...recipe.columns.map(({ name }, index) => ingredientTold(parts, name, index)),
-    ...extra.slice(0, extras).map((one) => [one]),
+    ...extra.map((one) => [one]),
   ];
 }
 
-/** The same without groups. */
-export const toldOfTins = (parts: WeightsParts, extras: number): Told[] => toldInGroups(parts, extras).flat();
+/** 'Tray a b': the letters lead to the remarks below. */
+export function tinHeading({ name, remarks }: BookletRow, type: TypeStyle): Paragraph {
+  if (remarks.length === 0) return paragraph(name, type);
+  const letters = `\u00a0${remarks.join('\u00a0')}`;
+  return { spans: [{ text: name }, { text: letters, font: 'textItalic', colour: 'accent' }], type };
+}

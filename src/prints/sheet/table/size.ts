@@ -49,6 +49,26 @@ function wishOf(column: Column, cells: Cell[], metrics: Metrics): Wish {
   return { least, most: Math.max(least, Math.min(wanted, column.widestMm ?? wanted)), tailMm };
 }
 
+const wishesOf = (columns: Column[], rows: Row[], { metrics }: SheetContext): Wish[] =>
+  columns.map((column, index) =>
+    wishOf(
+      column,
+      rows.map((row) => row.cells[index] ?? {}),
+      metrics,
+    ),
+  );
+
+const totalMm = (leastMm: readonly number[]): number =>
+  leastMm.reduce((sum, mm) => sum + mm, 0) + Math.max(0, leastMm.length - 1) * LEAST_GAP_MM;
+
+/** The least that each column takes, mm. */
+export const leastWidthsMm = (columns: Column[], rows: Row[], context: SheetContext): number[] =>
+  wishesOf(columns, rows, context).map(({ least }) => least);
+
+/** Whether columns of at least these widths stand side by side in this width. */
+export const standBeside = (leastMm: readonly number[], widthMm: number): boolean =>
+  totalMm(leastMm) <= widthMm;
+
 /** Null when even the narrowest columns do not fit the width. */
 export function sizedColumns(
   columns: Column[],
@@ -56,15 +76,9 @@ export function sizedColumns(
   widthMm: number,
   context: SheetContext,
 ): SizedColumn[] | null {
-  const wishes = columns.map((column, index) =>
-    wishOf(
-      column,
-      rows.map((row) => row.cells[index] ?? {}),
-      context.metrics,
-    ),
-  );
+  const wishes = wishesOf(columns, rows, context);
   const gaps = Math.max(0, columns.length - 1);
-  const least = wishes.reduce((sum, wish) => sum + wish.least, 0) + gaps * LEAST_GAP_MM;
+  const least = totalMm(wishes.map((wish) => wish.least));
   if (least > widthMm) return null;
   // Gaps and words grow together, so that wordy columns do not press the figures against each other.
   const gapGrowth = gaps * (GOOD_GAP_MM - LEAST_GAP_MM);

@@ -3,7 +3,7 @@ import type { SheetContext } from '../sheet-context.ts';
 import { type Block, keptTogether } from '../strip.ts';
 import { normalised } from './normalise.ts';
 import { renderedStrips } from './render.ts';
-import { sizedColumns } from './size.ts';
+import { leastWidthsMm, sizedColumns, standBeside } from './size.ts';
 import { styledRow } from './style.ts';
 import type { SizedColumn, TableSpec } from './types.ts';
 
@@ -20,6 +20,14 @@ function sizedFor(spec: TableSpec, widthMm: number, context: SheetContext): Size
 /** Whether the table can be set in this width without cutting a word or a figure. */
 export const tableFits = (table: TableSpec, widthMm: number, context: SheetContext): boolean =>
   sizedFor(table, widthMm, context) !== null;
+
+/** The least width of each of a table's columns, mm: to choose which of them to set together. */
+export const leastColumnsMm = (spec: TableSpec, context: SheetContext): number[] =>
+  leastWidthsMm(spec.columns, normalised(spec), context);
+
+/** Whether a shaded table of columns of at least these widths fits. */
+export const columnsFit = (leastMm: readonly number[], widthMm: number): boolean =>
+  standBeside(leastMm, widthMm - 2 * ZEBRA_INSET_MM);
 
 /** Throws when the table does not fit: ask `tableFits` first where the content decides. */
 export const table =
