@@ -52,8 +52,8 @@ export async function embeddableFonts(
 ): Promise<Record<FontRole, { name: string; bytes: Uint8Array }>> {
   const unpacked = async (role: FontRole) => {
     const font = await unpackedFont({ name: style.fonts[role], bytes: fonts[role] });
-    if (!font.ok) throw new Error(font.problems[0]?.message);
-    return font.value;
+    if (font === null) throw new Error(`the font '${style.fonts[role]}' could not be unpacked`);
+    return font;
   };
   const [text, textBold, textItalic, heading] = await Promise.all(ROLES.map(unpacked));
   if (!text || !textBold || !textItalic || !heading) throw new Error('four fonts were asked for');

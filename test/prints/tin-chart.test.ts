@@ -110,13 +110,15 @@ describe('a chart of five ingredients', () => {
     expect(Math.max(...points) - Math.min(...points)).toBeLessThan(0.05);
   });
 
-  it('links each row to its working only where the kitchen has a site', async () => {
+  it('links its code and each row to their working only where the kitchen has a site', async () => {
     expect(sponge.pdf.pages.flatMap((page) => page.links)).toEqual([]);
     for (const site of ['https://cakes.example.org/shop', 'https://cakes.example.org/shop/']) {
       const linked = await made(spongeChart, 'A4', site);
-      expect(linked.pdf.pages.flatMap((page) => page.links.map(({ url }) => url))).toEqual(
-        spongeChart.rows.map(({ id }) => `https://cakes.example.org/shop/working/vanilla-sponge.html#${id}`),
-      );
+      const working = 'https://cakes.example.org/shop/working/vanilla-sponge.html';
+      expect(linked.pdf.pages.flatMap((page) => page.links.map(({ url }) => url))).toEqual([
+        working,
+        ...spongeChart.rows.map(({ id }) => `${working}#${id}`),
+      ]);
     }
   });
 });

@@ -17,10 +17,12 @@ export async function houseFonts(
   stylePath: string,
 ): Promise<Result<LoadedFonts>> {
   const read = await Promise.all(
-    ROLES.map(async (role): Promise<[FontRole, Result<FontFile>]> => {
-      const file = fontFile(style.fonts[role], contentDir);
-      return [role, file.ok ? await unpackedFont(file.value) : file];
-    }),
+    ROLES.map(
+      async (role): Promise<[FontRole, Result<FontFile>]> => [
+        role,
+        await embeddable(fontFile(style.fonts[role], contentDir)),
+      ],
+    ),
   );
   const problems = read.flatMap(([, file]) => (file.ok ? [] : file.problems));
   if (problems.length > 0) return fail(...problems.map((problem) => ({ ...problem, file: stylePath })));
@@ -28,6 +30,18 @@ export async function houseFonts(
   const loaded = loadFonts(Object.fromEntries(files) as Record<FontRole, FontFile>, style.headingCase);
   if (loaded.ok) return loaded;
   return fail(...loaded.problems.map((problem) => ({ ...problem, file: stylePath })));
+}
+
+async function embeddable(file: Result<FontFile>): Promise<Result<FontFile>> {
+  if (!file.ok) return file;
+  const unpacked = await unpackedFont(file.value);
+  if (unpacked !== null) return succeed(unpacked);
+  return fail({
+    code: 'font-unreadable',
+    severity: 'error',
+    message: `the font '${file.value.name}' could not be unpacked`,
+    hint: 'The download may be broken; give the file again, or the TTF or OTF of the same cut.',
+  });
 }
 
 function fontFile(name: string, contentDir: string): Result<FontFile> {
