@@ -18,14 +18,12 @@ const instant = (event: InstanceType<typeof ICAL.Event>): string => event.startD
 
 /** As a telephone in London shows it. */
 const inLondon = (event: InstanceType<typeof ICAL.Event>): string =>
-  event.startDate
-    .toJSDate()
-    .toLocaleString('en-GB', {
-      timeZone: 'Europe/London',
-      weekday: 'short',
-      hour: '2-digit',
-      minute: '2-digit',
-    });
+  event.startDate.toJSDate().toLocaleString('en-GB', {
+    timeZone: 'Europe/London',
+    weekday: 'short',
+    hour: '2-digit',
+    minute: '2-digit',
+  });
 
 describe('a calendar file', () => {
   it('holds every line of the day sheet but bowls and switches', () => {

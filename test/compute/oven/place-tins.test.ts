@@ -126,7 +126,7 @@ describe('properties', () => {
         if (found.fits === 'not found') missed += 1;
         expect(found.fits).not.toBe('no');
       }),
-      { numRuns: 400, seed: 42 },
+      { numRuns: 250, seed: 42 },
     );
     expect(missed / asked).toBeLessThan(0.02);
   });
