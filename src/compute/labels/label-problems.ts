@@ -10,6 +10,7 @@ import { lawfulNames, mustBeNamed, singular, tellingWords, unlawfulNames } from 
 import { finishWeighedIn } from './bowl.ts';
 import { toldAllergens } from './ingredient-list.ts';
 import type { LabelInput } from './label-input.ts';
+import { leftOutIn } from './left-out.ts';
 import { ruleSet } from './rule-set.ts';
 import { usedFinishes } from './used-finishes.ts';
 
@@ -37,8 +38,9 @@ function nameProblems({ foodName }: LabelInput): Problem[] {
 
 /** 'Made without milk ingredients' above a cake with butter would be worse than no name at all. */
 function untrueNames(input: LabelInput): Problem[] {
-  const left = [...input.foodName.matchAll(/\bwithout\b(?:[^,;()]*?\bingredients\b|\s+\S+)/gi)];
-  const words = left.flatMap(([text]) => text.toLowerCase().split(/[^\p{L}]+/u)).map(singular);
+  const words = leftOutIn(input.foodName)
+    .flatMap((text) => text.toLowerCase().split(/[^\p{L}]+/u))
+    .map(singular);
   const { rules } = input.settings;
   const shelf = new Map(input.ingredients.map((one) => [one.id, one]));
   return weighedIds(input).flatMap((id): Problem[] => {
@@ -108,7 +110,14 @@ function weightProblems({ sponges, finishes, portions }: LabelInput): Problem[] 
     ...finishes.map(({ onCakeG }) => onCakeG),
   ];
   const hint = 'Give grams, 0 or more, and a share of steam below 100 %.';
-  if (!weights.every(isWeight) || sponges.some(({ waterLossShare: share }) => !(share >= 0 && share < 1)))
+  const boiledAway = finishes.some(
+    ({ finish }) => !(finish.cookingLossShare >= 0 && finish.cookingLossShare < 1),
+  );
+  if (
+    boiledAway ||
+    !weights.every(isWeight) ||
+    sponges.some(({ waterLossShare: share }) => !(share >= 0 && share < 1))
+  )
     return [refusal('label-weight', 'A weight or a loss is not one that a cake can have.', hint)];
   if (!(weights.reduce((sum, grams) => sum + grams, 0) > 0))
     return [refusal('label-empty', 'Nothing has been weighed in.', 'Give at least one ingredient.')];

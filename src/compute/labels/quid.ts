@@ -10,6 +10,7 @@ import type { Bowl } from './bowl.ts';
 import { labelNameOf } from './ingredient-list.ts';
 import type { LabelEntry, LooseQuid } from './label.types.ts';
 import type { LabelInput } from './label-input.ts';
+import { promisedIn } from './left-out.ts';
 
 /** Words of a name that say how a thing is, not what it is. */
 const NOT_NAMING_TEXT =
@@ -28,12 +29,9 @@ const wordsOf = (text: string): string[] =>
 const shares = (words: ReadonlySet<string>, text: string): boolean =>
   wordsOf(text).some((word) => words.has(word));
 
-/** What a name says is left out is not what it promises: 'made without egg'. */
-const LEFT_OUT = /\bwithout\b(?:[^,;()]*?\bingredients\b|\s+\S+)/gi;
-
 /** What the words of the food's name point at; flavourings weighed on the fine scale are left out. */
 export function namedIn({ foodName, finishes }: LabelInput, bowl: Bowl): string[] {
-  const words = new Set(wordsOf(foodName.replace(LEFT_OUT, ' ')));
+  const words = new Set(wordsOf(promisedIn(foodName)));
   const used = new Map(bowl.lines.map(({ ingredient }) => [ingredient.id, ingredient]));
   const bulky = [...used.values()].filter(({ fine, role }) => !fine && role !== 'raising');
   const things = [

@@ -264,6 +264,10 @@ describe('a label is refused', () => {
     expect(refusedWith({ sponges: [], finishes: [] })).toEqual(['label-empty']);
     expect(refusedWith({ finishes: [{ ...JAM, onCakeG: Number.NaN }] })).toEqual(['label-weight']);
     expect(refusedWith({ finishes: [{ ...JAM, onCakeG: -1 }] })).toEqual(['label-weight']);
+    const gone = finishOf('gone', { butter: 1 }, { cookingLossShare: 1 });
+    expect(refusedWith({ finishes: [{ finish: gone, use: 'filling', onCakeG: 10 }] })).toEqual([
+      'label-weight',
+    ]);
     expect(refusedWith({ portions: 0 })).toEqual(['label-portions']);
   });
 
