@@ -8,6 +8,8 @@ import type { WallType } from './wall-type.ts';
 
 const SPREAD = 0.9;
 const NAMED_SHARE = 0.55;
+/** Between columns, and at the edges of a shaded row. */
+const GAPS_MM = 6.5;
 /** Between a key figure and the words behind it: about one digit, so that two numbers never read as one. */
 const APART_EM = 0.55;
 const MANY_WORDS = 4;
@@ -44,7 +46,7 @@ function keyWidthMm({ columns, rows }: WallTable, index: number, type: WallType,
   return Math.max(0, ...widths) + apart;
 }
 
-/** Figures alone spread over the sheet; beside names they keep to two thirds of it. */
+/** Figures alone spread over the sheet; beside names they leave these on one line where they can. */
 function keyColumnMm(
   table: WallTable,
   index: number,
@@ -57,7 +59,10 @@ function keyColumnMm(
   if (keys === columns.length) return (widthMm / keys) * SPREAD;
   const hasWordsBehind = columns.at(-1)?.weight === 'word';
   if (hasWordsBehind || rows.length === 0) return keyWidthMm(table, index, type, context);
-  return (widthMm * NAMED_SHARE) / keys;
+  const { font, sizePt } = type.strong;
+  const names = rows.map(({ cells }) => context.metrics.widthMm(cells[0]?.text ?? '', font, sizePt));
+  const besideNames = widthMm - Math.max(...names) - GAPS_MM * (keys + 1);
+  return Math.min(widthMm * NAMED_SHARE, Math.max(0, besideNames)) / keys;
 }
 
 function toneOf({ tone }: WallCell, type: WallType, isFirst: boolean): TypeStyle {
