@@ -1,6 +1,6 @@
 /** The codes on sheets, read as a telephone would: from the rendered page, by a general decoder. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import jsQR from 'jsqr';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { printsOf } from '../../src/prints/catalogue.ts';
@@ -17,6 +17,7 @@ import { type ReadPage, readPdf } from '../reading-back/read-pdf.ts';
 import { nodesWithin } from '../reading-back/structure.ts';
 import { sampleFonts } from '../samples/fonts.ts';
 import { printed } from '../samples/printed.ts';
+import { type Margins, sheetFaults } from './sheet-checks.ts';
 
 const isLong = process.env.TINWRIGHT_LONG !== undefined;
 const SITE = 'https://dunnock-stair.example.org/';
@@ -29,10 +30,18 @@ const READ = isLong ? ALL : ALL.filter((_, index) => [0, 3, 5, 6].includes(index
 const DOTS_PER_INCH = 180;
 /** Codes stand in the upper right; the rest of a large sheet only costs time. */
 const CORNER_MM = 90;
+/** Nothing keeps inside these: a style whose margins are not known fails. */
+const NO_MARGINS = { top: 999, right: 999, bottom: 999, left: 999 };
 
 let output = '';
-beforeAll(() => {
+/** Of each style, by its folder. */
+const margins = new Map<string, Margins>();
+beforeAll(async () => {
   output = demoOutput();
+  const { content } = await readContent('content');
+  if (content === null) throw new Error('the demo content is wrong');
+  margins.set('', content.houseStyle.marginMm);
+  for (const { id, style } of content.houseStyles) margins.set(`in-${id}`, style.marginMm);
 });
 
 async function decoded(bytes: Uint8Array): Promise<string | undefined> {
@@ -55,7 +64,11 @@ describe.each(READ)('%s', (folder) => {
   it('carry one code, on the first page, that decodes to a page of the site, and links there too', async () => {
     for (const sheet of sheetsIn(folder)) {
       const bytes = new Uint8Array(readFileSync(join(output, 'print', sheet)));
-      const { pages } = await readPdf(bytes);
+      const pdf = await readPdf(bytes);
+      const { pages } = pdf;
+      expect(
+        sheetFaults(pdf, margins.get(folder.startsWith('in-') ? dirname(folder) : '') ?? NO_MARGINS),
+      ).toEqual([]);
       const [url = 'none', ...more] = pages.flatMap(codesOf);
       if (!folder.endsWith('wall')) expect(more, sheet).toEqual([]);
       expect(await decoded(bytes), sheet).toBe(url);
