@@ -34,7 +34,7 @@ function cellOf(cell: TableCell, { weight }: TableColumn, isFirst: boolean): Cel
 function columnOf({ name, unit, weight }: TableColumn, isFirst: boolean): Column {
   return {
     heading: headingOf(name, unit),
-    align: weight === 'key' && !isFirst ? 'right' : 'left',
+    align: weight === 'key' ? 'right' : 'left',
     ...(isFirst && weight === 'word' ? { narrowestMm: 26 } : {}),
   };
 }
@@ -64,6 +64,24 @@ function part({ id, columns, rows, anchors }: BookletTable, from: number, to: nu
   };
 }
 
+const NAMES_MM = 42;
+/** The widest gap that a table puts between columns. */
+const GAP_MM = 10;
+/** Wider than this, figures and their row drift apart. */
+const MOST_FIGURE_MM = 26;
+
+/** Figures alone spread over the page; beside names they share the width that names leave. */
+function spread(spec: TableSpec, widthMm: number): TableSpec {
+  const isNamed = spec.columns[0]?.narrowestMm !== undefined;
+  const count = spec.columns.length - (isNamed ? 1 : 0);
+  const roomMm = (widthMm - (isNamed ? NAMES_MM : 0)) / Math.max(1, count) - GAP_MM;
+  const narrowestMm = Math.max(0, Math.min(MOST_FIGURE_MM, roomMm));
+  const columns = spec.columns.map((column) =>
+    column.narrowestMm === undefined && column.align === 'right' ? { ...column, narrowestMm } : column,
+  );
+  return { ...spec, columns };
+}
+
 /** As many columns as fit at a time; the parts as even as they come. Throws when not even one column fits. */
 export function smallTables(view: BookletTable, widthMm: number, context: SheetContext): TableSpec[] {
   const figures = view.columns.length - 1;
@@ -73,7 +91,10 @@ export function smallTables(view: BookletTable, widthMm: number, context: SheetC
       const from = index * each;
       return part(view, from === 0 ? 0 : from + 1, Math.min(view.columns.length, from + each + 1));
     });
-    if (cut.every((spec) => tableFits(spec, widthMm, context))) return cut;
+    if (cut.every((spec) => tableFits(spec, widthMm, context))) {
+      const roomy = cut.map((spec) => spread(spec, widthMm));
+      return roomy.every((spec) => tableFits(spec, widthMm, context)) ? roomy : cut;
+    }
   }
   throw new Error(`table '${view.id}' does not fit the booklet`);
 }

@@ -11,10 +11,10 @@ import { readContent } from '../../../src/read/content.ts';
 import { demoOutput } from '../../build/support/demo-output.ts';
 import { pageContents, rawObjects } from '../../reading-back/raw-objects.ts';
 import { type ReadPdf, type ReadText, readPdf } from '../../reading-back/read-pdf.ts';
-import { rolesWithin } from '../../reading-back/structure.ts';
+import { nodesWithin, rolesWithin, spokenText } from '../../reading-back/structure.ts';
 import { sheetFaults, unmarkedPainting } from '../sheet-checks.ts';
 import { type InnerLink, innerLinks } from './support/places.ts';
-import { contentsOf, headingsOf, indexOf, wordsOn } from './support/read-booklet.ts';
+import { contentsOf, headingsOf, indexOf, spoken, wordsOn } from './support/read-booklet.ts';
 import { toldOnPages } from './support/read-weights.ts';
 
 const isLong = process.env.TINWRIGHT_LONG !== undefined;
@@ -149,6 +149,21 @@ describe.each(CASES)('the demo booklet on $page pages ($place)', (form) => {
     const heads = rawObjects(reading).filter(({ head }) => /\/S \/TH\b/.test(head));
     expect(heads.length).toBeGreaterThan(1000);
     expect(heads.filter(({ head }) => !/\/Scope \/(Row|Column)/.test(head))).toEqual([]);
+  });
+
+  it('ends no page with a heading and breaks tables well inside', () => {
+    const parts = ['H1', 'H2', 'H3', 'P', 'LI', 'TR', 'TOCI'];
+    // Below 'Notes' there are lines to write on.
+    const ends = pdf.pages.flatMap((page) => spoken(page, parts).at(-1) ?? []);
+    const headings = ends.filter(({ role, text }) => role.startsWith('H') && text !== 'Notes');
+    expect(headings).toEqual([]);
+    for (const [index, page] of pdf.pages.entries()) {
+      for (const table of page.tree === null ? [] : nodesWithin(page.tree, 'Table')) {
+        const rows = nodesWithin(table, 'TBody').flatMap((body) => nodesWithin(body, 'TR'));
+        const here = rows.filter((row) => spokenText(row, page) !== '').length;
+        if (here > 0 && here < rows.length) expect(here, `page ${index + 1}`).toBeGreaterThanOrEqual(4);
+      }
+    }
   });
 
   it('has contents that name the page where each heading stands, and lead there', () => {
