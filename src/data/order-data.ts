@@ -53,6 +53,7 @@ function batterRecords(batters: readonly BatterView[]): Record[] {
     record('batter', id, name, 'surplus', surplus),
     ...bowlfuls.flatMap((bowl) => [
       record('bowl', `${id} ${bowl.id}`, name, 'batter', bowl.batter),
+      record('bowl', `${id} ${bowl.id}`, name, 'surplus', bowl.surplus),
       ...bowl.eggs.flatMap(({ part, count, grams }) => [
         record('bowl', `${id} ${bowl.id}`, part, 'count', count),
         record('bowl', `${id} ${bowl.id}`, part, 'beaten', grams),

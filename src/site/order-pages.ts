@@ -35,8 +35,7 @@ export interface OrdersPage {
 /** A batter with its sentences ready to write. */
 type BatterPart = Omit<BatterView, 'bowlfuls'> & {
   recipePath: string;
-  afterText: string;
-  bowlfuls: (Bowlful & { title: string; eggTexts: string[]; tinTexts: string[] })[];
+  bowlfuls: (Bowlful & { title: string; afterText: string; eggTexts: string[]; tinTexts: string[] })[];
 };
 
 type TierPart = OrderView['tiers'][number] & { nameText: string; rollTexts: string[] };
@@ -131,9 +130,9 @@ function batterPart(batter: BatterView, days: readonly string[], words: OrderWor
   return {
     ...batter,
     recipePath: recipePath(batter.recipe.id),
-    afterText: words.sheet.surplus(batter.surplusText),
     bowlfuls: batter.bowlfuls.map((bowl, at) => ({
       ...bowl,
+      afterText: words.sheet.surplus(bowl.surplusText),
       title: days[at] === undefined ? bowl.name : `${bowl.name}. ${days[at]}`,
       eggTexts: bowl.eggs.map(({ partText, grams }) => words.sheet.beaten(partText, grams.text)),
       tinTexts: bowl.tins.map(({ name, partText, count, tinName }) =>

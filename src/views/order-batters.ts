@@ -84,6 +84,8 @@ function bowlful(load: MixLoad, at: number, mix: MixOfTiers, setting: Setting): 
     ...eggsOf(load, setting.words),
     lines: linesOf(load, setting),
     tins: load.tins.flatMap((tin) => bowlfulTin(tin, mix, setting)),
+    surplus: totalFigure(load.surplusG),
+    surplusText: surplusInWords(load.surplusG, setting.kitchen.fairyCaseG, setting.words),
   };
 }
 
@@ -106,7 +108,6 @@ export function batterViews(mixes: readonly MixOfTiers[], input: BatterInput): B
       batter: totalFigure(mix.batterG),
       eggs: mix.eggs === null ? null : wholeEggsFigure(mix.eggs.whole),
       surplus: totalFigure(mix.surplusG),
-      surplusText: surplusInWords(mix.surplusG, kitchen.fairyCaseG, words),
       bowlfuls: mix.loads.map((load, index) => bowlful(load, index, planned, setting)),
     };
   });

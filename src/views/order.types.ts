@@ -4,6 +4,7 @@ import type { BakeFigures } from './bake-figures.types.ts';
 import type { Caution, Figure, Named } from './figure.ts';
 import type { OrderCostView, QuoteView } from './order-money.types.ts';
 import type { ShoppingView } from './shopping.types.ts';
+import type { StackView } from './stack-sheet.types.ts';
 import type { TinPicture } from './tin-picture.ts';
 
 export interface OrderFact {
@@ -85,6 +86,9 @@ export interface Bowlful {
   eggs: { part: string; partText: string; count: Figure; grams: Figure }[];
   lines: WeighedLine[];
   tins: BowlfulTin[];
+  /** What this bowl makes beyond its tins, signed. */
+  surplus: Figure;
+  surplusText: string;
 }
 
 export interface BatterView {
@@ -95,8 +99,8 @@ export interface BatterView {
   batter: Figure;
   /** Null without eggs. */
   eggs: Figure | null;
+  /** Of all bowls together, signed. */
   surplus: Figure;
-  surplusText: string;
   bowlfuls: Bowlful[];
 }
 
@@ -156,6 +160,10 @@ export interface OrderView {
   decisions: DecisionView[];
   /** What must come off before it is eaten. */
   inedible: string[];
+  /** Null for cakes that do not stand on one another. */
+  stack: StackView | null;
+  /** Why a stacked order has no plan of its stack; else null. */
+  noStackText: string | null;
   allergens: AllergenView;
   portions: Figure;
   portionsWanted: Figure | null;

@@ -115,14 +115,16 @@ function bowlBlock(batter: BatterView, bowl: Bowlful, sheet: Sheet): Block {
   );
 }
 
-/** Every bowlful of every batter, then what is left over. */
+/** Every bowlful of every batter, each with what it leaves over. */
 export function bowlBlocks(batters: readonly BatterView[], sheet: Sheet): Block[] {
-  return batters.flatMap((batter) => [
-    ...batter.bowlfuls.map((bowl) => bowlBlock(batter, bowl, sheet)),
-    textParagraph(
-      `${batter.id}-left`,
-      paragraph(sheet.words.sheet.surplus(batter.surplusText), sheet.look.body),
-      1,
-    ),
-  ]);
+  return batters.flatMap((batter) =>
+    batter.bowlfuls.flatMap((bowl) => [
+      bowlBlock(batter, bowl, sheet),
+      textParagraph(
+        `${batter.id}-${bowl.id}-left`,
+        paragraph(sheet.words.sheet.surplus(bowl.surplusText), sheet.look.body),
+        1,
+      ),
+    ]),
+  );
 }

@@ -1,0 +1,171 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Content } from '../../src/domain/content.ts';
+import type { OrderView } from '../../src/views/order.types.ts';
+import { type OrdersView, ordersView } from '../../src/views/orders.ts';
+import type { WeekView } from '../../src/views/week.types.ts';
+import { demoContent } from '../compute/orders/demo-orders.ts';
+
+let content: Content;
+let view: OrdersView;
+beforeAll(async () => {
+  content = await demoContent();
+  view = ordersView(content);
+});
+
+const order = (id: string): OrderView => {
+  const found = view.orders.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`no order ${id}`);
+  return found;
+};
+const week = (id: string): WeekView => {
+  const found = view.weeks.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`no week ${id}`);
+  return found;
+};
+
+describe('the view of an order', () => {
+  it('names the day with its weekday, and the place', () => {
+    const { handOver } = order('three-tiers-for-sixty');
+    expect(handOver.text).toBe('Saturday 28 November 2026, 14:00');
+    expect(handOver.placeText).toBe('Set up at the venue');
+  });
+
+  it('holds everything as plain data', () => {
+    expect(JSON.parse(JSON.stringify(view))).toEqual(view);
+  });
+
+  it('costs to the penny: each line rounded, then added', () => {
+    for (const { cost, quote } of view.orders) {
+      const sum = cost.rows.reduce((all, row) => all + row.cost.value, 0);
+      expect(sum).toBe(cost.cost.value);
+      expect(cost.price.value % content.costs.roundUpToMinor).toBe(0);
+      expect(cost.price.value * 0.8).toBeGreaterThanOrEqual(cost.cost.value);
+      expect((cost.price.value - content.costs.roundUpToMinor) * 0.8).toBeLessThan(cost.cost.value);
+      expect(cost.margin.value).toBe(cost.price.value - cost.cost.value);
+      expect(quote.net.value + quote.vat.value).toBe(quote.total.value);
+    }
+  });
+
+  it('ingredients as used are the sum of their rounded lines, whatever stands on the shelf', () => {
+    for (const { cost, shopping } of view.orders) {
+      const used = shopping.rows.reduce((all, row) => all + (row.used?.value ?? 0), 0);
+      expect(cost.rows[0]?.cost.value).toBe(used);
+    }
+    const bare = ordersView({ ...content, stock: [] });
+    expect(bare.orders.map(({ cost }) => cost.cost.value)).toEqual(
+      view.orders.map(({ cost }) => cost.cost.value),
+    );
+  });
+
+  it('hands-on time is the sum of its jobs', () => {
+    for (const { cost } of view.orders) {
+      const minutes = cost.jobs.reduce((all, job) => all + job.minutes.value, 0);
+      expect(cost.handsOn.value).toBeCloseTo(minutes / 60, 6);
+    }
+  });
+
+  it('times a plain cake by hand: 157 minutes for one eight-inch round, coated', () => {
+    // weigh 10, mix 20, wash 5, line 5, fill 3, oven 3 + 3, turn out 3, wrap 5, level 5 + 3 layers of 5,
+    // crumb coat 15, final coat 30, buttercream 20, box 15
+    expect(order('orange-birthday').cost.jobs.reduce((all, job) => all + job.minutes.value, 0)).toBe(157);
+  });
+
+  it('never says that a cake is free from anything', () => {
+    for (const one of view.orders) {
+      expect(one.allergens.sentence).toMatch(/^Contains /);
+      expect(JSON.stringify(one)).not.toMatch(/\b(gluten|dairy|nut|egg)[- ]free|free from|vegan\b/i);
+    }
+  });
+
+  it('lists what must come off before it is eaten, on the quote too', () => {
+    const { inedible, cautions, quote } = order('three-tiers-for-sixty');
+    expect(inedible).toEqual(['Stand hire', 'Fresh flowers in picks']);
+    expect(cautions.find(({ code }) => code === 'inedible')?.text).toContain('stand hire');
+    expect(quote.rows.filter(({ note }) => note !== null)).toHaveLength(2);
+  });
+
+  it('leaves an open decision open', () => {
+    const open = order('three-tiers-for-sixty').decisions.filter(({ answer }) => answer === null);
+    expect(open.map(({ question }) => question)).toEqual(['Who takes the flowers off before cutting']);
+  });
+});
+
+describe('the view of a week', () => {
+  it('mixes one batter of several orders together, with whole eggs in every bowl', () => {
+    const [plain] = week('2026-W48').batters;
+    const orders = plain?.bowlfuls.flatMap(({ tins }) => tins.map(({ name }) => name));
+    expect(orders).toEqual(
+      expect.arrayContaining(['Two jam sandwich cakes', 'Three tiers for sixty: bottom tier']),
+    );
+    for (const bowl of plain?.bowlfuls ?? [])
+      for (const egg of bowl.eggs) expect(Number.isInteger(egg.count.value)).toBe(true);
+  });
+
+  it('Σ bowls = Σ what the tins get + what is over, in grams', () => {
+    for (const { batters } of view.weeks) {
+      for (const { batter, surplus, bowlfuls } of batters) {
+        for (const bowl of bowlfuls) {
+          const filled = bowl.tins.reduce((all, { count, each }) => all + count.value * each.value, 0);
+          const over = Math.max(0, bowl.surplus.value);
+          expect(Math.abs(bowl.batter.value - filled - over)).toBeLessThanOrEqual(0.01 * bowl.tins.length);
+        }
+        const sum = (of: (bowl: (typeof bowlfuls)[number]) => number): number =>
+          bowlfuls.reduce((all, bowl) => all + of(bowl), 0);
+        expect(sum((bowl) => bowl.batter.value)).toBeCloseTo(batter.value, 3);
+        expect(sum((bowl) => bowl.surplus.value)).toBeCloseTo(surplus.value, 3);
+      }
+    }
+  });
+
+  it('tells each order whose batter is shared to weigh from the week sheet', () => {
+    expect(order('three-tiers-for-sixty').sharedText).toContain('R-2215');
+    expect(order('numeral-six').sharedText).toBeNull();
+  });
+
+  it('mixes every bowl on a day before its hand-over', () => {
+    const { batters, orders } = week('2026-W48');
+    const last =
+      orders
+        .map(({ handOver }) => handOver.localTime.slice(0, 10))
+        .sort()
+        .at(-1) ?? '';
+    for (const { mixedOn } of batters)
+      for (const day of mixedOn) expect(day === null ? '' : day).toMatch(/^2026-11-2\d$/);
+    expect(batters.flatMap(({ mixedOn }) => mixedOn).every((day) => day !== null && day < last)).toBe(true);
+  });
+
+  it('buys for all orders what buying order by order would never undercut', () => {
+    const { shopping, orders } = week('2026-W48');
+    const alone = orders.reduce((sum, { id }) => sum + order(id).shopping.total.value, 0);
+    expect(shopping.total.value).toBeLessThanOrEqual(alone + 2000);
+    const needed = shopping.rows.find(({ ingredient }) => ingredient.id === 'butter')?.needed.value ?? 0;
+    expect(needed).toBeGreaterThan(3000);
+  });
+
+  it('has hours for the week and for each of its orders, and a calendar day for each', () => {
+    const own = view.timetables.filter(({ weekId }) => weekId === '2026-W48');
+    expect(own.map(({ orderId }) => orderId)).toEqual([null, ...week('2026-W48').orders.map(({ id }) => id)]);
+    for (const { view: hours } of own) expect(hours.days.length).toBeGreaterThan(0);
+  });
+});
+
+describe('an order that cannot be finished in time', () => {
+  it('is told in the week, and everything else of it still stands', () => {
+    const work = { ...content.work, workingDay: { fromMin: 720, toMin: 725 } };
+    const weeks = content.weeks.map((one) => ({
+      ...one,
+      calendar: {
+        ...one.calendar,
+        days: one.calendar.days.map((day) => ({
+          ...day,
+          workFromMinute: day.startMinute + 720,
+          workToMinute: day.startMinute + 725,
+        })),
+      },
+    }));
+    const short = ordersView({ ...content, work, weeks });
+    expect(short.weeks[0]?.refusals.length).toBeGreaterThan(0);
+    expect(short.timetables).toEqual([]);
+    expect(short.orders[0]?.batters.length).toBeGreaterThan(0);
+  });
+});
