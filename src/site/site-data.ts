@@ -3,6 +3,7 @@
  * computed twice for two pages.
  */
 import type { Content } from '../domain/content.ts';
+import type { Locale } from '../domain/kitchen.ts';
 import { filesOfCards } from '../views/card-files.ts';
 import { chartName } from '../views/chart-name.ts';
 import type { ChartViews } from '../views/chart-views.ts';
@@ -25,15 +26,26 @@ import { sampleLabels } from '../views/label-samples.ts';
 import { chartPath, type PageLink, SECTION_LINKS, type SectionLink } from '../views/nav.ts';
 import { portionsView } from '../views/portions.ts';
 import { type RecipeView, recipeView } from '../views/recipe.ts';
+import { structuredRecipe } from '../views/recipe-structured.ts';
 import type { TinChartView } from '../views/tin-chart.types.ts';
 import { tinsView } from '../views/tins.ts';
 import { finishingWorkingView } from '../views/working-finishing.ts';
+import { type AroundWords, aroundWordsFor } from '../wording/around/index.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
 import { formatDate } from '../wording/date.ts';
 import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
+import {
+  type FindPage,
+  findPage,
+  type GlossaryPage,
+  glossaryPage,
+  type OfflinePage,
+  offlinePage,
+} from './around/around-pages.ts';
+import { findables } from './around/find-index.ts';
 import { type BakePage, type BakesPage, bakePage, bakesPage } from './bake-pages.ts';
 import { type ChartPage, chartPage, type WorkingPage, workingPage } from './chart-page.ts';
 import {
@@ -77,12 +89,14 @@ export interface SiteInput {
 
 /** Pagination wants lists: a page that stands alone is a list of one. */
 export interface SiteData {
-  lang: string;
+  lang: Locale;
   kitchenName: string;
   place: string;
   edition: string;
   editionText: string;
   siteUrl: string | null;
+  /** The same without a slash at its end; '' where it is not known. */
+  base: string;
   themeColour: { light: string; dark: string };
   logo: string;
   icon: string | null;
@@ -92,7 +106,12 @@ export interface SiteData {
   tins: ListPage[];
   tinPages: TinPage[];
   recipes: ListPage[];
-  recipePages: (RecipeView & { methodHtml: string; flavoured: PageLink[]; cards: DownloadLink[] })[];
+  recipePages: (RecipeView & {
+    methodHtml: string;
+    structured: string;
+    flavoured: PageLink[];
+    cards: DownloadLink[];
+  })[];
   charts: ListPage[];
   chartPages: ChartPage[];
   workingPages: WorkingPage[];
@@ -103,6 +122,10 @@ export interface SiteData {
   finishing: FinishingPage[];
   finishPages: FinishPage[];
   planner: PlannerPage[];
+  glossary: GlossaryPage[];
+  offline: OfflinePage[];
+  find: FindPage[];
+  around: AroundWords;
   portions: PortionsPage[];
   labels: LabelsPage[];
   labelPages: LabelPage[];
@@ -140,8 +163,21 @@ function sectionsOf({
   );
 }
 
-/** The data of a whole site. */
+/** Linked data as a page may hold it: no tag inside can end the script. */
+function structuredOf(recipeId: string, { content, charts }: SiteInput): string {
+  const recipe = content.recipes.find(({ id }) => id === recipeId);
+  if (recipe === undefined) return '';
+  const plain = charts.find(({ chart }) => chart.recipe.id === recipeId && chart.flavours.length === 0);
+  return JSON.stringify(structuredRecipe(recipe, plain?.chart, content)).replaceAll('<', '\\u003c');
+}
+
+/** The data of a whole site; what can be found is told last, of all the rest. */
 export function siteData(input: SiteInput): SiteData {
+  const data = pagesData(input);
+  return { ...data, find: [findPage(data.lang, findables(data))] };
+}
+
+function pagesData(input: SiteInput): SiteData {
   const { content, files } = input;
   const flavours = flavourViews(content);
   const finishing = input.finishing ?? finishingCharts(content);
@@ -170,6 +206,7 @@ export function siteData(input: SiteInput): SiteData {
     edition: kitchen.edition,
     editionText: formatDate(kitchen.edition),
     siteUrl: kitchen.siteUrl ?? null,
+    base: (kitchen.siteUrl ?? '').replace(/\/*$/, ''),
     themeColour: { light: houseStyle.colours.light.paper, dark: houseStyle.colours.dark.paper },
     logo: inlineLogo(input.logoSvg, houseStyle),
     icon: input.logoSvg === null ? null : ICON_PATH,
@@ -182,6 +219,7 @@ export function siteData(input: SiteInput): SiteData {
     recipePages: recipes.map((recipe) => ({
       ...recipe,
       methodHtml: markdownHtml(recipe.methodMarkdown, 1),
+      structured: structuredOf(recipe.id, input),
       flavoured: flavouredCharts(recipe.id, charts),
       cards: filesOfCards(recipe.id, files).map(downloadLink),
     })),
@@ -205,6 +243,10 @@ export function siteData(input: SiteInput): SiteData {
     finishPages: finishing.flatMap((view) =>
       view.finishes.map((finish) => finishPage(finish, view, finishingWords)),
     ),
+    around: aroundWordsFor(kitchen.locale),
+    glossary: [glossaryPage(kitchen.locale)],
+    offline: [offlinePage(kitchen.locale)],
+    find: [],
     planner: content.recipes.length === 0 ? [] : [plannerPage(kitchen)],
     portions:
       portions.rows.length === 0
