@@ -26,6 +26,8 @@ const KINDS = [
   'tins/loaf-9-5.html',
   'bakes/vanilla-equal-weights.html',
   'pages/cautions.html',
+  'labels.html',
+  'labels/harvest-fruit.html',
   'downloads.html',
   '404.html',
 ];
