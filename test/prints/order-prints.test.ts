@@ -143,7 +143,8 @@ describe('quotes, shopping lists and week sheets', () => {
     const [second] = content.houseStyles;
     for (const [at, draw] of draws.entries()) {
       expect(faultsOf(await made(draw, content.houseStyle, 'A4'), content.houseStyle)).toEqual([]);
-      if (second) expect(faultsOf(await made(draw, second.style, 'Letter'), second.style)).toEqual([]);
+      if (second && (at === draws.length - 1 || process.env.TINWRIGHT_LONG === '1'))
+        expect(faultsOf(await made(draw, second.style, 'Letter'), second.style)).toEqual([]);
     }
   });
 
