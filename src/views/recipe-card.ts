@@ -57,8 +57,8 @@ function sizeBeside(name: string, sizeText: string, measured: boolean): string {
 
 function cardBake({ bake }: TinChartRow): CardBake | null {
   if (!bake) return null;
-  const { dial, firstLook, expectedBy, core } = bake;
-  return { dial, firstLook, expectedBy, core };
+  const { dial, firstLook, expectedBy, core, band } = bake;
+  return { dial, firstLook, expectedBy, core, band };
 }
 
 /** What the chart says once for all its tins stands with those that it concerns. */

@@ -9,6 +9,8 @@ export interface CardBake {
   firstLook: Figure;
   expectedBy: Figure;
   core: boolean;
+  /** An insulated band goes round the tin. */
+  band: boolean;
 }
 
 /** One tin's figures, the very ones of the tin chart. */

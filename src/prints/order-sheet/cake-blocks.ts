@@ -50,6 +50,7 @@ export function bakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
           paragraphs: [
             paragraph(tier.bake?.dial.text ?? '–', look.strong),
             ...(tier.bake?.core ? [paragraph(words.sheet.withCore, typeScale.rowNote)] : []),
+            ...(tier.bake?.band ? [paragraph(words.sheet.withBand, typeScale.rowNote)] : []),
           ],
         },
         time(tier.bake?.firstLook.text),

@@ -77,8 +77,8 @@ export function ovenLines(parts: CardParts, tins: readonly CardTin[]): Block[] {
   const { form, words } = parts;
   const items = tins.flatMap(({ name, bake }): MethodItem[] => {
     if (!bake) return [];
-    const { dial, firstLook, expectedBy, core } = bake;
-    const text = words.inOven(name, dial.text, firstLook.text, expectedBy.text, core);
+    const { dial, firstLook, expectedBy, core, band } = bake;
+    const text = words.inOven(name, dial.text, firstLook.text, expectedBy.text, core, band);
     return [{ kind: 'item', number: null, list: 'oven', spans: [{ text, emphasis: 'none' }] }];
   });
   if (items.length === 0) return [];

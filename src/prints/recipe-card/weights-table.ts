@@ -70,11 +70,13 @@ function ovenRows(tins: readonly CardTin[], { words, form }: CardParts): Row[] {
   const told = tins.flatMap(({ bake }) => bake ?? []);
   if (told.length === 0) return [];
   const core = row(words.core, (bake) => (bake.core ? words.coreIn : words.coreOut));
+  const band = row(words.band, (bake) => (bake.band ? words.bandOn : words.coreOut));
   return [
     row(words.dial, ({ dial }) => unbroken(dial.text)),
     row(words.firstLook, ({ firstLook }) => unbroken(firstLook.text)),
     row(words.doneBy, ({ expectedBy }) => unbroken(expectedBy.text)),
     ...(told.some((bake) => bake.core) ? [core] : []),
+    ...(told.some((bake) => bake.band) ? [band] : []),
   ];
 }
 

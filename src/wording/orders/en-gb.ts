@@ -158,6 +158,7 @@ export const enGbOrders: OrderWords = {
       `g into ${count > 1 ? 'each of ' : ''}${cake.charAt(0).toLowerCase()}${cake.slice(1)}: ${tin}`,
     surplus: (text) => `After filling: ${text}.`,
     withCore: 'with the heating core',
+    withBand: 'with the insulated band',
     finishMade: (name, grams) => `${name}, ${grams}\u00a0g`,
     rollTo: (size, grams) => `roll out ${grams}\u00a0g to ${size}`,
     openBy: (question, date) => `${question} (by ${date})`,

@@ -120,6 +120,7 @@ export interface OrderWords {
     intoTin: (cake: string, tin: string, count: number) => string;
     surplus: (text: string) => string;
     withCore: string;
+    withBand: string;
     /** 'Raspberry jam, 368 g' */
     finishMade: (name: string, grams: string) => string;
     rollTo: (size: string, grams: string) => string;

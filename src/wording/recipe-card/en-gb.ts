@@ -12,8 +12,10 @@ export const enGbCards: RecipeCardWords = {
   core: 'Heating core',
   coreIn: 'in',
   coreOut: 'none',
-  inOven: (tin, dial, firstLook, doneBy, core) =>
-    `${tin}: ${dial}, first look ${firstLook}, done by ${doneBy}${core ? ', heating core in' : ''}.`,
+  band: 'Insulated band',
+  bandOn: 'on',
+  inOven: (tin, dial, firstLook, doneBy, core, band) =>
+    `${tin}: ${dial}, first look ${firstLook}, done by ${doneBy}${core ? ', heating core in' : ''}${band ? ', band on' : ''}.`,
   inTheOven: 'In the oven',
   earlierLook: 'Where the method gives other times, take the earlier first look.',
   ready: 'Ready',

@@ -11,8 +11,17 @@ export interface RecipeCardWords {
   core: string;
   coreIn: string;
   coreOut: string;
+  band: string;
+  bandOn: string;
   /** A tin's oven in one line, where there is no room for a column. */
-  inOven: (tin: string, dial: string, firstLook: string, doneBy: string, core: boolean) => string;
+  inOven: (
+    tin: string,
+    dial: string,
+    firstLook: string,
+    doneBy: string,
+    core: boolean,
+    band: boolean,
+  ) => string;
   inTheOven: string;
   /** Which of two times to heed. */
   earlierLook: string;
