@@ -6,7 +6,9 @@ import type { Recipe } from '../../src/domain/recipe.ts';
 import { readContent } from '../../src/read/content.ts';
 import { chartBake } from '../../src/views/bake-figures.ts';
 import { bakeGuideView } from '../../src/views/bake-guide.ts';
+import { chartViews } from '../../src/views/chart-views.ts';
 import { type RecipeBakes, recipeBakes } from '../../src/views/recipe-bakes.ts';
+import { recipeCardView } from '../../src/views/recipe-card.ts';
 
 let demo: Content;
 let recipe: Recipe;
@@ -123,5 +125,22 @@ describe('cores', () => {
     expect(advice(recipe, 'ring-10', 65)).toMatchObject({ coreIsWorthIt: false, noCore: 'tube' });
     const foam: Recipe = { ...recipe, method: 'angel' };
     expect(advice(foam, 'round-10', 65)).toMatchObject({ coreIsWorthIt: false, noCore: 'foam' });
+  });
+});
+
+describe('a kitchen with bands and no core', () => {
+  it('is told to put one on where the edge needs it, on the chart, in its times and on the card', () => {
+    const kitchen: Kitchen = { ...demo.kitchen, oven: { fan: false, dial: 'C', core: 'none', band: true } };
+    const content = { ...demo, kitchen, flavours: [], recipes: [recipe] };
+    const hot: Recipe = { ...recipe, finishedHeightMm: 75, ovenC: 180 };
+    const [view] = chartViews({ ...content, recipes: [hot] });
+    const rows = (view?.chart.rows ?? []).filter(({ bake }) => bake?.band);
+    expect(rows.length).toBeGreaterThan(0);
+    for (const { bake } of rows) expect(bake?.advice).toContain('Band round the tin.');
+    if (view === undefined) throw new Error('no chart');
+    const card = recipeCardView({ kitchen, recipe: hot, chart: view.chart });
+    const banded = card.tins.filter(({ bake }) => bake?.band).map(({ id }) => id);
+    expect(banded.length).toBeGreaterThan(0);
+    expect(rows.map(({ id }) => id)).toEqual(expect.arrayContaining(banded));
   });
 });
