@@ -1,8 +1,9 @@
 /** The back: a code that leads to the site, and a rule of 100 mm that tells whether the print is at its true size. */
 import type { BookletView } from '../../views/booklet/booklet.types.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
-import { drawQr, qrCode } from '../qr.ts';
 import { paragraph } from '../sheet/lines.ts';
+import { drawLogo, logoWidthMm } from '../sheet/logo.ts';
+import { drawPageCode, type PageCode, pageCode } from '../sheet/page-code.ts';
 import { lineWeightPt } from '../sheet/rules.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { PathStep, Surface } from '../sheet/surface.ts';
@@ -12,6 +13,7 @@ import { bookletType } from './booklet-type.ts';
 
 const RULER_MM = 100;
 const QR_MM = 24;
+const LOGO_MM = 14;
 
 const tickMm = (mm: number): number => (mm % 10 === 0 ? 4 : mm % 5 === 0 ? 2.8 : 1.8);
 
@@ -25,20 +27,9 @@ function drawRuler(surface: Surface, context: SheetContext, xMm: number, yMm: nu
   surface.path(steps, { stroke: context.inks.ink, lineWidthPt: lineWeightPt.thin });
 }
 
-function drawCode(
-  surface: Surface,
-  url: string,
-  words: BookletWords,
-  context: SheetContext,
-  xMm: number,
-  yMm: number,
-) {
+function drawCode(surface: Surface, context: SheetContext, code: PageCode, xMm: number, yMm: number): void {
   const box = { xMm, yMm, widthMm: QR_MM, heightMm: QR_MM };
-  surface.link(box, { url }, words.imprint.siteCode, () =>
-    surface.within('Figure', { alt: `${words.imprint.siteCode}: ${url}`, box }, () =>
-      drawQr(surface, qrCode(url), { xMm, yMm, sideMm: QR_MM }, context.inks.ink),
-    ),
-  );
+  drawPageCode(surface, context, code, { code: box, link: box }, () => undefined);
 }
 
 /** Draws the back cover into the body's frame. */
@@ -60,15 +51,16 @@ export function drawBackCover(
   const foot = yMm + heightMm;
   surface.within('Sect', { key: 'back' }, () => {
     const top = yMm + heightMm * 0.32;
+    const logoMm = logoWidthMm(context, LOGO_MM);
+    surface.artifact(() => drawLogo(surface, context, middle - logoMm / 2, top - LOGO_MM - 4, LOGO_MM));
     surface.within('P', {}, () => drawText(surface, context, name, xMm, top, 'centre'));
     surface.within('P', {}, () => drawText(surface, context, line, xMm, top + name.heightMm + 1, 'centre'));
-    if (view.siteUrl !== null) {
-      const code = set(words.imprint.siteCode, bookletType.quiet);
+    const code = pageCode(view.siteUrl ?? undefined, '', words.imprint.siteCode);
+    if (code !== null) {
+      const said = set(words.imprint.siteCode, bookletType.quiet);
       const codeTop = top + name.heightMm + line.heightMm + 12;
-      surface.within('P', {}, () =>
-        drawCode(surface, view.siteUrl ?? '', words, context, middle - QR_MM / 2, codeTop),
-      );
-      surface.within('P', {}, () => drawText(surface, context, code, xMm, codeTop + QR_MM + 1, 'centre'));
+      drawCode(surface, context, code, middle - QR_MM / 2, codeTop);
+      surface.within('P', {}, () => drawText(surface, context, said, xMm, codeTop + QR_MM + 1, 'centre'));
     }
     surface.artifact(() => drawRuler(surface, context, middle - RULER_MM / 2, foot - rule.heightMm - 1.5));
     surface.within('P', {}, () => drawText(surface, context, rule, xMm, foot - rule.heightMm, 'centre'));

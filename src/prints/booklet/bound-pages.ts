@@ -48,7 +48,15 @@ interface Part {
 }
 
 function partsOf({ view, words, lang, context }: BookletParts, { widthMm, heightMm }: PageFrame): Part[] {
-  const parts: SectionParts = { words, lang, mass: view.mass, context, widthMm, heightMm };
+  const parts: SectionParts = {
+    siteUrl: view.siteUrl,
+    words,
+    lang,
+    mass: view.mass,
+    context,
+    widthMm,
+    heightMm,
+  };
   const all: Part[] = [
     { running: words.use.heading, sections: [useSection(view.use, parts)] },
     { running: view.overview.title, sections: [overviewSection(view.overview, parts)] },

@@ -5,6 +5,7 @@ import type { BookletView } from '../../views/booklet/booklet.types.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
 import { formatDate } from '../../wording/date.ts';
 import { paragraph } from '../sheet/lines.ts';
+import { drawLogo, logoWidthMm } from '../sheet/logo.ts';
 import { hairline, lineWeightPt } from '../sheet/rules.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Surface } from '../sheet/surface.ts';
@@ -25,6 +26,7 @@ interface Shelf {
 }
 
 const GAP_MM = 4;
+const LOGO_MM = 17;
 const SCALES = [2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 25, 30, 40, 50, 80];
 
 function shelves(plans: readonly Plan[], widthMm: number, scale: number): Shelf[] {
@@ -121,8 +123,10 @@ export function drawCover(
 ): void {
   const { widthMm, heightMm } = frame;
   const { cover, coverLine, lead, body } = bookletType;
+  const logoMm = logoWidthMm(context, LOGO_MM);
+  const besideLogoMm = logoMm === 0 ? widthMm : widthMm - logoMm - GAP_MM;
   const set = (text: string, type: typeof cover): SetText =>
-    setText([paragraph(text, type)], widthMm, context);
+    setText([paragraph(text, type)], besideLogoMm, context);
   const draw = (tag: 'H1' | 'P', text: SetText, yMm: number) =>
     surface.within(tag, {}, () => drawText(surface, context, text, xMm, yMm));
   const top = frame.yMm;
@@ -135,6 +139,7 @@ export function drawCover(
   const plateTop = top + line.heightMm + title.heightMm + subtitle.heightMm + 14;
   const footTop = top + heightMm - foot.heightMm;
   surface.within('Sect', { key: 'cover' }, () => {
+    surface.artifact(() => drawLogo(surface, context, xMm + widthMm - logoMm, top, LOGO_MM));
     draw('P', line, top);
     draw('H1', title, top + line.heightMm + 1);
     draw('P', subtitle, top + line.heightMm + title.heightMm + 4);

@@ -11,12 +11,14 @@ import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Block } from '../sheet/strip.ts';
 import { table } from '../sheet/table/table.ts';
 import type { Cell, TableSpec } from '../sheet/table/types.ts';
+import { besideCode } from './beside-code.ts';
 import { keptWithNext, noShortEnds, spaced } from './block-wraps.ts';
 import { bookletType, methodLook } from './booklet-type.ts';
 import { weightsTables } from './recipe-weights.ts';
 import { headingOf, ROW_PADDING_MM } from './small-table.ts';
 
 export interface SectionParts {
+  siteUrl: string | null;
   words: BookletWords;
   lang: Locale;
   mass: 'g' | 'oz';
@@ -27,9 +29,9 @@ export interface SectionParts {
 
 function factsBlock({ facts }: BookletRecipe): Block {
   const spans = facts.flatMap(({ label, text }, index): Span[] => [
-    ...(index === 0 ? [] : [{ text: ' · ', colour: 'quietInk' as const }]),
     { text: `${label} `, font: 'textBold' },
-    { text },
+    // The dot stays with what it closes.
+    { text: index < facts.length - 1 ? `${text}\u00a0· ` : text },
   ]);
   return textParagraph('facts', { spans, type: bookletType.body }, 2);
 }
@@ -154,14 +156,19 @@ export function recipeSection(recipe: BookletRecipe, parts: SectionParts): Secti
     key: recipe.anchor,
     startsPage: true,
     blocks: [
-      heading(recipe.name, {
-        level: 2,
-        type: bookletType.title,
-        bookmark: recipe.name,
-        anchor: recipe.anchor,
-      }),
-      textParagraph('summary', paragraph(recipe.summary, bookletType.lead), 1),
-      factsBlock(recipe),
+      besideCode(
+        [
+          heading(recipe.name, {
+            level: 2,
+            type: bookletType.title,
+            bookmark: recipe.name,
+            anchor: recipe.anchor,
+          }),
+          textParagraph('summary', paragraph(recipe.summary, bookletType.lead), 1),
+          factsBlock(recipe),
+        ],
+        { siteUrl: parts.siteUrl, path: recipe.path, text: words.recipe.working },
+      ),
       ...formulaBlocks(recipe, words),
       ...recipe.allergens.map(({ code, text }) => caution(code, text)),
       ...methodBlocks('method', recipe.method, methodLook),

@@ -16,7 +16,14 @@ const CLOSE_PT = 10.4;
 const NAMES_MM = 22;
 const LEAST_TIN_MM = 13.5;
 
-const close = (type: TypeStyle): TypeStyle => ({ ...type, leadingPt: CLOSE_PT });
+const closer = new Map<TypeStyle, TypeStyle>();
+
+/** One style for each, so that what is measured in it is remembered. */
+function close(type: TypeStyle): TypeStyle {
+  const known = closer.get(type) ?? { ...type, leadingPt: CLOSE_PT };
+  closer.set(type, known);
+  return known;
+}
 
 const closeSet = (cell: Cell): Cell => ({
   ...cell,

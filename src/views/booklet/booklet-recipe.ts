@@ -8,6 +8,7 @@ import { wordsFor } from '../../wording/locales/index.ts';
 import type { Words } from '../../wording/words.ts';
 import { dialTextsOf } from '../bake-figures.ts';
 import { methodPieces } from '../method-text.ts';
+import { workingPath } from '../nav.ts';
 import { recipeView } from '../recipe.ts';
 import type { TinChartRow, TinChartView } from '../tin-chart.types.ts';
 import { bakeAnchor, formulaAnchor, recipeAnchor, weightsAnchor } from './anchors.ts';
@@ -100,6 +101,7 @@ export function bookletRecipe(
     id: chart.id,
     name: chart.title,
     summary: recipe.summary,
+    path: workingPath(chart.id),
     anchor: recipeAnchor(chart.id),
     facts: factsOf(recipe, chart, content, words),
     formula: written.formula.map(

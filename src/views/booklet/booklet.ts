@@ -120,6 +120,7 @@ function useOf({ content, charts, mass }: BookletSource, words: BookletWords): B
       ...(hasEggs ? [points.over] : []),
       points.letters,
       ...(charts.some(({ bake }) => bake) ? [points.oven] : []),
+      ...(content.kitchen.siteUrl === undefined ? [] : [points.code]),
     ],
     cautions: [
       { code: 'allergens-general', text: allergens },

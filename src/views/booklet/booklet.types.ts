@@ -82,6 +82,8 @@ export interface BookletIngredient extends Named {
 
 export interface BookletRecipe extends Named {
   summary: string;
+  /** From the site's root: how the figures were worked out. */
+  path: string;
   anchor: string;
   facts: BookletFact[];
   formula: BookletIngredient[];

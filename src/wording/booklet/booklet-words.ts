@@ -36,6 +36,7 @@ export interface BookletWords {
       over: { head: string; text: string };
       letters: { head: string; text: string };
       oven: { head: string; text: string };
+      code: { head: string; text: string };
     };
     allergens: string;
   };
@@ -51,6 +52,8 @@ export interface BookletWords {
     unchecked: (count: number) => string;
   };
   recipe: {
+    /** Where the code beside the name leads. */
+    working: string;
     formula: string;
     amount: string;
     total: (grams: string) => string;

@@ -80,6 +80,10 @@ export const enGbBooklet: BookletWords = {
         head: 'Times',
         text: 'are a window. Look first at the first, expect the cake by the second, and trust the signs before the clock.',
       },
+      code: {
+        head: 'The square',
+        text: 'beside a recipe’s name opens on a telephone the page where its figures are worked out.',
+      },
     },
     allergens:
       'Allergens are named with every recipe as its ingredients are written down. Packets change: read them again each time you bake for someone else, and say what is in it.',
@@ -99,6 +103,7 @@ export const enGbBooklet: BookletWords = {
     unchecked: (count) => `${count} not checked`,
   },
   recipe: {
+    working: 'How these figures were worked out',
     formula: 'As written',
     amount: 'Amount',
     total: (grams) => `Together ${grams}.`,

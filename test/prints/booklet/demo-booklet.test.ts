@@ -5,10 +5,12 @@
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import jsQR from 'jsqr';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { HouseStyle } from '../../../src/domain/house-style.ts';
 import { readContent } from '../../../src/read/content.ts';
 import { demoOutput } from '../../build/support/demo-output.ts';
+import { pageImage } from '../../reading-back/page-image.ts';
 import { pageContents, rawObjects } from '../../reading-back/raw-objects.ts';
 import { type ReadPdf, type ReadText, readPdf } from '../../reading-back/read-pdf.ts';
 import { nodesWithin, rolesWithin, spokenText } from '../../reading-back/structure.ts';
@@ -50,6 +52,7 @@ const CASES: Case[] = isLong
     )
   : [{ folder: '', place: 'print/booklet', ...A4 }];
 
+const SITE = 'https://dunnock-stair.example.org/';
 /** Office paper, as the booklet takes it when the kitchen says nothing else. */
 const LEAF_MM = 0.1;
 
@@ -63,6 +66,7 @@ interface ShownTin {
 }
 
 interface ShownChart {
+  id: string;
   title: string;
   tins: ShownTin[];
 }
@@ -197,6 +201,20 @@ describe.each(CASES)('the demo booklet on $page pages ($place)', (form) => {
       const [, number] = /, (\d+)/.exec(description) ?? [];
       expect(to, `${description} on ${from}`).toBe(Number(number));
     }
+  });
+
+  it('carries codes that decode to the page of each recipe, and to the site', async () => {
+    const [recipe] = charts;
+    const pages = [pageOfHeading(recipe?.title ?? ''), pdf.pages.length];
+    const codes = await Promise.all(
+      pages.map(async (number) => {
+        const { pixels, widthPx, heightPx } = await pageImage(reading, number, 200);
+        return jsQR.default(pixels, widthPx, heightPx, { inversionAttempts: 'dontInvert' })?.data;
+      }),
+    );
+    expect(codes).toEqual([`${SITE}working/${recipe?.id}.html`, SITE]);
+    for (const [index, number] of pages.entries())
+      expect(pdf.pages[number - 1]?.links.map(({ url }) => url)).toContain(codes[index]);
   });
 
   it('says in its tables what the chart files say', () => {
