@@ -11,6 +11,7 @@ export type PrintKind =
   | 'cutting-guide'
   | 'label'
   | 'order-sheet'
+  | 'stack-sheet'
   | 'shopping-list'
   | 'quote'
   | 'day-sheet'
@@ -26,6 +27,7 @@ export const PRINT_KINDS: readonly PrintKind[] = [
   'cutting-guide',
   'label',
   'order-sheet',
+  'stack-sheet',
   'shopping-list',
   'quote',
   'day-sheet',

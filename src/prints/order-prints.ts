@@ -10,6 +10,8 @@ import { ovenPlanPrint } from './oven-plan.ts';
 import { quotePrint } from './quote.ts';
 import type { Print } from './sheet/surface.ts';
 import { shoppingListPrint } from './shopping-list.ts';
+import { isStacked, stackSheetPrint } from './stack-sheet.ts';
+import { supportTemplatePrint } from './support-template.ts';
 import { weekSheetPrint } from './week-sheet.ts';
 
 const isWanted = (id: string, orderIds: readonly string[] | null): boolean =>
@@ -41,6 +43,22 @@ const orderSheets: Printable = {
           orderSheetPrint(view, style, metrics, paper, locale, codeFor(content)),
         ),
       ];
+    }),
+};
+
+/** The stack's sheet, and the template that its supports are marked by. */
+const stackSheets: Printable = {
+  kind: 'stack-sheet',
+  prints: (source) =>
+    onEach(source, (paper) => {
+      const { content, style, metrics } = source;
+      const { locale } = content.kitchen;
+      return wantedOrders(source)
+        .filter(isStacked)
+        .flatMap((view) => [
+          stackSheetPrint(view, style, metrics, paper, locale, codeFor(content)),
+          supportTemplatePrint(view, style, metrics, paper, locale),
+        ]);
     }),
 };
 
@@ -96,6 +114,7 @@ const ovenPlans: Printable = {
 
 export const orderPrintables: readonly Printable[] = [
   orderSheets,
+  stackSheets,
   shoppingLists,
   quotes,
   daySheets,

@@ -130,7 +130,8 @@ export function filesOfLabelSheets(files: readonly BuiltFile[]): BuiltFile[] {
 
 /** Kinds of files that an order or a week has, as they stand in file names; '' for its figures and its calendar. */
 export const ORDER_FILES = [
-  ...(['order-sheet', 'week-sheet', 'day-sheet', 'oven-plan', 'shopping-list', 'quote'] as const),
+  ...(['order-sheet', 'stack-sheet', 'support-template', 'week-sheet', 'day-sheet', 'oven-plan'] as const),
+  ...(['shopping-list', 'quote'] as const),
   ...(['full', 'allergen-cards', 'timetable', ''] as const),
 ] as const;
 export type OrderFileKind = (typeof ORDER_FILES)[number];

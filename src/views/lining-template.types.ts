@@ -4,10 +4,10 @@ import type { Caution } from './figure.ts';
 import type { TinPicture } from './tin-picture.ts';
 
 /** Pieces of one group share sheets; a baker prints the groups she wants. */
-export type TemplateGroup = 'lining' | 'levelling' | 'board';
+export type TemplateGroup = 'lining' | 'levelling' | 'board' | 'supports';
 
 export interface TemplateGuide {
-  kind: 'rim' | 'lap' | 'foot' | 'level' | 'baked' | 'cake';
+  kind: 'rim' | 'lap' | 'foot' | 'level' | 'baked' | 'cake' | 'support' | 'hole' | 'back';
   steps: OutlineStep[];
   /** False where the guide names an edge that is cut anyway. */
   drawn: boolean;

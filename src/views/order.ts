@@ -1,4 +1,5 @@
 /** An order as plain data, from what was agreed to what is handed over. */
+import { orderStack } from '../compute/orders/order-stack.ts';
 import type { PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
@@ -9,6 +10,7 @@ import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { stackWordsFor } from '../wording/stacks/index.ts';
 import type { Caution } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
 import type { DecisionView, HandOverView, OrderFact, OrderView } from './order.types.ts';
@@ -21,6 +23,7 @@ import { orderTiers, tierName } from './order-tiers.ts';
 import type { WorkedOrder } from './planned-orders.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import { shoppingView } from './shopping.ts';
+import { stackView } from './stack-sheet.ts';
 
 const KG_G = 1000;
 
@@ -118,6 +121,7 @@ export function orderView(
   const tiers = orderTiers(planned, content, bakes);
   const allergens = orderAllergens(planned, content);
   const inedible = order.extras.filter((extra) => extra.inedible).map(({ name }) => name);
+  const stack = orderStack(planned, content.finishing);
   const text = portionsText(planned, words);
   const head = { title: order.title, reference: order.reference };
   const cakes = order.tiers.reduce((sum, { count }) => sum + count, 0);
@@ -140,6 +144,8 @@ export function orderView(
     finishes: orderFinishes(planned, content),
     decisions: decisionsOf(planned),
     inedible,
+    stack: stack === null || stack === 'unknown-width' ? null : stackView(planned, stack, kitchen),
+    noStackText: stack === 'unknown-width' ? stackWordsFor(kitchen.locale).unknownWidth : null,
     allergens,
     portions: countFigure(portions),
     portionsWanted: order.portions === undefined ? null : countFigure(order.portions.wanted),

@@ -30,6 +30,7 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'cutting-guide': ['recipes', 'tins'],
   label: ['recipes', 'flavours'],
   'order-sheet': ['orders'],
+  'stack-sheet': ['orders'],
   'shopping-list': ['orders'],
   quote: ['orders'],
   'day-sheet': ['orders'],
@@ -38,7 +39,7 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
 };
 
 /** Orders are weighed in grams: a mix of units on one sheet is a mistake waiting. */
-const GRAMS_ONLY: readonly PrintKind[] = ['order-sheet', 'shopping-list', 'quote', 'day-sheet', 'oven-plan'];
+const GRAMS_ONLY: readonly PrintKind[] = ['order-sheet', 'stack-sheet', 'shopping-list', 'quote', 'day-sheet', 'oven-plan'];
 
 /** Which kinds of print come in sizes of their own. */
 const SIZES: Partial<Record<PrintKind, readonly string[]>> = {

@@ -34,7 +34,7 @@ export interface TemplateLayout {
   sheets: PatternSheet[];
 }
 
-const GROUPS: readonly TemplateGroup[] = ['lining', 'levelling', 'board'];
+const GROUPS: readonly TemplateGroup[] = ['lining', 'levelling', 'board', 'supports'];
 /** A joint costs the baker about as much as this share of a sheet. */
 const JOINT_COST = 0.15;
 
@@ -96,7 +96,7 @@ function itemsOf(
 
 /** Pieces, parts and sheets of one tin on one paper. */
 export function templateLayout(
-  view: LiningTemplateView,
+  view: Pick<LiningTemplateView, 'pieces' | 'tinName'>,
   paper: PaperName,
   labels: TemplateLabels,
   context: SheetContext,

@@ -1,4 +1,5 @@
 /** One part of a piece at true size: its lines, its marks, and words set where they cross no line. */
+import type { TemplateGuide } from '../../views/lining-template.types.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Paint, PathStep, Surface } from '../sheet/surface.ts';
 import { type Curve, clippedCurves, curvesOf, type Spot, stepsOfCurves, type Window } from './curves.ts';
@@ -28,6 +29,8 @@ interface Stroke {
 
 /** Words that found no room on a part stand so far below it. */
 export const BESIDE_GAP_MM = 3;
+/** Guides that are marks, not edges. */
+const SOLID: readonly TemplateGuide['kind'][] = ['baked', 'support', 'hole', 'back'];
 const CENTRE: Spot = { x: 0, y: 0 };
 const EXTRA_MM = 1;
 
@@ -46,7 +49,7 @@ function strokesOf({ piece }: LaidPiece, { window, joints }: Part): Stroke[] {
     { curves: inWindow(piece.cut), paint: templateLines.cut },
     ...guides.map(({ kind, steps }) => ({
       curves: inWindow(steps),
-      paint: kind === 'baked' ? templateLines.tick : templateLines.guide,
+      paint: SOLID.includes(kind) ? templateLines.tick : templateLines.guide,
     })),
     ...joints.map(({ a, b }) => ({ curves: inWindow(straightLine(a, b)), paint: templateLines.joint })),
     {

@@ -1,5 +1,6 @@
 /** The fixed words of template sheets. */
 import type { Locale } from '../../domain/kitchen.ts';
+import type { TemplateGroup } from '../../views/lining-template.types.ts';
 
 export interface TemplateLabels {
   sheet(sheet: number, sheets: number): string;
@@ -21,7 +22,7 @@ export interface TemplateLabels {
   howTo: string;
   steps: { print: string; lines: string; join: string; fold: string };
   papers: string;
-  bookmarks: Record<'lining' | 'levelling' | 'board', string>;
+  bookmarks: Record<TemplateGroup, string>;
   printTitle(title: string): string;
 }
 
@@ -55,7 +56,12 @@ const enGb: TemplateLabels = {
     fold: 'A pattern that is the same on both sides of a joint can stay in parts: lay the fold of your baking paper on the joint.',
   },
   papers: 'About these papers',
-  bookmarks: { lining: 'Lining papers', levelling: 'Levelling strip', board: 'Cake board' },
+  bookmarks: {
+    lining: 'Lining papers',
+    levelling: 'Levelling strip',
+    board: 'Cake board',
+    supports: 'Supports',
+  },
   printTitle: (title) => `${title} – sizes in words on sheet 1`,
 };
 

@@ -70,7 +70,10 @@ function drawRuler(surface: Surface, context: SheetContext, xMm: number, yMm: nu
 }
 
 export interface SheetWords {
-  view: LiningTemplateView;
+  view: Pick<
+    LiningTemplateView,
+    'title' | 'tinName' | 'edition' | 'sizeText' | 'otherSizeText' | 'kitchenName'
+  >;
   labels: TemplateLabels;
   sheet: number;
   sheets: number;

@@ -213,6 +213,8 @@ export const enGbOrders: OrderWords = {
   page: {
     files: {
       'order-sheet': 'Order sheet',
+      'stack-sheet': 'Stack sheet',
+      'support-template': 'Support template, true size',
       'week-sheet': 'Week sheet',
       'day-sheet': 'Day sheet',
       'oven-plan': 'Oven plan',

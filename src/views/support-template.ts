@@ -1,0 +1,89 @@
+/** Where do I prick? The outline of the tier above with a circle for each support, at true size, back uppermost. */
+import { type OutlineStep, outlinePath } from '../compute/outline/index.ts';
+import { tinOutline } from '../compute/shapes/index.ts';
+import type { Outline, Point } from '../domain/outline.ts';
+import { quantiseMm } from '../domain/quantise.ts';
+import type { Tin } from '../domain/tin.ts';
+import type { StackWords } from '../wording/stacks/index.ts';
+import type { TemplateGuide, TemplatePiece } from './lining-template.types.ts';
+import { mmText } from './lining-template-pieces.ts';
+import { guide, lineSteps, type PieceShape, shapeOf } from './lining-template-steps.ts';
+
+/** Supports are 6 to 12 mm across, common practice; what matters is the cross in the middle of the circle. */
+export const SUPPORT_MARK_MM = 10;
+/** A dowel with room to turn. */
+export const DOWEL_HOLE_MM = 12;
+const CROSS_MM = 3;
+const BACK_MARK_MM = 12;
+/** Of the back mark below the outline. */
+const BACK_GAP_MM = 1;
+
+export interface SupportTemplateInput {
+  id: string;
+  tin: Tin;
+  title: string;
+  setText: string;
+  /** Which outline it is, by its size. */
+  outlineText: (size: string) => string;
+  /** About the middle of the outline's box, y up. */
+  places: readonly Point[];
+  hasDowel: boolean;
+  words: StackWords;
+}
+
+/** A circle as strokes, y down. */
+function circleSteps({ x, y }: Point, acrossMm: number): OutlineStep[] {
+  const radius = acrossMm / 2;
+  const arc = { kind: 'arc', to: { x: x + radius, y }, centre: { x, y }, rx: radius, ry: radius } as const;
+  const ring: Outline['rings'][number] = {
+    start: { x: x + radius, y },
+    segments: [{ ...arc, rotation: 0, startAngle: 0, sweep: 2 * Math.PI }],
+  };
+  return outlinePath({ rings: [ring] });
+}
+
+function supportMark({ x, y }: Point): OutlineStep[] {
+  return [
+    ...circleSteps({ x, y }, SUPPORT_MARK_MM),
+    ...lineSteps(x - CROSS_MM, -y, x + CROSS_MM, -y),
+    ...lineSteps(x, -y - CROSS_MM, x, -y + CROSS_MM),
+  ];
+}
+
+/** Down from the outline at the back, over the middle; where the outline dips there, from its dip. */
+function backMark({ heightMm }: PieceShape): OutlineStep[] {
+  const top = quantiseMm(-heightMm / 2 + BACK_GAP_MM);
+  return lineSteps(0, top, 0, top + BACK_MARK_MM);
+}
+
+function guidesOf(shape: PieceShape, input: SupportTemplateInput): TemplateGuide[] {
+  const { places, hasDowel, words } = input;
+  return [
+    ...places.map((place, at) => guide('support', String(at + 1), supportMark(place))),
+    ...(hasDowel ? [guide('hole', words.template.hole, circleSteps({ x: 0, y: 0 }, DOWEL_HOLE_MM))] : []),
+    guide('back', words.template.backMark, backMark(shape)),
+  ];
+}
+
+/** The piece of one joint. Throws for a tin without an outline: such a tin is never a tier. */
+export function supportTemplate(input: SupportTemplateInput): TemplatePiece {
+  const { id, tin, title, setText, outlineText, words } = input;
+  const outline = tinOutline(tin);
+  if (outline === null) throw new Error(`${tin.id} has no outline.`);
+  const shape = shapeOf(outline);
+  const { widthMm, heightMm } = shape;
+  const isRound = tin.shape.kind === 'round' || tin.shape.kind === 'dome';
+  const size = isRound ? words.across(mmText(widthMm)) : words.by(mmText(widthMm), mmText(heightMm));
+  return {
+    id,
+    group: 'supports',
+    name: title,
+    count: 1,
+    ...shape,
+    guides: guidesOf(shape, input),
+    centreText: words.template.middle,
+    sizeText: outlineText(size),
+    cutText: setText,
+    mirrored: { leftRight: false, topBottom: false },
+  };
+}

@@ -1,0 +1,127 @@
+/** British English for stacks. */
+import { listInWords } from '../list.ts';
+import { numberInWords } from '../locales/english-numbers.ts';
+import type { NotCake, StackWords } from './stack-words.ts';
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+const the = (tier: string): string => `the ${lower(tier)}`;
+const number = (count: number): string => numberInWords(count, 12);
+
+function notCake({ supports, cards, hasDowel }: NotCake): string {
+  const parts = [
+    `${number(supports)} supports`,
+    `${number(cards)} ${cards === 1 ? 'card' : 'cards'}`,
+    ...(hasDowel ? ['a dowel'] : []),
+  ];
+  return listInWords(parts, 'and');
+}
+
+function steps(hasDowel: boolean, travelsAssembled: boolean): string[] {
+  const hole = hasDowel ? ', with a hole in the middle for the dowel' : '';
+  return [
+    `Fix the bottom tier to the drum. Every other tier stands on a card of its own, cut to the outline on the template${hole}.`,
+    'Lay the template on baking paper on the tier, its back to the back, the same width free all round. Prick through the middle of each circle.',
+    'Push one support straight down to the board and mark it level with the top. Cut all supports of the tier to that one mark: the lengths here are planned, your cake decides.',
+    'Push them all in upright. No support stands proud and none lies deeper than its neighbours.',
+    `${travelsAssembled ? 'At home, set' : 'Put the supports in at home and carry the tiers in boxes. On the spot, set'} each tier on the supports and lay a spirit level across before the next one.`,
+    ...(hasDowel
+      ? [
+          'Last, drive the dowel, pointed at its lower end, through the middle of all tiers down to the drum. It ends out of sight below the top.',
+        ]
+      : []),
+  ];
+}
+
+export const enGbStacks: StackWords = {
+  heading: 'The stack',
+  sheetTitle: (order) => `Stack sheet: ${order}`,
+  summary: (tiers, heightMm, weight) =>
+    `${capital(number(tiers))} tiers, ${heightMm}\u00a0mm high on the table, ${weight}\u00a0kg of cake.`,
+  facts: {
+    height: 'Height',
+    weight: 'Weight',
+    drum: 'Below all',
+    dowel: 'Centre dowel',
+    inside: 'Inside it',
+    travels: 'Travels',
+  },
+  heightText: (mm) => `${mm}\u00a0mm, drum and cards counted`,
+  weightText: (grams) =>
+    `${grams}\u00a0g of cake. Drum, cards, supports, ribbon and flowers are not weighed in`,
+  drumText: (across, thickness) => `Drum, ${across}, ${thickness}\u00a0mm thick`,
+  cardText: (across, thickness) => `Card, ${across}, ${thickness}\u00a0mm thick`,
+  insideText: (across, mm) => `a second card, ${across}, inside it at ${mm}\u00a0mm`,
+  dowelText: (mm) => `${mm}\u00a0mm long, from the drum to below the top`,
+  noDowel: 'None: two tiers put together where they stay',
+  notCake,
+  travels: (assembled) => (assembled ? 'Put together' : 'In boxes, put together on the spot'),
+  across: (mm) => `${mm}\u00a0mm across`,
+  by: (across, deep) => `${across} × ${deep}\u00a0mm`,
+  table: {
+    tier: { name: 'Tier', unit: 'bottom first' },
+    coated: { name: 'With its coats', unit: 'across × high, mm' },
+    weighs: { name: 'Weighs', unit: 'g' },
+    carries: { name: 'Carries', unit: 'g' },
+    standsOn: { name: 'Stands on', unit: '' },
+    number: { name: 'Support', unit: '' },
+    clock: { name: 'Clock face', unit: 'minutes' },
+    middle: { name: 'From the middle', unit: 'mm' },
+    side: { name: 'To the side', unit: 'mm' },
+    depth: { name: 'Back or front', unit: 'mm' },
+    edge: { name: 'In from the edge', unit: 'mm' },
+  },
+  supportsTitle: 'Where the supports go',
+  under: (tier, above) => `In ${the(tier)}, under ${the(above)}`,
+  underCard: (tier) => `In ${the(tier)}, under the card inside it`,
+  set: (count, length, carries) =>
+    `${capital(number(count))} supports, ${length}\u00a0mm long, carry ${carries}\u00a0g.`,
+  ledge: (above, mm) => `${capital(the(above))} leaves ${mm}\u00a0mm free where it is narrowest.`,
+  placesAbout:
+    'Clock face: seen from above, 0 points to the back, 15 to the right. Every place is the middle of a support; the edge is that of the coated tier it stands in.',
+  right: (mm) => `${mm} right`,
+  left: (mm) => `${mm} left`,
+  back: (mm) => `${mm} back`,
+  front: (mm) => `${mm} front`,
+  noPlaces: 'The tier above is too small for supports: nothing may stand here.',
+  stepsTitle: 'Putting it together',
+  steps,
+  cautions: {
+    'supports-not-food':
+      'Supports, dowel, drum and cards are not food. Use only what is made for food contact; wash or wipe it first.',
+    'tell-the-cutter': (inside) =>
+      `Tell whoever cuts the cake, in writing, what is inside: ${inside}. Take it apart from the top, tier by tier, and count them all out before any of it is served.`,
+    'two-people-lift': (weight) =>
+      `Two people lift it, all hands under the drum: ${weight}\u00a0kg before boards and flowers, and it tips easily.`,
+    'keep-level':
+      'Keep it level. In a car it stands on the flat floor, not on a seat, on a mat that grips, with nothing loose beside it; at the place, on a table that does not rock.',
+    'warm-and-cold':
+      'Chill it through before it travels and keep the car cool: in the sun, by a heater or above about 25\u00a0°C coats soften and tiers slide. Coming from the cold it sweats: leave the box shut until it has warmed up. Fillings that must stay chilled set how long it may stand out.',
+    'practice-first':
+      'Numbers and places of supports are common practice; no strength is worked out. Advice where you live, training and a trial of your own come first.',
+  },
+  doesNotStand: (tier, below, step) =>
+    `${capital(the(tier))} leaves less than ${step}\u00a0mm of ${the(below)} free, or reaches over it: choose a smaller tin for it or a larger one below.`,
+  unknownWidth:
+    'There is no plan of this stack: a tin whose width nobody has measured cannot be a tier. Measure the tin across, or hand the cakes over side by side.',
+  picture: {
+    title: (order) => `${order}, seen from the front`,
+    tier: (name, across, high, supports) =>
+      `${lower(name)}, ${across} and ${high}\u00a0mm high${supports === 0 ? '' : `, with ${number(supports)} supports inside`}`,
+    description: (drum, tiers, height, hasDowel) =>
+      `From the table up: ${lower(drum)}; ${tiers.join('; ')}. ${height}\u00a0mm in all${hasDowel ? ', with a dowel through the middle' : ''}.`,
+    scale: (scale) => `Drawn 1 : ${scale}; the bar is 10 cm`,
+    key: (hasDowel) => `Dotted: supports.${hasDowel ? ' Dashed: the dowel.' : ''} Lengths in mm.`,
+  },
+  template: {
+    title: (order) => `Support template: ${order}`,
+    printTitle: (title) => `${title} – sizes in words on the stack sheet`,
+    subject: 'Where the supports go, at true size',
+    outline: (tier, size) => `Outline: ${the(tier)} before its coats, ${size}`,
+    card: (tier, size) => `Outline: the card inside ${the(tier)}, ${size}`,
+    notFood: 'Not food safe: keep baking paper between it and the cake.',
+    middle: 'Middle',
+    hole: 'Dowel',
+    backMark: 'Back',
+  },
+};
