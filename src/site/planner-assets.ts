@@ -2,12 +2,10 @@
  * The planner's scripts: its code in one classic script, and the kitchen's content in another, so that both also
  * run from disk. The code is bundled from the very modules that the build computes with.
  */
-import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
 import type { Content } from '../domain/content.ts';
 import type { FontRole, HouseStyle } from '../domain/house-style.ts';
 import { plannerContent } from '../views/planner-content.ts';
+import { bundleOf } from './bundles.ts';
 import type { Asset } from './site-assets.ts';
 
 export const PLANNER_SCRIPT = 'script/planner.js';
@@ -15,45 +13,6 @@ export const PLANNER_DATA = 'script/planner-data.js';
 export const PRINT_SCRIPT = 'script/print.js';
 export const READER_SCRIPT = 'script/kitchen.js';
 export const PRINT_DATA = 'script/print-data.js';
-
-/** As TypeScript in the checkout, compiled in a package. */
-function entry(name: string): string {
-  const place = (extension: string) =>
-    fileURLToPath(new URL(`../planner/${name}.${extension}`, import.meta.url));
-  return ['tsx', 'ts'].map(place).find(existsSync) ?? place('js');
-}
-
-/** Code that is bundled once for all builds of a process. */
-const bundles = new Map<string, Promise<string>>();
-
-function bundleOf(name: string): Promise<string> {
-  const known = bundles.get(name) ?? bundle(name);
-  bundles.set(name, known);
-  return known;
-}
-
-async function bundle(name: string): Promise<string> {
-  const { outputFiles } = await build({
-    entryPoints: [entry(name)],
-    bundle: true,
-    minify: true,
-    write: false,
-    format: 'iife',
-    platform: 'browser',
-    target: 'es2022',
-    charset: 'utf8',
-    legalComments: 'none',
-    // Libraries ask where they are; in a classic script that is the page.
-    define: { [WHERE_AM_I]: 'document.baseURI' },
-    jsx: 'automatic',
-    jsxImportSource: 'preact',
-    logLevel: 'silent',
-  });
-  return outputFiles[0]?.text ?? '';
-}
-
-/** Not written in one: the launcher puts each source file's own address in its place. */
-const WHERE_AM_I = ['import', 'meta', 'url'].join('.');
 
 /** A script may hold any text, but no tag that would end it, and no line end that old engines refuse. */
 const scriptJson = (value: unknown): string =>

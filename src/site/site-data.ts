@@ -34,6 +34,7 @@ import { type AroundWords, aroundWordsFor } from '../wording/around/index.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
 import { formatDate } from '../wording/date.ts';
 import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
+import { glossaryFor } from '../wording/glossary/index.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
@@ -211,7 +212,10 @@ function pagesData(input: SiteInput): SiteData {
     logo: inlineLogo(input.logoSvg, houseStyle),
     icon: input.logoSvg === null ? null : ICON_PATH,
     nav: sectionsOf(content),
-    footerLinks: inOrder(content.pages).map(freePageLink),
+    footerLinks: [
+      ...inOrder(content.pages).map(freePageLink),
+      { path: 'glossary.html', text: glossaryFor(kitchen.locale).title },
+    ],
     home: [homePage(content, recipes, tins)],
     tins: [tinList],
     tinPages: pages,

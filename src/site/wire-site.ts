@@ -5,7 +5,11 @@ import type { EleventyConfig } from '@11ty/eleventy';
 import type { Content } from '../domain/content.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
+import { keptFiles, WORKER, workerScript } from './around/offline-worker.ts';
+import { siteAround } from './around/site-around.ts';
+import { siteLists } from './around/site-lists.ts';
 import type { FileWithBytes } from './built-files.ts';
+import { bundleOf } from './bundles.ts';
 import { embeddableFonts, readHouseFonts } from './house-fonts.ts';
 import { plannerAssets } from './planner-assets.ts';
 import { publishedFiles } from './published-files.ts';
@@ -47,15 +51,21 @@ export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
     ...(finishing === undefined ? {} : { finishing }),
   });
   const assets = await siteAssets(content.houseStyle, contentDir, logoSvg, JSON.stringify(data));
-  const planner = data.planner.length === 0 ? [] : await plannerFor(source);
-  return { data, assets: [...assets, ...planner, ...files.map(copied)] };
-}
-
-/** The planner's scripts, with what the house prints in. */
-async function plannerFor({ content, contentDir, producer = 'Tinwright' }: SiteSource): Promise<Asset[]> {
   const style = content.houseStyle;
   const fonts = await embeddableFonts(await readHouseFonts(style, contentDir), style);
-  return plannerAssets(content, { style, fonts, producer });
+  const { producer = 'Tinwright' } = source;
+  const planner = data.planner.length === 0 ? [] : await plannerAssets(content, { style, fonts, producer });
+  const faces = { heading: fonts.heading.bytes, text: fonts.text.bytes };
+  const around = await siteAround(data, content, faces);
+  return { data, assets: [...assets, ...planner, ...around, ...files.map(copied)] };
+}
+
+/** Lists of what is there, and the worker that keeps it on a device: made last, from the files as they were written. */
+async function writeLists(folder: string, data: SiteData): Promise<void> {
+  const pages = (await keptFiles(folder)).map(({ path }) => path).filter((path) => path.endsWith('.html'));
+  await writeAssets(folder, siteLists(data, pages));
+  const worker = workerScript(await keptFiles(folder), await bundleOf('offline/worker'));
+  await writeAssets(folder, [{ path: WORKER, bytes: worker }]);
 }
 
 /** Where Eleventy finds the pages: it wants its input relative to the working directory. */
@@ -79,6 +89,8 @@ export function wireSite(config: EleventyConfig, load: () => Promise<PreparedSit
   });
   config.addGlobalData('site', async () => (await (prepared ?? load())).data);
   config.on('eleventy.after', async ({ directories }) => {
-    await writeAssets(directories.output, (await (prepared ?? load())).assets);
+    const { data, assets } = await (prepared ?? load());
+    await writeAssets(directories.output, assets);
+    await writeLists(directories.output, data);
   });
 }

@@ -14,7 +14,8 @@ export type Section =
   | 'labels'
   | 'orders'
   | 'pages'
-  | 'downloads';
+  | 'downloads'
+  | 'find';
 
 export interface PageLink {
   /** From the site's root: 'tins/round-6.html'. */
@@ -39,6 +40,8 @@ export interface PageHead {
   /** Style sheets and scripts of this page alone, by their addresses from the root's style/ and from the root. */
   sheets: readonly string[];
   scripts: readonly string[];
+  /** Its picture below pictures/, without '.png'; the house's own when it has none. */
+  picture: string;
   /** When the page's charts fall into one block per tin: a media query, '' for a page without charts. */
   blocks: string;
 }
@@ -55,6 +58,7 @@ export const SECTION_LINKS: readonly SectionLink[] = [
   { section: 'labels', path: 'labels.html', text: 'Labels' },
   { section: 'orders', path: 'orders.html', text: 'Orders' },
   { section: 'downloads', path: 'downloads.html', text: 'To print' },
+  { section: 'find', path: 'find.html', text: 'Find' },
 ];
 
 const HOME: PageLink = { path: 'index.html', text: 'Home' };
@@ -68,7 +72,7 @@ export function rootFrom(path: string): string {
 export function pageHead(
   page: PageLink &
     Pick<PageHead, 'description' | 'section'> &
-    Partial<Pick<PageHead, 'sorts' | 'blocks' | 'sheets' | 'scripts'>> & { below?: PageLink[] },
+    Partial<Pick<PageHead, 'sorts' | 'blocks' | 'sheets' | 'scripts' | 'picture'>> & { below?: PageLink[] },
 ): PageHead {
   const {
     path,
@@ -79,11 +83,24 @@ export function pageHead(
     blocks = '',
     sheets = [],
     scripts = [],
+    picture = 'house',
   } = page;
   const index = SECTION_LINKS.find((link) => link.section === section);
   const between = index && index.path !== path ? [{ path: index.path, text: index.text }] : [];
   const crumbs = path === HOME.path ? [] : [HOME, ...between, ...(page.below ?? [])];
-  return { path, root: rootFrom(path), title, description, section, crumbs, sorts, blocks, sheets, scripts };
+  return {
+    path,
+    root: rootFrom(path),
+    title,
+    description,
+    section,
+    crumbs,
+    sorts,
+    blocks,
+    sheets,
+    scripts,
+    picture,
+  };
 }
 
 export const tinPath = (tinId: string): string => `tins/${tinId}.html`;

@@ -101,7 +101,13 @@ export function recipeView(recipe: Recipe, content: Content): RecipeView {
   return {
     id: recipe.id,
     name: recipe.name,
-    head: pageHead({ path, text: recipe.name, description: recipe.summary, section: 'recipes' }),
+    head: pageHead({
+      path,
+      text: recipe.name,
+      description: recipe.summary,
+      section: 'recipes',
+      picture: recipe.id,
+    }),
     summary: recipe.summary,
     path,
     chartPath: chartPath(recipe.id),

@@ -1,0 +1,45 @@
+/**
+ * The service worker of a published site: everything but the PDFs is kept on the device at the first visit, by name
+ * and content hash; a PDF is kept when it is first opened. A new edition is fetched beside the old one, takes over
+ * only what has changed, and waits until the reader asks for it.
+ */
+import { createHash } from 'node:crypto';
+import { readdir, readFile } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
+
+export const WORKER = 'offline-worker.js';
+
+export interface KeptFile {
+  path: string;
+  hash: string;
+}
+
+/** Files that are kept at once; large prints are kept as they are opened. */
+const isKept = (path: string): boolean => path !== WORKER && !path.endsWith('.pdf');
+
+/** Every file below the site's folder that is kept, with its hash, in the order of addresses. */
+export async function keptFiles(folder: string): Promise<KeptFile[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  const paths = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .filter(isKept)
+    .sort();
+  return Promise.all(
+    paths.map(async (path) => {
+      const bytes = await readFile(join(folder, path));
+      return { path, hash: createHash('sha256').update(bytes).digest('hex').slice(0, 16) };
+    }),
+  );
+}
+
+/** The worker's text; `code` is the bundled worker, which finds the list in front of it. */
+export function workerScript(files: readonly KeptFile[], code: string): string {
+  const edition = createHash('sha256')
+    .update(files.map(({ path, hash }) => `${path} ${hash}`).join('\n'))
+    .update(code)
+    .digest('hex')
+    .slice(0, 16);
+  const list = JSON.stringify(Object.fromEntries(files.map(({ path, hash }) => [path, hash])));
+  return `self.tinwrightEdition=${JSON.stringify(edition)};self.tinwrightFiles=${list};\n${code}`;
+}

@@ -1,0 +1,25 @@
+/** What the site says around its pages: finding, being offline, a new edition. */
+export interface AroundWords {
+  find: {
+    title: string;
+    description: string;
+    lead: string;
+    label: string;
+    none: (asked: string) => string;
+    count: (count: number) => string;
+    all: string;
+    noScript: string;
+  };
+  offline: {
+    /** A page or print that was not kept on the device. */
+    title: string;
+    text: string;
+    /** A new edition waits. */
+    fresh: string;
+    take: string;
+  };
+  /** What kind of thing a recipe makes, to machines. */
+  cake: string;
+  feed: { title: (kitchen: string) => string };
+  kinds: Record<'recipe' | 'chart' | 'tin' | 'flavour' | 'finish' | 'page' | 'term', string>;
+}
