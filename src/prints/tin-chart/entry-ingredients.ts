@@ -1,4 +1,7 @@
-/** The ingredients of one tin's block: a small table set in two columns, read downwards. */
+/**
+ * The ingredients of one tin's block: a small table read downwards, in two columns of one width, or as wide as each
+ * needs, or in one where names and amounts would meet.
+ */
 import type { TinChartRow } from '../../views/tin-chart.types.ts';
 import type { Surface, TextRun } from '../sheet/surface.ts';
 import { alignedParts } from '../sheet/table/normalise.ts';
@@ -8,6 +11,10 @@ import { MM_PER_PT } from '../sheet/units.ts';
 import type { ChartContext } from './chart-context.ts';
 
 const GAP_MM = 10;
+const LEAST_GAP_MM = 6;
+const NAME_GAP_MM = 2;
+/** Further from its name, an amount is hard to follow. */
+const MOST_SINGLE_MM = 75;
 const SPOONS_GAP_MM = 2.5;
 const lineMm = typeScale.figure.leadingPt * MM_PER_PT;
 
@@ -23,10 +30,6 @@ export const ingredientLines = (row: TinChartRow, { view }: ChartContext): Ingre
     text: row.amounts[index]?.figure.text ?? '',
     spoons: row.amounts[index]?.spoons ?? '',
   }));
-
-const perColumn = (lines: IngredientLine[]): number => Math.ceil(lines.length / 2);
-
-export const ingredientsHeightMm = (lines: IngredientLine[]): number => perColumn(lines) * lineMm;
 
 type Place = Pick<TextRun, 'text' | 'xMm' | 'yMm'>;
 
@@ -74,29 +77,74 @@ function drawAmount(
   draw(rowDetail, line.spoons, rightMm - edges.spoonsMm - spoonsMm);
 }
 
+/** Room that the widest line takes from the first letter of its name to its unit. */
+function neededMm(context: ChartContext, lines: IngredientLine[]): number {
+  const { metrics } = context.sheet;
+  const { figure, ingredient, rowDetail } = typeScale;
+  const edges = amountEdges(context, lines);
+  const needed = lines.map(({ name, text, spoons }) => {
+    const nameMm = metrics.widthMm(name, ingredient.font, ingredient.sizePt);
+    const headMm = metrics.widthMm(alignedParts(text)[0], figure.font, figure.sizePt, true);
+    const spoonsMm = metrics.widthMm(spoons, rowDetail.font, rowDetail.sizePt);
+    const amountMm = spoons === '' ? edges.pointMm + headMm : edges.spoonsMm + spoonsMm;
+    return nameMm + NAME_GAP_MM + amountMm;
+  });
+  return Math.max(0, ...needed);
+}
+
+interface IngredientColumn {
+  lines: IngredientLine[];
+  xMm: number;
+  widthMm: number;
+}
+
+/** Set for a width. */
+function columnsFor(context: ChartContext, lines: IngredientLine[], widthMm: number): IngredientColumn[] {
+  const rows = Math.ceil(lines.length / 2);
+  const [first, second] = [lines.slice(0, rows), lines.slice(rows)];
+  const needs = [neededMm(context, first), neededMm(context, second)] as const;
+  const evenMm = (widthMm - GAP_MM) / 2;
+  if (Math.max(...needs) <= evenMm)
+    return [
+      { lines: first, xMm: 0, widthMm: evenMm },
+      { lines: second, xMm: evenMm + GAP_MM, widthMm: evenMm },
+    ];
+  const spareMm = widthMm - LEAST_GAP_MM - needs[0] - needs[1];
+  if (spareMm < 0) return [{ lines, xMm: 0, widthMm: Math.min(widthMm, MOST_SINGLE_MM) }];
+  const firstMm = needs[0] + spareMm / 2;
+  return [
+    { lines: first, xMm: 0, widthMm: firstMm },
+    { lines: second, xMm: firstMm + LEAST_GAP_MM, widthMm: needs[1] + spareMm / 2 },
+  ];
+}
+
+export const ingredientsHeightMm = (
+  context: ChartContext,
+  lines: IngredientLine[],
+  widthMm: number,
+): number => Math.max(...columnsFor(context, lines, widthMm).map((column) => column.lines.length)) * lineMm;
+
 export function drawIngredients(
   surface: Surface,
   context: ChartContext,
   lines: IngredientLine[],
   box: { xMm: number; yMm: number; widthMm: number },
 ): void {
-  const columnMm = (box.widthMm - GAP_MM) / 2;
-  const rows = perColumn(lines);
-  const columns = [lines.slice(0, rows), lines.slice(rows)].filter((column) => column.length > 0);
   const offset = baselineInLeadingMm(typeScale.figure, context.sheet);
-  surface.within('Table', {}, () =>
-    columns.forEach((column, place) => {
-      const xMm = box.xMm + place * (columnMm + GAP_MM);
-      const edges = amountEdges(context, column);
-      column.forEach((line, index) => {
+  surface.within('Table', {}, () => {
+    for (const column of columnsFor(context, lines, box.widthMm)) {
+      const xMm = box.xMm + column.xMm;
+      const edges = amountEdges(context, column.lines);
+      column.lines.forEach((line, index) => {
         const yMm = box.yMm + index * lineMm + offset;
         surface.within('TR', {}, () => {
           surface.within('TH', { scope: 'Row' }, () =>
             surface.text(styled(context, typeScale.ingredient, { text: line.name, xMm, yMm })),
           );
-          surface.within('TD', {}, () => drawAmount(surface, context, line, edges, xMm + columnMm, yMm));
+          const rightMm = xMm + column.widthMm;
+          surface.within('TD', {}, () => drawAmount(surface, context, line, edges, rightMm, yMm));
         });
       });
-    }),
-  );
+    }
+  });
 }

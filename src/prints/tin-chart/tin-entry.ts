@@ -47,7 +47,7 @@ function setEntry(row: TinChartRow, context: ChartContext, widthMm: number) {
   const eggs = setText(eggParagraphs(row, context), BATTER_XMM, sheet);
   const batter = setText(batterParagraphs(row, context), LABEL_MM - BATTER_XMM, sheet);
   const ingredients = ingredientLines(row, context);
-  const tableMm = ingredientsHeightMm(ingredients);
+  const tableMm = ingredientsHeightMm(context, ingredients, widthMm - tableXMm);
   const words = setText(fillingParagraphs(row, context), widthMm - tableXMm, sheet);
   const keyYMm = label.heightMm + WORDS_GAP_MM;
   const drawingYMm = keyYMm + batter.heightMm + DRAWING_GAP_MM;
