@@ -14,7 +14,7 @@ import { fillingParagraphs, rowName, tinParagraphs } from './row-words.ts';
 
 const PAD_MM = 3.4;
 const LABEL_MM = 52;
-const BATTER_XMM = 25;
+const BATTER_XMM = 28;
 const GAP_MM = 7;
 const WORDS_GAP_MM = 1.4;
 const DRAWING_GAP_MM = 2;
