@@ -170,11 +170,14 @@ describe('prints', () => {
 
   it('the quote says what is to pay, and nothing of cost, margin or working time', async () => {
     for (const id of read()) {
-      const { quote, cost } = json(`data/orders/${id}.json`) as Record<string, Record<string, unknown>>;
+      const { quote, cost } = json(`data/orders/${id}.json`) as {
+        quote: object;
+        cost: Record<string, Figure>;
+      };
       const paper = await said(`print/orders/${id}-quote-a4.pdf`);
       const wanted = below(quote, /\.(total|rows\.\d+\.(net|each))$/);
       expect(wanted.filter((one) => !paper.includes(one))).toEqual([]);
-      const kept = ['cost', 'margin', 'hands_on'].map((name) => plain((cost?.[name] as Figure).text));
+      const kept = ['cost', 'margin', 'hands_on'].map((name) => plain(cost[name]?.text ?? 'missing'));
       const unseen = [...kept, 'Overhead', 'margin', 'Hands-on', 'as used'];
       expect(unseen.filter((one) => paper.includes(one))).toEqual([]);
     }
