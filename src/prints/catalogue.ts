@@ -109,7 +109,9 @@ const cuttingGuides: Printable = {
     const { kitchen } = content;
     const view = portionsView(content);
     if (view.rows.length === 0) return [];
-    return kitchen.paper.map((paper) => cuttingGuidePrint(view, style, metrics, paper, kitchen.locale));
+    return kitchen.paper.map((paper) =>
+      cuttingGuidePrint(view, style, metrics, paper, kitchen.locale, siteOf(kitchen)),
+    );
   },
 };
 

@@ -9,6 +9,7 @@ import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
+import { besideCode, pageCode } from './sheet/page-code.ts';
 import { portraitSheet } from './sheet/paper.ts';
 import { frameOf, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
@@ -20,6 +21,14 @@ import { typeScale } from './sheet/type-scale.ts';
 const SCALES: readonly number[] = [5, 6, 8, 10, 12, 15, 20];
 const BAR_MM = 100;
 
+export interface CuttingGuideOptions {
+  /** Address of the site's root; the sheet then carries a code that leads to its page. */
+  siteUrl?: string;
+}
+
+/** From the site's root. */
+const PAGE = 'portions.html';
+
 /** Draws nothing yet: gives the pages for a renderer. */
 export function cuttingGuidePrint(
   view: PortionsView,
@@ -27,6 +36,7 @@ export function cuttingGuidePrint(
   metrics: Metrics,
   paper: PaperName,
   lang: Locale,
+  { siteUrl }: CuttingGuideOptions = {},
 ): Print {
   const sheet = sheetContext(style, metrics);
   const labels = labelsFor(lang);
@@ -42,7 +52,10 @@ export function cuttingGuidePrint(
   const first: Section = {
     key: 'portions',
     blocks: [
-      heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
+      besideCode(
+        heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
+        pageCode(siteUrl, PAGE, labels.allWorking),
+      ),
       textParagraph('summary', paragraph(view.summary, typeScale.lead)),
       textParagraph(
         'sizes',

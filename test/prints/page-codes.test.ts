@@ -21,11 +21,11 @@ import { type Margins, sheetFaults } from './sheet-checks.ts';
 
 const isLong = process.env.TINWRIGHT_LONG !== undefined;
 const SITE = 'https://dunnock-stair.example.org/';
-const FOLDERS = ['tin-charts', 'bake-guides', 'finishing', 'wall'];
+const FOLDERS = ['tin-charts', 'bake-guides', 'finishing', 'cutting-guides', 'wall'];
 const STYLES = ['', 'in-slate-and-apricot'];
 /** The quick run takes two kinds in each style. */
 const ALL = STYLES.flatMap((style) => FOLDERS.map((folder) => join(style, folder)));
-const READ = isLong ? ALL : ALL.filter((_, index) => [1, 3, 4, 6].includes(index));
+const READ = isLong ? ALL : ALL.filter((_, index) => [1, 3, 4, 5, 7].includes(index));
 /** Where a large sheet and a small one show their first modules well: about 4 dots each. */
 const DOTS_PER_INCH = 180;
 /** Codes stand in the upper right; the rest of a large sheet only costs time. */
