@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
+import { POUNDS } from '../../src/domain/money.ts';
 import { USUAL_WORK } from '../../src/domain/work-settings.ts';
+import { parseOrderYaml } from '../../src/parse/orders.ts';
 import { readContent } from '../../src/read/content.ts';
 
 async function read(folder: string): Promise<Content> {
@@ -69,6 +72,28 @@ describe('orders of the demo', () => {
     });
     expect(business?.address).toEqual(['3 Dunnock Stair', 'Orlenwick']);
     expect(publishesOrders).toBe(true);
+  });
+});
+
+describe('the order in the guide', () => {
+  it('is one that can be read, and says what the demo’s own says', async () => {
+    const { orders, kitchen, recipes, finishes, flavours } = await read('content');
+    const [, yaml = ''] =
+      /\*\*An order\*\* is a file[\s\S]*?```yaml\n([\s\S]*?)```/.exec(readFileSync('README.md', 'utf8')) ??
+      [];
+    const names = (all: readonly { id: string }[]) => ({ ids: all.map(({ id }) => id), broken: [] });
+    const { order, problems } = parseOrderYaml(yaml, 'README.md', 'orange-birthday', {
+      tins: names(kitchen.tins),
+      recipes: names(recipes),
+      flavours: names(flavours),
+      finishes: names(finishes),
+      found: { tins: kitchen.tins, recipes, finishes },
+      currency: POUNDS,
+      timeZone: 'Europe/London',
+    });
+    expect(problems).toEqual([]);
+    const own = orders.find(({ id }) => id === 'orange-birthday');
+    expect(order).toMatchObject({ reference: own?.reference, handOver: own?.handOver, tiers: own?.tiers });
   });
 });
 

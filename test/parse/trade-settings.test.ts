@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { USUAL_TIMES } from '../../src/domain/times.ts';
+import { USUAL_WORK } from '../../src/domain/work-settings.ts';
+import { parseKitchenYaml } from '../../src/parse/kitchen.ts';
+
+const BASE = `name: Test
+place: Nowhere
+edition: 2026-11-01
+locale: en-GB
+paper: [A4]
+eggs: { size: UK medium }
+mixer: { bowl: 4.8 l }
+tins: [{ id: round-20, name: Round, shape: round, across: 20 cm, depth: 75 mm }]
+`;
+
+const NAMES = {
+  tins: { ids: ['round-20'], broken: [] },
+  finishes: { ids: ['jam'], broken: [] },
+};
+
+function read(more: string) {
+  const { extras, problems } = parseKitchenYaml(`${BASE}${more}`, 'kitchen.yaml');
+  if (extras === null) throw new Error('not read');
+  return { extras, label: extras.label(NAMES), problems };
+}
+
+const codesOf = (more: string): string[] => read(more).problems.map(({ code }) => code);
+
+describe('a kitchen that says nothing of its trade', () => {
+  it('works by the usual hours and times, and charges nothing', () => {
+    const { extras, label, problems } = read('');
+    expect(problems).toEqual([]);
+    expect(extras).toMatchObject({
+      work: USUAL_WORK,
+      times: USUAL_TIMES,
+      business: null,
+      publishesOrders: false,
+    });
+    expect(extras.portionSizes.map(({ shortMm, longMm }) => [shortMm, longMm])).toEqual([
+      [25.4, 50.8],
+      [25.4, 25.4],
+    ]);
+    expect(label).toMatchObject({ rules: 'UK', sale: 'made to order', xHeightMm: 1.2 });
+  });
+});
+
+describe('a kitchen that says everything of its trade', () => {
+  it('is read in mm, minutes and minor units', () => {
+    const { extras, label, problems } = read(`
+time_zone: America/New_York
+currency: JPY
+working_day: { from: 06:30, to: 24:00 }
+hands: 2
+batter_stands: 40 min
+times: { line_tin: 8 min, coat_sets: 1 h 30 min }
+oven: { shelves: 3, width: 60 cm, depth: 20in, air_gap: 0 mm, recovery: 7 min, kwh_to_heat: 0.5 }
+business: { name: Test, address: [1 Lane, Town], contact: post@test.example.org }
+costs: { labour: 2000 per h, electricity: 31.5 per kWh, margin: 25 %, round_up_to: 100, vat: 10 % }
+portion_sizes: { dessert: { name: Slice, short: 2in, long: 3 cm } }
+label:
+  { rules: US, sale: distance, may_contain: [nuts, soya], durability: 2 days, x_height: 2 mm, pack_surface: 60 cm2,
+    sizes: [80 mm x 5 cm], sample: { tin: round-20, finishes: [{ finish: jam, use: filling }] } }
+orders: { publish: yes }
+`);
+    expect(problems).toEqual([]);
+    expect(extras.work).toMatchObject({
+      timeZone: 'America/New_York',
+      workingDay: { fromMin: 390, toMin: 1440 },
+      hands: 2,
+      ovenRoom: {
+        shelves: 3,
+        widthMm: 600,
+        depthMm: 508,
+        airGapMm: 0,
+        wallGapMm: 20,
+        recoveryMin: 7,
+        kwhToHeat: 0.5,
+      },
+    });
+    expect(new Set(Object.values(extras.work.batterStandsMin))).toEqual(new Set([40]));
+    expect(extras.times).toMatchObject({ lineTinMin: 8, coatSetsMin: 90, wrapMin: USUAL_TIMES.wrapMin });
+    expect(extras.costs).toMatchObject({
+      currency: { code: 'JPY', minorPerMajor: 1 },
+      labourMinorPerH: 2000,
+      electricityMinorPerKwh: 31.5,
+      margin: 0.25,
+      roundUpToMinor: 100,
+      vatShare: 0.1,
+    });
+    expect(extras.portionSizes[0]).toEqual({ id: 'dessert', name: 'Slice', shortMm: 30, longMm: 50.8 });
+    expect(label).toMatchObject({
+      rules: 'US',
+      sale: 'distance',
+      mayContain: ['soya', 'nuts'],
+      durabilityDays: 2,
+      packSurfaceCm2: 60,
+      sizes: [{ widthMm: 80, heightMm: 50 }],
+      sample: { tinId: 'round-20', finishes: [{ finishId: 'jam', use: 'filling' }] },
+    });
+    expect(extras.publishesOrders).toBe(true);
+  });
+});
+
+describe('slips in it', () => {
+  it.each([
+    ['costs: { margin: 95 % }', 'quantity-out-of-range'],
+    ['costs: { round_up_to: 0 }', 'quantity-not-positive'],
+    ['costs: { labour: 14 per kWh }', 'rate-unreadable'],
+    ['oven: { width: 4 cm }', 'quantity-out-of-range'],
+    ['oven: { recovery: 3 h }', 'quantity-out-of-range'],
+    ['hands: 0', 'value-out-of-range'],
+    ['times: { line_tins: 5 min }', 'key-unknown'],
+    ['currency: EURO', 'value-not-one-of'],
+    ['portion_sizes: { dessert: { short: 1 mm } }', 'quantity-out-of-range'],
+    ['label: { x_height: 0.5 mm }', 'quantity-out-of-range'],
+    ['label: { sizes: [90 mm] }', 'quantity-unreadable'],
+    ['label: { pack_surface: 60 mm }', 'quantity-unreadable'],
+    ['label: { sample: { tin: round-21 } }', 'tin-unknown'],
+    ['orders: { publish: maybe }', 'value-not-one-of'],
+  ])('%s is told as %s', (line, code) => {
+    expect(codesOf(`${line}\n`)).toEqual([code]);
+  });
+});
