@@ -42,14 +42,15 @@ export interface PrintShop {
 
 const bytesOf = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
 
-function fontsOf({ fonts }: PrintShopData): Result<LoadedFonts> {
+function fontsOf({ fonts, style }: PrintShopData): Result<LoadedFonts> {
   const file = (role: FontRole) => ({ name: fonts[role].name, bytes: bytesOf(fonts[role].base64) });
-  return loadFonts({
+  const files = {
     text: file('text'),
     textBold: file('textBold'),
     textItalic: file('textItalic'),
     heading: file('heading'),
-  });
+  };
+  return loadFonts(files, style.headingCase);
 }
 
 const unknown = (what: string): Result<Uint8Array> =>
