@@ -1,5 +1,6 @@
 /** What the planner knows of a kitchen: everything that its computations need, as plain data written by the build. */
 import type { Content } from '../domain/content.ts';
+import type { Ingredient } from '../domain/ingredient.ts';
 import { methodPieces } from './method-text.ts';
 import type { MethodPiece } from './method-text.types.ts';
 
@@ -21,12 +22,22 @@ export interface PlannerContent
   methods: Record<string, MethodPiece[]>;
 }
 
+/** What is on packets and labels stays at home: no sum of the planner asks for it. */
+function forSums({
+  packs: _packs,
+  nutrients: _nutrients,
+  compound: _compound,
+  ...ingredient
+}: Ingredient): Ingredient {
+  return ingredient;
+}
+
 /** The planner's part of a kitchen's content; orders, stock and costs stay at home. */
 export function plannerContent(content: Content): PlannerContent {
-  const { kitchen, ingredients, outlines, flavours, finishing, altitudeM, portionSizes, bakeLog } = content;
+  const { kitchen, outlines, flavours, finishing, altitudeM, portionSizes, bakeLog } = content;
   return {
     kitchen,
-    ingredients,
+    ingredients: content.ingredients.map(forSums),
     outlines,
     recipes: content.recipes.map((recipe) => ({ ...recipe, methodMarkdown: '' })),
     flavours,

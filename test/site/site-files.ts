@@ -20,7 +20,10 @@ const ADDRESS = /\s(?:href|src|srcset|action|poster|data)="([^"]*)"/g;
 
 /** Every address that a page names. */
 export const addressesIn = (html: string): string[] =>
-  [...html.matchAll(ADDRESS)].map(([, address = '']) => address.replaceAll('&amp;', '&'));
+  // Where the page stands once it is published is told to machines, not followed.
+  [...html.replace(/<link rel="canonical"[^>]*>/g, '').matchAll(ADDRESS)].map(([, address = '']) =>
+    address.replaceAll('&amp;', '&'),
+  );
 
 /** What is wrong with one address on a page, '' when it leads to a file and an anchor of the site. */
 function addressFault(site: string, page: string, address: string): string {
