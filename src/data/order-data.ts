@@ -2,6 +2,7 @@
 import type { Figure } from '../views/figure.ts';
 import type { BatterView, FinishView, OrderView } from '../views/order.types.ts';
 import type { ShoppingView } from '../views/shopping.types.ts';
+import type { StackView } from '../views/stack-sheet.types.ts';
 import type { WeekView } from '../views/week.types.ts';
 import { type Cell, csvText } from './csv.ts';
 import { viewJson } from './view-json.ts';
@@ -69,6 +70,48 @@ function batterRecords(batters: readonly BatterView[]): Record[] {
   ]);
 }
 
+function stackRecords({ stack }: OrderView): Record[] {
+  if (stack === null) return [];
+  return [
+    record('stack', '', '', 'height', stack.height),
+    record('stack', '', '', 'weight', stack.weight),
+    ...some('stack', '', '', 'dowel', stack.dowel),
+    ...stack.tiers.flatMap((tier) => {
+      const one = (what: string, figure: Figure | null) => some('stack', tier.id, tier.tin.id, what, figure);
+      return [
+        ...one('across', tier.across),
+        ...one('deep', tier.deep),
+        ...one('height', tier.height),
+        ...one('foot', tier.foot),
+        ...one('top', tier.top),
+        ...one('weight', tier.weight),
+        ...one('carries', tier.carries),
+        ...one('board across', tier.board.across),
+        ...one('board thickness', tier.board.thickness),
+        ...one('card inside', tier.cardInside),
+      ];
+    }),
+    ...stack.sets.flatMap(supportRecords),
+  ];
+}
+
+function supportRecords({ id, count, length, carries, ledge, spots }: StackView['sets'][number]): Record[] {
+  return [
+    record('supports', id, '', 'count', count),
+    record('supports', id, '', 'length', length),
+    record('supports', id, '', 'carry', carries),
+    ...some('supports', id, '', 'ledge', ledge),
+    ...spots.flatMap((spot) => [
+      record('support', id, spot.number.text, 'number', spot.number),
+      record('support', id, spot.number.text, 'clock', spot.clock),
+      record('support', id, spot.number.text, 'from the middle', spot.fromMiddle),
+      record('support', id, spot.number.text, 'side', spot.side),
+      record('support', id, spot.number.text, 'depth', spot.depth),
+      record('support', id, spot.number.text, 'from the edge', spot.fromEdge),
+    ]),
+  ];
+}
+
 const finishRecords = (finishes: readonly FinishView[]): Record[] =>
   finishes.flatMap(({ finish, make, needed, lines }) => [
     record('finish', finish.id, finish.name, 'make', make),
@@ -127,6 +170,7 @@ export function orderCsv(view: OrderView): string {
     record('order', view.id, view.reference, 'weight', view.weight),
     record('order', view.id, view.reference, 'height', view.height),
     ...tierRecords(view),
+    ...stackRecords(view),
     ...batterRecords(view.batters),
     ...finishRecords(view.finishes),
     ...shoppingRecords(view.shopping),

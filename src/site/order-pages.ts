@@ -12,7 +12,9 @@ import type { BatterView, Bowlful, OrderView } from '../views/order.types.ts';
 import { type OrdersView, ordersView } from '../views/orders.ts';
 import type { WeekView } from '../views/week.types.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
 import { markdownHtml } from './markdown.ts';
+import { stackSvg } from './stack-svg.ts';
 import { type TimetablePart, timetablePart } from './timetable-part.ts';
 
 interface FileGroup {
@@ -52,7 +54,12 @@ export interface OrderPage {
   finishes: (OrderView['finishes'][number] & { titleText: string; methodHtml: string })[];
   notesHtml: string;
   timetable: TimetablePart | null;
+  /** The stack's drawing and the words around it; null where nothing is stacked. */
+  stackDrawing: string | null;
+  stackWords: (Pick<StackWords, 'table' | 'supportsTitle' | 'stepsTitle'> & { footTop: StackHead }) | null;
 }
+
+type StackHead = StackWords['table']['tier'];
 
 export interface WeekPage {
   head: PageHead;
@@ -180,6 +187,20 @@ function orderPage(
     })),
     notesHtml: order.notes === '' ? '' : markdownHtml(order.notes, 2),
     timetable: timetable === undefined ? null : timetablePart(timetable.view, content.kitchen.locale),
+    ...stackPart(order, content, words),
+  };
+}
+
+function stackPart(
+  { stack }: OrderView,
+  { kitchen }: Content,
+  words: OrderWords,
+): Pick<OrderPage, 'stackDrawing' | 'stackWords'> {
+  if (stack === null) return { stackDrawing: null, stackWords: null };
+  const { table, supportsTitle, stepsTitle } = stackWordsFor(kitchen.locale);
+  return {
+    stackDrawing: stackSvg(stack),
+    stackWords: { table, supportsTitle, stepsTitle, footTop: words.page.footTop },
   };
 }
 

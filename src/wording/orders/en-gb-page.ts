@@ -92,6 +92,7 @@ export const enGbPageWords: Pick<OrderWords, 'steps' | 'table' | 'page'> = {
       `Orders of week ${week}: hours, shared bowls, oven loads and one shopping list.`,
     noFinish: 'Nothing goes between or over these cakes.',
     total: 'Together',
+    footTop: { name: 'Above the table', unit: 'mm' },
     refused: 'The week’s work does not fit',
     weeks: 'Week by week',
   },

@@ -81,5 +81,7 @@ export interface OrderPageWords {
   noFinish: string;
   total: string;
   refused: string;
+  /** Head of where a tier begins and ends above the table. */
+  footTop: { name: string; unit: string };
   weeks: string;
 }
