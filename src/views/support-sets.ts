@@ -4,7 +4,7 @@ import type { PlannedOrder } from '../compute/orders/planned-order.types.ts';
 import { outlineBounds } from '../compute/outline/index.ts';
 import { tinOutline } from '../compute/shapes/index.ts';
 import type { HeldBy } from '../compute/stacks/stack-plan.ts';
-import { type SupportSpot, supportSpots, toRingsMm } from '../compute/stacks/support-spots.ts';
+import { clockwise, type SupportSpot, supportSpots, toRingsMm } from '../compute/stacks/support-spots.ts';
 import type { Point } from '../domain/outline.ts';
 import { quantiseMm } from '../domain/quantise.ts';
 import type { Tin } from '../domain/tin.ts';
@@ -101,6 +101,7 @@ export function supportSets(
   return jointsOf(planned, stack, names, words).map((joint) => {
     const { id, at, held, over, title, outlineText, above } = joint;
     const plan = stack.plans[at] ?? { rings: [] };
+    const places = clockwise(held.places);
     const [length, carries] = [heightFigure(held.lengthMm), totalFigure(held.carriesG)];
     const setText =
       held.places.length === 0 ? words.noPlaces : words.set(held.count, length.text, carries.text);
@@ -115,12 +116,12 @@ export function supportSets(
       carries,
       ledge,
       ledgeText: ledge === null ? null : words.ledge(above, ledge.text),
-      spots: supportSpots(held.places, plan, stack.coatsMm[at] ?? 0).map((spot, index) =>
+      spots: supportSpots(places, plan, stack.coatsMm[at] ?? 0).map((spot, index) =>
         spotView(spot, index, words),
       ),
       picture: supportTemplate({
         ...{ id, tin: over, title, setText, outlineText, words },
-        places: centredPlaces(held.places, over),
+        places: centredPlaces(places, over),
         hasDowel: stack.dowel !== null,
       }),
     };

@@ -44,6 +44,13 @@ function clockMin({ x, y }: Point): number {
   return minutes === CLOCK_MIN ? 0 : minutes;
 }
 
+/** The same places clockwise from the back, as they are numbered. */
+export const clockwise = (places: readonly Point[]): Point[] =>
+  [...places].sort(
+    (a, b) =>
+      clockMin(a) - clockMin(b) || quantiseMm(Math.hypot(a.x, a.y)) - quantiseMm(Math.hypot(b.x, b.y)),
+  );
+
 /** Places (mm from the middle, y up) in a tier of this plan under a coat so thick. */
 export const supportSpots = (
   places: readonly Point[],

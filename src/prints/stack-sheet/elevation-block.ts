@@ -77,8 +77,7 @@ function drawElevation(
   xMm: number,
   yMm: number,
 ): void {
-  for (const { kind, steps } of strokes)
-    surface.path(placed(steps, 1, xMm, yMm), paintOf(kind, context));
+  for (const { kind, steps } of strokes) surface.path(placed(steps, 1, xMm, yMm), paintOf(kind, context));
   for (const { text, xMm: x, yMm: y, anchor, strong } of words) {
     const { font, sizePt, tabular } = strong ? STRONG : PLAIN;
     const width = context.metrics.widthMm(text, font, sizePt, tabular);

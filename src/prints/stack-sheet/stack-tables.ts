@@ -1,12 +1,10 @@
 /** The tables of a stack sheet: tiers from the bottom up, and the places of each set of supports. */
 import type { StackView, SupportSet } from '../../views/stack-sheet.types.ts';
 import type { StackWords } from '../../wording/stacks/index.ts';
+import type { SheetLook } from '../order-sheet/look.ts';
 import { type Paragraph, paragraph } from '../sheet/lines.ts';
 import type { Cell, Column, TableSpec } from '../sheet/table/types.ts';
 import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
-
-/** What one measures by, read from the worktop. */
-const STRONG: TypeStyle = { ...typeScale.key, sizePt: 14, leadingPt: 16 };
 
 function head({ name, unit }: { name: string; unit: string }): Paragraph[] {
   return [
@@ -19,12 +17,12 @@ const number = (text: string, type: TypeStyle = typeScale.figure): Cell => ({ nu
 const said = (text: string): Cell => ({ paragraphs: [paragraph(text, typeScale.figure)] });
 
 /** Bottom first, as it is built. */
-export function tierTable({ tiers }: StackView, { table }: StackWords): TableSpec {
+export function tierTable({ tiers }: StackView, { table }: StackWords, look: SheetLook): TableSpec {
   const right = (of: { name: string; unit: string }): Column => ({ heading: head(of), align: 'right' });
   return {
     key: 'tiers',
     whole: true,
-    paddingMm: 0.8,
+    paddingMm: look.paddingMm,
     columns: [
       { heading: head(table.tier), align: 'left', narrowestMm: 32 },
       { heading: head(table.coated), align: 'left', narrowestMm: 30, widestMm: 40 },
@@ -43,7 +41,7 @@ export function tierTable({ tiers }: StackView, { table }: StackWords): TableSpe
             ' × ',
           ),
         ),
-        number(weight.text, STRONG),
+        number(weight.text, look.strong),
         carries === null ? said('–') : number(carries.text),
         { paragraphs: [paragraph(standsOnText, typeScale.rowNote)] },
       ],
@@ -52,22 +50,22 @@ export function tierTable({ tiers }: StackView, { table }: StackWords): TableSpe
 }
 
 /** One row a support. */
-export function placeTable({ id, spots }: SupportSet, { table }: StackWords): TableSpec {
+export function placeTable({ id, spots }: SupportSet, { table }: StackWords, look: SheetLook): TableSpec {
   const columns = [table.number, table.clock, table.middle, table.side, table.depth, table.edge];
   return {
     key: `places-${id}`,
     whole: true,
-    paddingMm: 0.4,
+    paddingMm: look.paddingMm * 0.4,
     columns: columns.map((of, at) => ({
       heading: head(of),
       align: at === 0 ? 'left' : 'right',
-      narrowestMm: 22,
+      narrowestMm: 20,
     })),
     rows: spots.map(({ number: no, clock, fromMiddle, side, depth, fromEdge }) => ({
       cells: [
         { heading: true, paragraphs: [paragraph(no.text, typeScale.rowName)] },
-        number(clock.text, STRONG),
-        number(fromMiddle.text, STRONG),
+        number(clock.text, look.strong),
+        number(fromMiddle.text, look.strong),
         said(side.text),
         said(depth.text),
         number(fromEdge.text),
