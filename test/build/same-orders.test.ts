@@ -122,7 +122,7 @@ const read = (): string[] => (readsAll ? orderIds : ['three-tiers-for-sixty', 'f
 
 async function said(path: string): Promise<string> {
   const pdf = await readPdf(Uint8Array.from(readFileSync(join(output, path))));
-  return plain(pdf.pages.map((page) => spokenText(page.tree, page)).join(' '));
+  return plain(pdf.pages.map((page) => (page.tree === null ? '' : spokenText(page.tree, page))).join(' '));
 }
 
 /** Figures below a part of the JSON, by the end of their path. */

@@ -43,7 +43,7 @@ async function made(
 
 const said = (pdf: ReadPdf): string =>
   pdf.pages
-    .map((page) => spokenText(page.tree, page))
+    .map((page) => (page.tree === null ? '' : spokenText(page.tree, page)))
     .join(' ')
     .replace(/\s+/g, ' ');
 
