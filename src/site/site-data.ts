@@ -32,7 +32,6 @@ import { tinsView } from '../views/tins.ts';
 import { finishingWorkingView } from '../views/working-finishing.ts';
 import { type AroundWords, aroundWordsFor } from '../wording/around/index.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
-import { formatDate } from '../wording/date.ts';
 import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
 import { glossaryFor } from '../wording/glossary/index.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
@@ -205,7 +204,7 @@ function pagesData(input: SiteInput): SiteData {
     kitchenName: kitchen.name,
     place: kitchen.place,
     edition: kitchen.edition,
-    editionText: formatDate(kitchen.edition),
+    editionText: words.date(kitchen.edition),
     siteUrl: kitchen.siteUrl ?? null,
     base: (kitchen.siteUrl ?? '').replace(/\/*$/, ''),
     themeColour: { light: houseStyle.colours.light.paper, dark: houseStyle.colours.dark.paper },

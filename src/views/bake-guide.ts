@@ -17,7 +17,6 @@ import {
   formatBakeMinutes,
   formatLoggedMinutes,
 } from '../wording/bake/index.ts';
-import { formatDate } from '../wording/date.ts';
 import { keptUnits } from '../wording/kept-units.ts';
 import { formatWholeGrams } from '../wording/mass.ts';
 import { formatFixed, formatNumber, formatShare } from '../wording/number.ts';
@@ -57,7 +56,7 @@ function howOf(row: BakeLogRow, { severalOvens, ovenOf }: RecipeBakes, words: Ba
 
 function loggedText(row: BakeLogRow, bakes: RecipeBakes, words: BakeWords): LoggedBakeText {
   return {
-    date: formatDate(row.date),
+    date: words.date(row.date),
     tin: row.count > 1 ? `${row.count} × ${row.tin.name}` : row.tin.name,
     dial: dialTextsOf(row.ovenC, bakes.ovenOf(row)).set,
     how: howOf(row, bakes, words),
@@ -68,7 +67,7 @@ function loggedText(row: BakeLogRow, bakes: RecipeBakes, words: BakeWords): Logg
   };
 }
 
-const bakeName = (date: string, tin: string): string => `${formatDate(date)}, ${tin}`;
+const bakeName = (date: string, tin: string, words: BakeWords): string => `${words.date(date)}, ${tin}`;
 
 /** Bakes that took longer or less long than the rest would have them. */
 function oddTimes({ fit }: RecipeBakes, words: BakeWords): string[] {
@@ -77,7 +76,7 @@ function oddTimes({ fit }: RecipeBakes, words: BakeWords): string[] {
       lateByMin > 0
         ? words.late(formatLoggedMinutes(lateByMin))
         : words.early(formatLoggedMinutes(-lateByMin));
-    const bake = bakeName(row.date, row.tin.name);
+    const bake = bakeName(row.date, row.tin.name, words);
     return `${words.odd(bake, by, formatBakeMinutes(expectedMin))} ${words.heeded(formatShare(weight))}`;
   });
 }
@@ -87,7 +86,7 @@ function oddYields({ recipe }: RecipeBakes, words: BakeWords): string[] {
   const odd = (yieldDensity(recipe)?.logged ?? []).filter(({ weight }) => weight < ODD_BELOW);
   return odd.map(({ bake, residual, weight }) => {
     const [tin] = bake.tins;
-    const name = bakeName(bake.date ?? '', tin?.tin.name ?? '');
+    const name = bakeName(bake.date ?? '', tin?.tin.name ?? '', words);
     const text = words.oddYield(name, formatShare(Math.abs(residual), 1), residual > 0);
     return `${text} ${words.heeded(formatShare(weight))}`;
   });

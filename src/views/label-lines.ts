@@ -1,7 +1,6 @@
 /** What a label says, line by line, and what the short card says. */
 import type { Label, LabelInput, ToldAllergen } from '../compute/labels/label.ts';
 import type { Allergen } from '../domain/ingredient.ts';
-import { formatDate } from '../wording/date.ts';
 import type { LabelWords } from '../wording/label/index.ts';
 import { listInWords } from '../wording/list.ts';
 import { formatNumber } from '../wording/number.ts';
@@ -30,7 +29,7 @@ function netText({ finishedG, rules }: Label): string {
 
 function dateLine({ durability }: Label, words: LabelWords): LabelLine {
   const lead = durability.kind === 'use by' ? words.use : words.best;
-  if (durability.date !== null) return wordsLine('date', formatDate(durability.date), lead);
+  if (durability.date !== null) return wordsLine('date', words.date(durability.date), lead);
   return {
     id: 'date',
     lead,
@@ -93,7 +92,7 @@ function businessLines({ input, words }: LabelParts): LabelLine[] {
 function endLines({ label, words }: LabelParts): LabelLine[] {
   return [
     ...(label.reference === null ? [] : [wordsLine('order', words.order(label.reference))]),
-    wordsLine('rules', words.rules(label.rules, formatDate(label.rulesSince))),
+    wordsLine('rules', words.rules(label.rules, words.date(label.rulesSince))),
   ];
 }
 

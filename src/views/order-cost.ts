@@ -4,7 +4,6 @@ import type { Effort } from '../compute/costs/order-effort.ts';
 import type { Content } from '../domain/content.ts';
 import { PLAIN_OVEN } from '../domain/kitchen.ts';
 import { quantiseRatio } from '../domain/quantise.ts';
-import { formatDate } from '../wording/date.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatMoney, formatRate } from '../wording/money.ts';
@@ -138,7 +137,7 @@ export function quoteView(cost: OrderCost, order: QuoteOrder, content: MoneyCont
     vat: money(cost.vatMinor),
     total: money(cost.totalMinor),
     hasVat: cost.vatMinor > 0,
-    datedText: words.quote.dated(formatDate(kitchen.edition)),
+    datedText: words.quote.dated(words.date(kitchen.edition)),
     allergens: [
       order.allergens.sentence,
       ...[order.allergens.unknown, order.allergens.mayContain].flatMap((text) => text ?? []),

@@ -2,7 +2,6 @@
 import type { Content } from '../domain/content.ts';
 import type { Order } from '../domain/order.ts';
 import type { OrderWeek } from '../domain/order-week.ts';
-import { formatDate } from '../wording/date.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
 import type { HandOverView } from './order.types.ts';
 
@@ -10,7 +9,7 @@ import type { HandOverView } from './order.types.ts';
 export function dayText(isoDate: string, { calendar }: OrderWeek, words: OrderWords): string {
   const day = calendar.days.find((one) => one.isoDate === isoDate);
   const weekday = day === undefined ? undefined : words.weekdays[day.weekday - 1];
-  return weekday === undefined ? formatDate(isoDate) : `${weekday} ${formatDate(isoDate)}`;
+  return weekday === undefined ? words.date(isoDate) : words.weekdayAndDate(weekday, words.date(isoDate));
 }
 
 /** The hand-over; the zone is named where it is not the kitchen's own. */

@@ -4,7 +4,6 @@ import type { PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
-import { formatDate } from '../wording/date.ts';
 import { formatLength } from '../wording/length.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
@@ -55,11 +54,11 @@ function factsOf(planned: PlannedOrder, handOver: HandOverView, words: OrderWord
   ];
 }
 
-function decisionsOf({ order }: PlannedOrder): DecisionView[] {
+function decisionsOf({ order }: PlannedOrder, words: OrderWords): DecisionView[] {
   return order.decisions.map(({ question, answer, by }) => ({
     question,
     answer,
-    byText: by === undefined ? null : formatDate(by),
+    byText: by === undefined ? null : words.date(by),
   }));
 }
 
@@ -142,7 +141,7 @@ export function orderView(
     }),
     sharedText: together === undefined ? null : sharedText(planned, together, content),
     finishes: orderFinishes(planned, content),
-    decisions: decisionsOf(planned),
+    decisions: decisionsOf(planned, words),
     inedible,
     stack: stack === null || stack === 'unknown-width' ? null : stackView(planned, stack, kitchen),
     noStackText: stack === 'unknown-width' ? stackWordsFor(kitchen.locale).unknownWidth : null,

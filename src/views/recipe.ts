@@ -2,7 +2,6 @@
 import type { Content } from '../domain/content.ts';
 import { PART_SHARE, tableShelledG } from '../domain/egg.ts';
 import type { FormulaLine, ProvenBake, Recipe } from '../domain/recipe.ts';
-import { formatDate } from '../wording/date.ts';
 import { formatLength } from '../wording/length.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
@@ -74,7 +73,7 @@ function provenBake(bake: ProvenBake, words: Words): RecipeView['provenBakes'][n
     ),
     heightText: formatLength(bake.finishedHeightMm, 'mm'),
     batterText: `${formatWholeGrams(bake.batterG)} g`,
-    dateText: bake.date ? formatDate(bake.date) : '',
+    dateText: bake.date ? words.date(bake.date) : '',
     note: bake.note ?? '',
   };
 }

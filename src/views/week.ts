@@ -2,7 +2,6 @@
 import { bowlfulId } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
-import { formatDate } from '../wording/date.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatWholeGrams } from '../wording/mass.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
@@ -71,7 +70,7 @@ export function weekView(worked: WorkedWeek, content: Content): WeekView {
     edition: kitchen.edition,
     from: week.from,
     to: week.to,
-    rangeText: words.week.range(formatDate(week.from), formatDate(week.to)),
+    rangeText: words.week.range(words.date(week.from), words.date(week.to)),
     lead: words.week.lead(orders.length),
     orders: orders.map(({ order, portions }) => ({
       id: order.id,

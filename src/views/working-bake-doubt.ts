@@ -1,7 +1,8 @@
 /** How sure is the recipe's pace, and how steady the baker? What each logged bake says of both. */
+
 import { type BakeGroup, evidenceOf, type LoggedBake } from '../compute/bake/index.ts';
 import { quantiseMin, quantiseMm, quantiseRatio } from '../domain/quantise.ts';
-import { formatDate } from '../wording/date.ts';
+import type { DateFormat } from '../wording/date.ts';
 import { formatFixed } from '../wording/number.ts';
 import type { Figure } from './figure.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
@@ -55,7 +56,13 @@ function expectedStep(
 }
 
 /** One logged bake: what was expected of it, how far off it was against the usual, and what it adds. */
-function saidBy(one: LoggedBake, key: string, group: BakeGroup, { constants }: RecipeBakes): Said {
+function saidBy(
+  one: LoggedBake,
+  key: string,
+  group: BakeGroup,
+  { constants }: RecipeBakes,
+  date: DateFormat,
+): Said {
   const { row, observation } = one;
   const evidence = evidenceOf(group.belief, observation, constants);
   const [neutral, took] = [minutes(quantiseMin(observation.neutralMin)), given(observation.minutes, 'min')];
@@ -99,7 +106,7 @@ function saidBy(one: LoggedBake, key: string, group: BakeGroup, { constants }: R
       output: ['information', information],
     },
   ];
-  const of = `${formatDate(row.date)}, ${row.tin.name}`;
+  const of = `${date(row.date)}, ${row.tin.name}`;
   return { steps: steps.map((part) => ({ ...part, key, of })), information, off, weight };
 }
 
@@ -141,15 +148,15 @@ function steadyStep(said: readonly Said[], { fit, constants }: RecipeBakes): Bak
 }
 
 /** From the doubt before any bake in this oven to that after the last; with a core where the kitchen owns one. */
-export function allDoubtSteps(bakes: RecipeBakes): BakeStepParts[] {
+export function allDoubtSteps(bakes: RecipeBakes, date: DateFormat): BakeStepParts[] {
   const { fit, oven, constants } = bakes;
   const { plain, withCore } = fit;
   const sized = plain.belief.varSizePower > 0;
   const start = variance(plain.prior.varLnFactor);
   const cored = variance(withCore.prior.varLnFactor);
   const without = variance(plain.belief.varLnFactor);
-  const said = plain.logged.map((one, at) => saidBy(one, `${at + 1}`, plain, bakes));
-  const saidCored = withCore.logged.map((one, at) => saidBy(one, `core-${at + 1}`, withCore, bakes));
+  const said = plain.logged.map((one, at) => saidBy(one, `${at + 1}`, plain, bakes, date));
+  const saidCored = withCore.logged.map((one, at) => saidBy(one, `core-${at + 1}`, withCore, bakes, date));
   const first: BakeStepParts = {
     kind: 'doubt-start',
     inputs: [],

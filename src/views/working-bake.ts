@@ -85,7 +85,7 @@ export function sharedBakeSteps(bakes: RecipeBakes, locale: Locale): WorkingStep
   return [
     factorStep('factor', fit.plain, bakes, locale),
     ...cored,
-    ...allDoubtSteps(bakes),
+    ...allDoubtSteps(bakes, bakeWordsFor(locale).date),
     ...endsSteps(bakes),
     waterStep(bakes),
     ...offsetSteps(bakes),

@@ -1,8 +1,10 @@
 /** The words a locale must bring. A missing key does not compile. */
+
 import type { EggPart, EggSize } from '../domain/egg.ts';
 import type { Allergen } from '../domain/ingredient.ts';
 import type { Locale } from '../domain/kitchen.ts';
 import type { ShapeKind } from '../domain/shape.ts';
+import type { DateFormat } from './date.ts';
 import type { WorkingWords } from './working-words.ts';
 
 export interface Noun {
@@ -64,6 +66,7 @@ export interface ChartWords {
 }
 
 export interface Words {
+  date: DateFormat;
   locale: Locale;
   and: string;
   /** Nought to twenty. */

@@ -3,7 +3,6 @@ import { outlineBounds, outlinePath } from '../../compute/outline/index.ts';
 import type { Outline } from '../../domain/outline.ts';
 import type { BookletView } from '../../views/booklet/booklet.types.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
-import { formatDate } from '../../wording/date.ts';
 import { paragraph } from '../sheet/lines.ts';
 import { drawLogo, logoWidthMm } from '../sheet/logo.ts';
 import { hairline, lineWeightPt } from '../sheet/rules.ts';
@@ -134,7 +133,7 @@ export function drawCover(
   const title = set(view.kitchenName, cover);
   const subtitle = set(words.subtitle(view.tins.length, view.recipes.length), lead);
   const people = [...(view.baker === null ? [] : [words.by(view.baker)]), view.place].join(', ');
-  const edition = words.imprint.edition(formatDate(view.edition), view.editionNote);
+  const edition = words.imprint.edition(words.date(view.edition), view.editionNote);
   const foot = setText([paragraph(people, body), paragraph(edition, bookletType.quiet)], widthMm, context);
   const plateTop = top + line.heightMm + title.heightMm + subtitle.heightMm + 14;
   const footTop = top + heightMm - foot.heightMm;

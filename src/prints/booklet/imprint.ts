@@ -1,7 +1,6 @@
 /** The imprint: edition, what the figures rest on, who may copy, for whom, and how it is folded. */
 import type { BookletView } from '../../views/booklet/booklet.types.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
-import { formatDate } from '../../wording/date.ts';
 import { heading, textParagraph } from '../sheet/blocks.ts';
 import { paragraph } from '../sheet/lines.ts';
 import { rectangle } from '../sheet/rules.ts';
@@ -52,7 +51,7 @@ function blocksOf(view: BookletView, words: BookletWords): Block[] {
   return [
     heading(own.heading, { level: 1, type: bookletType.heading, bookmark: own.heading, anchor: 'imprint' }),
     textParagraph('people', paragraph(`${people}.`, strong), 1),
-    text('edition', own.edition(formatDate(view.edition), view.editionNote)),
+    text('edition', own.edition(words.date(view.edition), view.editionNote)),
     text('figures', own.figures),
     ...(view.licence === null
       ? []

@@ -1,6 +1,8 @@
+import { britishDate } from '../../wording/date.ts';
 import type { PrintLabels } from './print-labels.ts';
 
 export const enGb: PrintLabels = {
+  date: britishDate,
   tin: 'Tin',
   eggs: 'Eggs',
   exactBelow: 'exact',

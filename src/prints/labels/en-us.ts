@@ -1,8 +1,10 @@
+import { americanDate } from '../../wording/date.ts';
 import { enGb } from './en-gb.ts';
 import type { PrintLabels } from './print-labels.ts';
 
 export const enUs: PrintLabels = {
   ...enGb,
+  date: americanDate,
   tin: 'Pan',
   filling: 'In the pan, and what is over',
   inTin: (grams) => `${grams}\u00a0g in the pan.`,

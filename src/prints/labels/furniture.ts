@@ -1,5 +1,4 @@
 /** The running head and foot of a chart or guide: whose it is, what it is, and which edition. */
-import { formatDate } from '../../wording/date.ts';
 import type { Furniture } from '../sheet/sheet.ts';
 import type { PrintLabels } from './print-labels.ts';
 
@@ -13,6 +12,6 @@ export interface Entitled {
 export const furnitureOf = ({ kitchenName, title, edition }: Entitled, labels: PrintLabels): Furniture => ({
   kitchenName,
   title,
-  edition: labels.edition(formatDate(edition)),
+  edition: labels.edition(labels.date(edition)),
   pageText: labels.page,
 });

@@ -1,7 +1,9 @@
 /** The fixed words of printed sheets; everything with a value in it comes worded from the view. */
+import type { DateFormat } from '../../wording/date.ts';
 import type { LeftOverWords } from '../../wording/left-over.ts';
 
 export interface PrintLabels extends LeftOverWords {
+  date: DateFormat;
   tin: string;
   eggs: string;
   /** Under the heading of the eggs, as the exact number stands under the whole one. */

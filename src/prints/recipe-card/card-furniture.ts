@@ -1,5 +1,4 @@
 /** Around each face: a band along the top edge, whose card it is, which edition, which card of how many. */
-import { formatDate } from '../../wording/date.ts';
 import { rectangle } from '../sheet/rules.ts';
 import type { Surface } from '../sheet/surface.ts';
 import { baselineInLeadingMm } from '../sheet/text-block.ts';
@@ -46,7 +45,7 @@ function endsOf({ view, form, words, context }: CardParts, at: FaceAt): End[] {
   const footMm = at.yMm + form.heightMm - form.marginMm - context.metrics.descentMm(small.font, small.sizePt);
   const number = words.card(Math.floor(at.face / 2) + 1, at.cards);
   const numberMm = context.metrics.widthMm(number, small.font, small.sizePt);
-  const edition = words.edition(formatDate(view.edition));
+  const edition = words.edition(words.date(view.edition));
   const foot = (texts: string[]): End[] => [
     { texts, strong: false, side: 'left', yMm: footMm, widthMm: wholeMm - numberMm - BESIDE_MM },
     { texts: [number], strong: false, side: 'right', yMm: footMm, widthMm: wholeMm },

@@ -1,5 +1,4 @@
 /** Head room and foot of a wall sheet: the foot is read close up, and states the type sizes and their reason. */
-import { formatDate } from '../../wording/date.ts';
 import { formatNumber } from '../../wording/number.ts';
 import type { WallWords } from '../../wording/wall/index.ts';
 import { drawLogo, logoWidthMm } from '../sheet/logo.ts';
@@ -62,7 +61,7 @@ export function drawWallFoot(
   const logoMm = logoWidthMm(context, LOGO_MM);
   drawLogo(surface, context, left, size.heightMm - marginMm.bottom - LOGO_MM, LOGO_MM);
   const textMm = left + (logoMm === 0 ? 0 : logoMm + LOGO_GAP_MM);
-  put(`${kitchenName}. ${words.edition(formatDate(edition))}`, textMm, firstMm);
+  put(`${kitchenName}. ${words.edition(words.date(edition))}`, textMm, firstMm);
   if (sheets > 1) end(words.sheet(sheet, sheets), firstMm);
   put(typesText(type, words), textMm, lastMm);
   if (scaleBar) drawScaleBar(surface, context, scaleBar, left + (right - left) * SCALE_BAR_AT, firstMm);

@@ -1,8 +1,11 @@
 /** The words about time and heat. A missing key does not compile. */
+
 import type { CoreKind, DoneTest } from '../../domain/bake-log.ts';
 import type { BakeClass } from '../../domain/recipe.ts';
+import type { DateFormat } from '../date.ts';
 
 export interface BakeWords {
+  date: DateFormat;
   section: string;
   lead: string;
   doneTests: string;

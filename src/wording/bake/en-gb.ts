@@ -1,3 +1,4 @@
+import { britishDate } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
 import type { BakeWords } from './bake-words.ts';
 import { countOf } from './count-of.ts';
@@ -7,6 +8,7 @@ const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${tex
 const bakes = (count: number): string => countOf(count, 'logged bake', 'logged bakes');
 
 export const enGbBake: BakeWords = {
+  date: britishDate,
   section: 'In the oven',
   lead: 'Set the dial, start the clock when the door shuts, and leave the door alone until the first look.',
   doneTests:

@@ -1,9 +1,11 @@
+import { americanDate } from '../date.ts';
 import type { BakeWords } from './bake-words.ts';
 import { enGbBake } from './en-gb.ts';
 
 /** American English: a pan where British bakers say tin. */
 export const enUsBake: BakeWords = {
   ...enGbBake,
+  date: americanDate,
   doneTests:
     'Ready when it springs back under a fingertip, a skewer comes out clean and the edge draws away from the pan. If it is not, give it five minutes more and look again.',
   columns: { ...enGbBake.columns, tin: 'Pan' },

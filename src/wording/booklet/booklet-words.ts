@@ -1,5 +1,8 @@
 /** The words of the booklet; figures come as text. A missing key does not compile. */
+import type { DateFormat } from '../date.ts';
+
 export interface BookletWords {
+  date: DateFormat;
   /** Said small above the kitchen's name on the cover. */
   coverLine: string;
   /** Alternative text of the picture on it. */

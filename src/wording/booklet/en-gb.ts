@@ -1,4 +1,5 @@
 /** British English for the booklet. */
+import { britishDate } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
 import type { BookletWords } from './booklet-words.ts';
 
@@ -9,6 +10,7 @@ const counted = (count: number, one: string, many: string): string =>
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const enGbBooklet: BookletWords = {
+  date: britishDate,
   coverLine: 'Cakes by the tin',
   coverPicture: 'The tins from above, all to one scale',
   subtitle: (tins, recipes) =>

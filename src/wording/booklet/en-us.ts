@@ -1,4 +1,5 @@
 /** American English: the same booklet, with pans for tins. Names that the baker gave are never touched. */
+import { americanDate } from '../date.ts';
 import type { BookletWords } from './booklet-words.ts';
 import { enGbBooklet as gb } from './en-gb.ts';
 
@@ -18,6 +19,7 @@ const allPans = <Group extends Record<string, string>>(group: Group): Group =>
 
 export const enUsBooklet: BookletWords = {
   ...gb,
+  date: americanDate,
   coverLine: pans(gb.coverLine),
   coverPicture: pans(gb.coverPicture),
   subtitle: (tins, recipes) => pans(gb.subtitle(tins, recipes)),

@@ -1,9 +1,11 @@
 /**
  * British English for labels. 'May have an adverse effect …': Regulation (EC) No 1333/2008 Annex V (from memory).
  */
+import { britishDate } from '../date.ts';
 import type { LabelWords } from './label-words.ts';
 
 export const enGbLabel: LabelWords = {
+  date: britishDate,
   foodWith: (food, finishes) => `${food} with ${finishes}`,
   flavoured: (food, flavours) =>
     flavours.length === 0 ? food : `${food} (${flavours.map((name) => name.toLowerCase()).join(', ')})`,

@@ -1,9 +1,11 @@
 /** US English for labels. */
+import { americanDate } from '../date.ts';
 import { enGbLabel } from './en-gb.ts';
 import type { LabelWords } from './label-words.ts';
 
 export const enUsLabel: LabelWords = {
   ...enGbLabel,
+  date: americanDate,
   noneKnown: 'none of the nine major allergens among its ingredients',
   allergens: {
     ...enGbLabel.allergens,

@@ -1,6 +1,8 @@
 /** The words of labels. What the law wants word for word (the colours warning) stands in the locale's file. */
+
 import type { Allergen } from '../../domain/ingredient.ts';
 import type { KindOfSale } from '../../domain/label-settings.ts';
+import type { DateFormat } from '../date.ts';
 
 export type StorageWord =
   | 'chilled'
@@ -33,6 +35,7 @@ export interface NutrientWords {
 }
 
 export interface LabelWords {
+  date: DateFormat;
   /** 'Lemon sponge with raspberry jam and buttercream'. */
   foodWith: (food: string, finishes: string) => string;
   /** 'Sponge, Orange' as one name of a food. */

@@ -1,10 +1,12 @@
 /** British English. */
+import { britishDate } from '../date.ts';
 import type { Words } from '../words.ts';
 import { enGBChart } from './en-GB-chart.ts';
 import { enGBWorking } from './en-GB-working.ts';
 import { ENGLISH_NUMBERS } from './english-numbers.ts';
 
 export const enGB: Words = {
+  date: britishDate,
   locale: 'en-GB',
   and: 'and',
   numbers: ENGLISH_NUMBERS,

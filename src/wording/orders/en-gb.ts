@@ -1,4 +1,5 @@
 /** British English for orders, quotes, shopping lists and weeks. */
+import { britishDate } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
 import { enGbMoneyWords } from './en-gb-money.ts';
 import { enGbPageWords } from './en-gb-page.ts';
@@ -16,6 +17,8 @@ function tierName(at: number, tiers: number, stacked: boolean): string {
 }
 
 export const enGbOrders: OrderWords = {
+  date: britishDate,
+  weekdayAndDate: (weekday, date) => `${weekday} ${date}`,
   orders: 'Orders',
   ordersLead: 'Each order from what was agreed to what is handed over, and the weeks they fall in.',
   ordersNone: 'There are no orders yet. Write one as orders/saturday-cake.yaml.',

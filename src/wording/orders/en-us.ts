@@ -1,9 +1,12 @@
 /** American English for orders: what differs from British. */
+import { americanDate } from '../date.ts';
 import { enGbOrders } from './en-gb.ts';
 import type { OrderWords } from './order-words.ts';
 
 export const enUsOrders: OrderWords = {
   ...enGbOrders,
+  date: americanDate,
+  weekdayAndDate: (weekday, date) => `${weekday}, ${date}`,
   table: { ...enGbOrders.table, tin: 'Pan', vat: 'Tax', net: 'Before tax' },
   sheet: { ...enGbOrders.sheet, fill: 'Into the pans' },
   cost: {

@@ -1,8 +1,13 @@
 /** The words of orders, quotes, shopping lists and weeks. A missing key does not compile. */
+
 import type { PlaceKind } from '../../domain/order.ts';
+import type { DateFormat } from '../date.ts';
 import type { OrderPageWords, OrderSteps, OrderTableWords } from './order-page-words.ts';
 
 export interface OrderWords {
+  date: DateFormat;
+  /** 'Saturday 28 November 2026' */
+  weekdayAndDate: (weekday: string, date: string) => string;
   orders: string;
   ordersLead: string;
   ordersNone: string;

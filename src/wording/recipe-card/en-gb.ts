@@ -1,6 +1,8 @@
+import { britishDate } from '../date.ts';
 import type { RecipeCardWords } from './recipe-card-words.ts';
 
 export const enGbCards: RecipeCardWords = {
+  date: britishDate,
   oven: 'Oven',
   finishedHeight: 'Finished height',
   eggs: 'Eggs',

@@ -1,5 +1,8 @@
 /** The words of recipe cards and cut sheets. A missing key does not compile. */
+import type { DateFormat } from '../date.ts';
+
 export interface RecipeCardWords {
+  date: DateFormat;
   oven: string;
   finishedHeight: string;
   eggs: string;

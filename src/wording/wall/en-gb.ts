@@ -1,7 +1,9 @@
 /** British English for wall references. */
+import { britishDate } from '../date.ts';
 import type { WallWords } from './wall-words.ts';
 
 export const enGbWall: WallWords = {
+  date: britishDate,
   eggLadder: {
     title: (recipe) => `${recipe}: eggs to batter`,
     lead: (eggSize) => `So many eggs make so much batter, and fill this best. ${eggSize}.`,

@@ -1,9 +1,11 @@
 /** US English for wall references. */
+import { americanDate } from '../date.ts';
 import { enGbWall } from './en-gb.ts';
 import type { WallWords } from './wall-words.ts';
 
 export const enUsWall: WallWords = {
   ...enGbWall,
+  date: americanDate,
   eggLadder: { ...enGbWall.eggLadder, note: 'Weights of everything else: on the pan chart’s egg ladder.' },
   tins: {
     ...enGbWall.tins,

@@ -1,5 +1,8 @@
 /** The words of wall references. A missing key does not compile. */
+import type { DateFormat } from '../date.ts';
+
 export interface WallWords {
+  date: DateFormat;
   eggLadder: {
     title: (recipe: string) => string;
     lead: (eggSize: string) => string;
