@@ -27,8 +27,9 @@ const strokeMarkup = ({ kind, steps }: ElevationStroke): string =>
 const wordMarkup = ({ text, xMm, yMm, anchor, strong }: ElevationWord): string =>
   `<text x="${tenth(xMm)}" y="${tenth(yMm)}" text-anchor="${anchor}"${strong ? ' font-weight="600"' : ''}>${escapeHtml(text)}</text>`;
 
-/** One image with its description. */
+/** One image a page, with its title and description. */
 export function stackSvg(view: StackView): string {
+  const { title, alt } = view.picture;
   const longest = Math.max(
     ...view.tiers.flatMap(({ name, weight }) => [name.length, weight.text.length + 2]),
   );
@@ -36,7 +37,8 @@ export function stackSvg(view: StackView): string {
   const { widthMm, heightMm, strokes, words } = stackElevation(view, look);
   const size = `width="${tenth(widthMm * 4)}" height="${tenth(heightMm * 4)}"`;
   return [
-    `<svg ${size} viewBox="0 0 ${tenth(widthMm)} ${tenth(heightMm)}" font-size="${LOOK.textMm}" role="img" aria-label="${escapeHtml(view.picture.alt)}">`,
+    `<svg ${size} viewBox="0 0 ${tenth(widthMm)} ${tenth(heightMm)}" font-size="${LOOK.textMm}" role="img" aria-labelledby="stack-title stack-words">`,
+    `<title id="stack-title">${escapeHtml(title)}</title><desc id="stack-words">${escapeHtml(alt)}</desc>`,
     ...strokes.map(strokeMarkup),
     ...words.map(wordMarkup),
     '</svg>',
