@@ -74,13 +74,16 @@ const shoppingLists: Printable = {
     }),
 };
 
+/** Where nothing is priced there is nothing to quote. */
 const quotes: Printable = {
   kind: 'quote',
   prints: (source) =>
     onEach(source, (paper) => {
       const { content, style, metrics } = source;
       const { locale } = content.kitchen;
-      return wantedOrders(source).map((view) => quotePrint(view, style, metrics, paper, locale));
+      return wantedOrders(source)
+        .filter(({ cost }) => cost.price.value > 0)
+        .map((view) => quotePrint(view, style, metrics, paper, locale));
     }),
 };
 

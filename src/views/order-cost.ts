@@ -57,8 +57,22 @@ function ovenText(
   return words.cost.ovenText(listInWords(texts, and), heatings, formatNumber(ovenKwh, 2));
 }
 
-/** What an order costs: for the baker only. */
-export function orderCostView(cost: OrderCost, effort: Effort, content: MoneyContent): OrderCostView {
+/** Names of what has no price, or that nothing has. */
+function costNotes(cost: OrderCost, unpriced: readonly string[], { kitchen }: MoneyContent): string[] {
+  const words = orderWordsFor(kitchen.locale);
+  if (cost.costMinor === 0) return [words.cost.nothingPriced];
+  return unpriced.length === 0
+    ? []
+    : [words.cost.tooLow(listInWords(unpriced, wordsFor(kitchen.locale).and))];
+}
+
+/** What an order costs: for the baker only. `unpriced`: names of ingredients without a pack. */
+export function orderCostView(
+  cost: OrderCost,
+  effort: Effort,
+  unpriced: readonly string[],
+  content: MoneyContent,
+): OrderCostView {
   const { costs, kitchen } = content;
   const words = orderWordsFor(kitchen.locale);
   const money = (minor: number): Figure => moneyFigure(minor, costs.currency);
@@ -73,6 +87,7 @@ export function orderCostView(cost: OrderCost, effort: Effort, content: MoneyCon
     ),
     price: money(cake?.netMinor ?? 0),
     margin: money(cost.marginMinor),
+    notes: costNotes(cost, unpriced, content),
     jobs: effort.jobs.map(({ kind, count, minutes: long }) => ({
       kind,
       name: words.cost.jobs[kind] ?? kind,

@@ -24,6 +24,8 @@ export interface OrderCostView {
   priceText: string;
   price: Figure;
   margin: Figure;
+  /** What makes the cost less than it is; empty where everything is priced. */
+  notes: string[];
   jobs: JobRow[];
   handsOn: Figure;
   ovenText: string;

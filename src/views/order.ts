@@ -120,6 +120,10 @@ export function orderView(
   const tiers = orderTiers(planned, content, bakes);
   const allergens = orderAllergens(planned, content);
   const inedible = order.extras.filter((extra) => extra.inedible).map(({ name }) => name);
+  const sharesShelf = (together?.orders.length ?? 1) > 1;
+  const unpriced = shopping.lines.flatMap(({ name, usedMinor }) =>
+    usedMinor === null ? [name.toLowerCase()] : [],
+  );
   const stack = orderStack(planned, content.finishing);
   const text = portionsText(planned, words);
   const head = { title: order.title, reference: order.reference };
@@ -150,8 +154,8 @@ export function orderView(
     portionsWanted: order.portions === undefined ? null : countFigure(order.portions.wanted),
     weight: totalFigure(planned.weightG),
     height: heightFigure(planned.heightMm),
-    shopping: shoppingView(order.id, words.shopping.forOrder(order.title), shopping, content),
-    cost: orderCostView(cost, effort, content),
+    shopping: shoppingView(order.id, words.shopping.forOrder(order.title), shopping, content, sharesShelf),
+    cost: orderCostView(cost, effort, unpriced, content),
     quote: quoteView(cost, { ...head, handOver, tiers, allergens, portionsText: text }, content),
     notes: order.notes,
     cautions: cautionsOf(planned, inedible, content),

@@ -74,12 +74,13 @@ function shoppingRow(line: ShoppingLine, input: RowInput): ShoppingRow {
   };
 }
 
-/** The list's view; `id` names its files. */
+/** The list's view; `id` names its files; `sharesShelf` where other orders take from the same shelf. */
 export function shoppingView(
   id: string,
   title: string,
   list: ShoppingList,
   { kitchen, costs, ingredients }: Pick<Content, 'kitchen' | 'costs' | 'ingredients'>,
+  sharesShelf = false,
 ): ShoppingView {
   const words = orderWordsFor(kitchen.locale);
   const { and } = wordsFor(kitchen.locale);
@@ -96,6 +97,7 @@ export function shoppingView(
     rows: [...rows.filter(({ buys }) => buys), ...rows.filter(({ buys }) => !buys)],
     total: moneyFigure(list.boughtMinor, costs.currency),
     notes: [
+      ...(sharesShelf ? [words.shopping.alone] : []),
       ...(spare ? [words.sheet.spare(list.spareYolks, list.spareWhites)] : []),
       ...(unpriced.length === 0 ? [] : [words.shopping.unpriced(listInWords(unpriced, and))]),
     ],

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
+import { NO_COSTS } from '../../src/domain/costs.ts';
 import type { OrderView } from '../../src/views/order.types.ts';
 import { type OrdersView, ordersView } from '../../src/views/orders.ts';
 import type { WeekView } from '../../src/views/week.types.ts';
@@ -55,6 +56,26 @@ describe('the view of an order', () => {
     expect(bare.orders.map(({ cost }) => cost.cost.value)).toEqual(
       view.orders.map(({ cost }) => cost.cost.value),
     );
+  });
+
+  it('names what has no price, and says when nothing has', () => {
+    const ingredients = content.ingredients.map((item) => {
+      const { packs: _, ...rest } = item;
+      return item.id === 'butter' ? rest : item;
+    });
+    const [one] = ordersView({ ...content, ingredients }).orders;
+    expect(one?.cost.notes).toEqual(['Without the price of butter: the cost is too low by as much.']);
+    expect(one?.shopping.notes.join(' ')).toContain('No pack is known for butter');
+    expect(order('fair-trays').cost.notes).toEqual([]);
+    const bare = content.ingredients.map(({ packs: _, ...rest }) => rest);
+    const [free] = ordersView({ ...content, ingredients: bare, costs: NO_COSTS }).orders;
+    expect(free?.cost.notes.join(' ')).toContain('Nothing is priced yet');
+    expect(free?.cost.price.value).toBe(0);
+  });
+
+  it('says where the week shares the shelf', () => {
+    expect(order('orange-birthday').shopping.notes.join(' ')).toContain('only order');
+    expect(order('fair-trays').shopping.notes.join(' ')).not.toContain('only order');
   });
 
   it('hands-on time is the sum of its jobs', () => {

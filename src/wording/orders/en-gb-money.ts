@@ -28,6 +28,7 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
     forOrder: (title) => `Shopping for ${title}`,
     forWeek: (week) => `Shopping for week ${week}`,
     lead: 'What is needed less what is on the shelf, in the packs that cost least.',
+    alone: 'As if this were the week’s only order: the week’s own list shares the shelf among them all.',
     nothing: 'enough on the shelf',
     packs: (count, size) => `${count} × ${size}`,
     total: 'Together',
@@ -60,6 +61,9 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
       `Baked by itself: ${loads}; the oven is heated ${heatings === 1 ? 'once' : heatings === 2 ? 'twice' : `${heatings} times`}, ${kwh}\u00a0kWh in all.`,
     load: (tins, dial, minutes) =>
       `${tins === 1 ? 'one tin' : `${tins} tins`} at ${dial} for ${minutes}\u00a0min`,
+    tooLow: (names) => `Without the price of ${names}: the cost is too low by as much.`,
+    nothingPriced:
+      'Nothing is priced yet, so there is no quote: write ‘costs:’ in kitchen.yaml and ‘packs:’ in ingredients.yaml.',
     jobs: JOBS,
     workTitle: 'Hands-on time',
     shopNote: 'Shopping serves the whole week and is part of the overhead.',

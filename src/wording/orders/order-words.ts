@@ -88,6 +88,8 @@ export interface OrderWords {
     forOrder: (title: string) => string;
     forWeek: (week: string) => string;
     lead: string;
+    /** Where other orders of the week share the shelf. */
+    alone: string;
     nothing: string;
     packs: (count: number, size: string) => string;
     total: string;
@@ -112,6 +114,9 @@ export interface OrderWords {
     perKwh: (money: string) => string;
     ovenText: (loads: string, heatings: number, kwh: string) => string;
     load: (tins: number, dial: string, minutes: string) => string;
+    /** Where some ingredient has no price; where nothing has. */
+    tooLow: (names: string) => string;
+    nothingPriced: string;
     jobs: Record<string, string>;
     workTitle: string;
     shopNote: string;
