@@ -34,10 +34,13 @@ const SPREAD = 2;
 /** The drawing takes at most so much of the page's height; less before the words grow smaller. */
 const TRIED = LOOKS.flatMap((look) => [0.45, 0.34].map((share) => ({ look, share })));
 
-/** An order whose tiers stand on one another. */
-export type StackedOrder = OrderView & { stack: StackView };
+/** What the sheets show of an order whose tiers stand on one another. */
+export interface StackedOrder
+  extends Pick<OrderView, 'id' | 'title' | 'reference' | 'kitchenName' | 'edition'> {
+  stack: StackView;
+}
 
-export const isStacked = (view: OrderView): view is StackedOrder => view.stack !== null;
+export const isStacked = (view: OrderView): view is OrderView & StackedOrder => view.stack !== null;
 
 interface Sheet {
   words: StackWords;
