@@ -2,6 +2,7 @@
  * The house's own font files, cut down to the characters the site uses and written into one stylesheet, so
  * that pages ask nobody for fonts and look the same from disk (where a page may not fetch a font file).
  */
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
@@ -76,16 +77,35 @@ function addCodePoints(text: string, points: Set<number>): void {
   }
 }
 
+/** Cutting and packing is much of a small site's time: a watching process, or a font in two roles, does it once. */
+const cut = new Map<string, Promise<string>>();
+const MOST_CUT = 16;
+
+function cutDown(font: Uint8Array, characters: string): Promise<string> {
+  const key = createHash('sha256').update(font).update(characters).digest('hex');
+  const known = cut.get(key);
+  if (known !== undefined) return known;
+  if (cut.size >= MOST_CUT) cut.clear();
+  const fresh = packed(font, characters);
+  cut.set(key, fresh);
+  return fresh;
+}
+
+/** As base64 WOFF2. */
+async function packed(font: Uint8Array, characters: string): Promise<string> {
+  const bytes = await subsetFont(Buffer.from(font), characters, {
+    targetFormat: 'woff2',
+    keepFeatures: ['kern', 'mark', 'tnum', 'lnum', 'smcp'],
+    noHinting: true,
+  });
+  return bytes.toString('base64');
+}
+
 /** One @font-face for each role, the font inside as base64 WOFF2. */
 export async function fontsCss(fonts: FontBytes, characters: string): Promise<string> {
   const faces: string[] = [];
   for (const role of ROLES) {
-    const bytes = await subsetFont(Buffer.from(fonts[role]), characters, {
-      targetFormat: 'woff2',
-      keepFeatures: ['kern', 'mark', 'tnum', 'lnum', 'smcp'],
-      noHinting: true,
-    });
-    const source = `url(data:font/woff2;base64,${bytes.toString('base64')}) format("woff2")`;
+    const source = `url(data:font/woff2;base64,${await cutDown(fonts[role], characters)}) format("woff2")`;
     faces.push(`@font-face { ${FACES[role]}; font-display: block; src: ${source}; }\n`);
   }
   return faces.join('');

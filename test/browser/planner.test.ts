@@ -15,6 +15,9 @@ import { demoOutput } from '../build/support/demo-output.ts';
 import { ask } from '../commands/support/command-line.ts';
 import { launchBrowser } from './browser.ts';
 
+/** How many plans are compared without the controls: a sample, always the same, until the long run asks all. */
+const PLANS = process.env.TINWRIGHT_LONG === '1' ? 300 : 60;
+
 let output = '';
 let browser: Browser;
 let demo: Content;
@@ -80,9 +83,9 @@ function plans(): fc.Arbitrary<PlanState> {
 }
 
 describe('the planner', () => {
-  it('gives for 300 plans the very figures of the build’s own computations', async () => {
+  it(`gives for ${PLANS} plans the very figures of the build’s own computations`, async () => {
     const { page, faults } = await opened();
-    const asked = fc.sample(plans(), { numRuns: 300, seed: 5 });
+    const asked = fc.sample(plans(), { numRuns: PLANS, seed: 5 });
     const addresses = asked.map(planText);
     const answers = await page.evaluate((texts) => {
       const plan = (window as unknown as { tinwrightPlan(text: string): unknown }).tinwrightPlan;
@@ -96,7 +99,7 @@ describe('the planner', () => {
       expect(JSON.parse(answers[at] ?? 'null'), addresses[at]).toEqual(JSON.parse(JSON.stringify(expected)));
       answered += here?.ok ? 1 : 0;
     }
-    expect(answered).toBeGreaterThan(200);
+    expect(answered).toBeGreaterThan((2 / 3) * PLANS);
     expect(faults).toEqual([]);
     await page.context().close();
   });

@@ -9,9 +9,9 @@ import { expect, it } from 'vitest';
 import { ask, LAUNCHER, start } from '../commands/support/command-line.ts';
 import { fill, newFolder } from '../commands/support/folders.ts';
 import { builtContents } from './support/built-contents.ts';
+import { layOutFaultKitchen } from './support/fault-kitchen.ts';
 
-const KILLS = Number(process.env.TINWRIGHT_KILLS ?? 10);
-const GOOD = 'test/kitchens/good/minimal';
+const KILLS = Number(process.env.TINWRIGHT_KILLS ?? 6);
 const MINE = { 'notes.txt': 'mine', 'photos/cake.jpg': 'mine' };
 
 interface Kitchen {
@@ -63,8 +63,8 @@ async function journal(output: string, child: ChildProcess): Promise<void> {
 it(`after each of ${KILLS} builds killed with SIGKILL, the next command finds the old output whole or the new one complete`, async () => {
   const folder = newFolder();
   const [oldContent, newContent] = [join(folder, 'old'), join(folder, 'new')];
-  cpSync(GOOD, oldContent, { recursive: true });
-  cpSync(GOOD, newContent, { recursive: true });
+  layOutFaultKitchen(oldContent);
+  layOutFaultKitchen(newContent);
   rename(newContent);
   const [old, fresh] = [wholeBuild(oldContent), wholeBuild(newContent)];
   expect(old.contents).not.toEqual(fresh.contents);

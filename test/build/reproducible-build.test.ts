@@ -26,14 +26,17 @@ function built(output: string, env: Record<string, string> = {}, more: string[] 
   return output;
 }
 
-/** The date reaches every kind of output in a small kitchen too; the long run builds the demo twice over. */
-const DATED_KITCHEN = process.env.TINWRIGHT_LONG === undefined ? 'test/kitchens/good/minimal' : 'content';
+/**
+ * What is built more than once: every kind of output is made in a small kitchen too, and Eleventy alone makes the
+ * demo's pages, prints and data a second time below. The long run builds the demo over and over.
+ */
+const KITCHEN = process.env.TINWRIGHT_LONG === undefined ? 'test/kitchens/good/minimal' : 'content';
 
-describe('the demo, built', () => {
+describe('a kitchen, built', () => {
   it('twice, from two places, gives the same bytes', () => {
-    const first = builtContents(demoOutput());
     const folder = newFolder();
-    cpSync('content', join(folder, 'elsewhere'), { recursive: true });
+    const first = builtContents(built(join(folder, 'first'), {}, ['--content', KITCHEN]));
+    cpSync(KITCHEN, join(folder, 'elsewhere'), { recursive: true });
     const second = builtContents(built(join(folder, 'output'), {}, ['--content', join(folder, 'elsewhere')]));
     expect(Object.keys(second)).toEqual(Object.keys(first));
     const differing = Object.keys(first).filter((path) => first[path] !== second[path]);
@@ -41,7 +44,7 @@ describe('the demo, built', () => {
     console.log(`${Object.keys(first).length} files the same`);
   });
 
-  it('by Eleventy alone gives the same site, also without prints and data beside it', () => {
+  it('by Eleventy alone gives the same site as the demo, prints and data in it, also without any beside it', () => {
     const output = join(newFolder(), 'site');
     const eleventy = ['node_modules/@11ty/eleventy/cmd.cjs', `--output=${output}`, '--quiet'];
     const { status, stderr } = spawnSync(process.execPath, eleventy, { encoding: 'utf8' });
@@ -52,7 +55,7 @@ describe('the demo, built', () => {
   it('with SOURCE_DATE_EPOCH carries that date, and gives the same bytes twice', () => {
     const epoch = { SOURCE_DATE_EPOCH: '1700000000' };
     const dated = (env: Record<string, string>): string =>
-      built(newFolder(), { ...epoch, ...env }, ['--content', DATED_KITCHEN]);
+      built(newFolder(), { ...epoch, ...env }, ['--content', KITCHEN]);
     const output = dated({});
     expect(report(output).dated).toBe('2023-11-14');
     const files = builtContents(output);

@@ -6,10 +6,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, it } from 'vitest';
 import { z } from 'zod';
-import { readPdf } from '../reading-back/read-pdf.ts';
 import { spokenText } from '../reading-back/structure.ts';
 import { plainText } from './support/chart-page-rows.ts';
 import { demoOutput } from './support/demo-output.ts';
+import { readBuiltPdf } from './support/read-built-pdf.ts';
 
 const bakeSchema = z.object({
   dial_c: z.number(),
@@ -122,7 +122,7 @@ it.each(['a4', 'letter'])('the %s print and JSON agree in every row of the ovenâ
   let count = 0;
   for (const chart of charts.filter(({ id, recipe }) => id === recipe.id || READS_ALL)) {
     const path = join(output, `print/tin-charts/${chart.id}-${paper}.pdf`);
-    const pdf = await readPdf(new Uint8Array(readFileSync(path)));
+    const pdf = await readBuiltPdf(path);
     const text = pdf.pages.map((page) => (page.tree === null ? '' : spokenText(page.tree, page))).join(' ');
     const oven = text.slice(text.indexOf(chart.bake_basis));
     expect(oven.startsWith(`${chart.bake_basis} ${chart.baked_basis}`), chart.id).toBe(true);
@@ -158,9 +158,7 @@ it('the bake page and its print rest on the same bakes as the chart, and say so 
   for (const chart of charts.filter(({ id, recipe }) => id === recipe.id)) {
     const html = plainText(readFileSync(join(output, `site/bakes/${chart.id}.html`), 'utf8'));
     expect(html).toContain(chart.bake_basis);
-    const pdf = await readPdf(
-      new Uint8Array(readFileSync(join(output, `print/bake-guides/${chart.id}-a4.pdf`))),
-    );
+    const pdf = await readBuiltPdf(join(output, `print/bake-guides/${chart.id}-a4.pdf`));
     const text = pdf.pages.map((page) => (page.tree === null ? '' : spokenText(page.tree, page))).join(' ');
     expect(text).toContain(chart.bake_basis);
   }

@@ -3,10 +3,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, it } from 'vitest';
 import { z } from 'zod';
-import { readPdf } from '../reading-back/read-pdf.ts';
 import { spokenText } from '../reading-back/structure.ts';
 import { plainText } from './support/chart-page-rows.ts';
 import { demoOutput } from './support/demo-output.ts';
+import { isReadOn, readBuiltPdf } from './support/read-built-pdf.ts';
 
 const amountSchema = z.object({ shown: z.string(), spoons: z.string().nullable() });
 const fillSchema = z.object({
@@ -104,14 +104,14 @@ function missingInPrint(rungs: Rung[], ladder: string): string[] {
 
 it.each(['a4', 'letter'])('the %s print and JSON agree in every rung', async (paper) => {
   let count = 0;
-  for (const { id, rungs } of ladders) {
+  for (const { id, rungs } of ladders.filter((_, index) => isReadOn(paper, index))) {
     const path = join(output, `print/tin-charts/${id}-${paper}.pdf`);
-    const pdf = await readPdf(new Uint8Array(readFileSync(path)));
+    const pdf = await readBuiltPdf(path);
     const text = pdf.pages.map((page) => (page.tree === null ? '' : spokenText(page.tree, page))).join(' ');
     const ladder = text.slice(text.lastIndexOf('Egg ladder'));
     expect(missingInPrint(rungs, ladder), id).toEqual([]);
     count += rungs.reduce((sum, rung) => sum + 2 + amountTexts(rung).length + rung.fills.length, 0);
   }
-  expect(count).toBeGreaterThan(3000);
+  expect(count).toBeGreaterThan(paper === 'a4' ? 3000 : 600);
   console.log(`${paper}: ${count} leaves of ladders found`);
 });

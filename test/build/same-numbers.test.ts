@@ -6,10 +6,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, expect, it } from 'vitest';
 import { z } from 'zod';
-import { readPdf } from '../reading-back/read-pdf.ts';
 import { spokenText } from '../reading-back/structure.ts';
 import { chartPageRows, type PageRow, plainText } from './support/chart-page-rows.ts';
 import { demoOutput } from './support/demo-output.ts';
+import { isReadOn, readBuiltPdf } from './support/read-built-pdf.ts';
 
 const tinSchema = z.object({
   id: z.string(),
@@ -161,9 +161,9 @@ function printSays(tin: Tin): { inOrder: string[]; anywhere: string[] } {
 
 it.each(['a4', 'letter'])('the %s print and JSON agree in every row', async (paper) => {
   let count = 0;
-  for (const chart of charts) {
+  for (const chart of charts.filter((_, index) => isReadOn(paper, index))) {
     const path = join(output, `print/tin-charts/${chart.id}-${paper}.pdf`);
-    const pdf = await readPdf(new Uint8Array(readFileSync(path)));
+    const pdf = await readBuiltPdf(path);
     const text = pdf.pages.map((page) => (page.tree === null ? '' : spokenText(page.tree, page))).join(' ');
     const rows = rowTexts(text, chart.tins);
     for (const [at, tin] of chart.tins.entries()) {

@@ -1,9 +1,10 @@
 import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
-import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
 import { LAUNCHER } from '../commands/support/command-line.ts';
 import { newFolder } from '../commands/support/folders.ts';
+import { layOutFaultKitchen } from './support/fault-kitchen.ts';
 
 /** Everything said so far, and a way to wait for more. */
 function listening(child: ChildProcessWithoutNullStreams) {
@@ -29,7 +30,7 @@ function listening(child: ChildProcessWithoutNullStreams) {
 it('serve builds, shows the site, builds again when a file is saved, and keeps the last good site when it is wrong', async () => {
   const folder = newFolder();
   const content = join(folder, 'content');
-  cpSync('test/kitchens/good/minimal', content, { recursive: true });
+  layOutFaultKitchen(content);
   const args = ['serve', '--port', '0', '--content', content, '--output', join(folder, 'output')];
   const child = spawn(process.execPath, [LAUNCHER, ...args]);
   onTestFinished(() => void child.kill('SIGKILL'));

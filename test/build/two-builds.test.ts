@@ -1,18 +1,18 @@
 import { spawn } from 'node:child_process';
+import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { LAUNCHER } from '../commands/support/command-line.ts';
 import { newFolder } from '../commands/support/folders.ts';
 import { builtContents } from './support/built-contents.ts';
-
-const GOOD = 'test/kitchens/good/minimal';
+import { layOutFaultKitchen } from './support/fault-kitchen.ts';
 
 interface Ended {
   code: number | null;
   stderr: string;
 }
 
-function building(output: string): Promise<Ended> {
-  const child = spawn(process.execPath, [LAUNCHER, 'build', '--content', GOOD, '--output', output]);
+function building(content: string, output: string): Promise<Ended> {
+  const child = spawn(process.execPath, [LAUNCHER, 'build', '--content', content, '--output', output]);
   let stderr = '';
   child.stderr.on('data', (bytes) => {
     stderr += String(bytes);
@@ -21,10 +21,12 @@ function building(output: string): Promise<Ended> {
 }
 
 it('of builds started together in one folder, one wins at a time, the others say who is building, and the output is whole', async () => {
+  const content = join(newFolder(), 'kitchen');
+  layOutFaultKitchen(content);
   const alone = newFolder();
-  expect(await building(alone)).toMatchObject({ code: 0 });
+  expect(await building(content, alone)).toMatchObject({ code: 0 });
   const shared = newFolder();
-  const ends = await Promise.all([building(shared), building(shared), building(shared)]);
+  const ends = await Promise.all([1, 2, 3].map(() => building(content, shared)));
   expect(ends.filter(({ code }) => code === 0).length).toBeGreaterThan(0);
   for (const { code, stderr } of ends.filter((end) => end.code !== 0)) {
     expect(code).toBe(3);
