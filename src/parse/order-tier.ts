@@ -64,6 +64,19 @@ function checkLayers(reader: YamlReader, at: At, ask: TierAsk, recipe: Recipe): 
   reader.report(error('filling-without-joint', message, hint), ...at, 'finishes', filling);
 }
 
+/** At the boiling point of water and below no middle of a cake is ever done. */
+const COOLEST_C = 100;
+
+function checkHeat(reader: YamlReader, at: At, { name, ovenC }: Recipe): void {
+  if (ovenC > COOLEST_C) return;
+  const message = `${quote(name)} is baked at ${Math.round(ovenC)} °C, which never bakes a cake through`;
+  reader.report(
+    error('oven-too-cool', message, "Put the recipe's oven right, or choose another recipe."),
+    ...at,
+    'recipe',
+  );
+}
+
 function checkWidth(reader: YamlReader, at: At, ask: TierAsk, tin: Tin): void {
   if (ask.finishes.length === 0 || tinBoundsMm(tin) !== null) return;
   const message = `Nobody knows how wide ${quote(tin.id)} is, so nothing that goes on it can be worked out`;
@@ -94,7 +107,10 @@ export function readTier(reader: YamlReader, index: number, context: OrderContex
   const recipe = context.found.recipes.find(({ id }) => id === ask.recipeId);
   if (tin !== undefined && recipe !== undefined) checkHeight(reader, at, ask, tin, recipe);
   if (tin !== undefined) checkWidth(reader, at, ask, tin);
-  if (recipe !== undefined) checkLayers(reader, at, ask, recipe);
+  if (recipe !== undefined) {
+    checkLayers(reader, at, ask, recipe);
+    checkHeat(reader, at, recipe);
+  }
   checkUses(reader, at, ask, context.found.finishes);
   checkClash(reader, at, ask, context.found.finishes);
   return ask;
