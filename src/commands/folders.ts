@@ -3,6 +3,11 @@ import { resolve, sep } from 'node:path';
 import type { Problem } from '../domain/problem.ts';
 import { usageProblem } from './problem-report.ts';
 
+/** Where content files are when nobody says: in `content`, or right here where the kitchen is this folder itself. */
+export function usualContent(): string {
+  return !existsSync('content') && existsSync('kitchen.yaml') ? '.' : 'content';
+}
+
 /** What is wrong with the two folders of a build, or null. */
 export function folderProblem(content: string, output: string): Problem | null {
   if (settled(content) !== settled(output)) return null;

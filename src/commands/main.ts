@@ -4,6 +4,7 @@
  */
 import { Command, CommanderError } from 'commander';
 import { EXIT } from './exit-codes.ts';
+import { usualContent } from './folders.ts';
 import { processTerminal, type Terminal } from './terminal.ts';
 import { unexpectedText } from './unexpected.ts';
 import { programVersion } from './version.ts';
@@ -41,6 +42,7 @@ function programFor(terminal: Terminal, end: Outcome): Command {
   addMix(program, terminal, end);
   addPortions(program, terminal, end);
   addServe(program, terminal, end);
+  addNew(program, terminal, end);
   return program;
 }
 
@@ -50,7 +52,7 @@ function command(program: Command, name: string, description: string): Command {
     .command(name)
     .description(description)
     .version(programVersion(), '-V, --version', 'print the version')
-    .option('--content <dir>', 'folder with the content files', 'content')
+    .option('--content <dir>', 'folder with the content files', usualContent())
     .option('--output <dir>', 'folder that the build writes into', 'output');
 }
 
@@ -97,4 +99,16 @@ function addServe(program: Command, terminal: Terminal, end: Outcome): void {
   command(program, 'serve', 'build, show the site on this computer only, rebuild as files are saved')
     .option('--port <n>', 'port on 127.0.0.1', '8417')
     .action(async (options) => end(await (await import('./serve-command.ts')).runServe(options, terminal)));
+}
+
+function addNew(program: Command, terminal: Terminal, end: Outcome): void {
+  program
+    .command('new')
+    .description('write a kitchen of your own, ready to build, from a few questions')
+    .version(programVersion(), '-V, --version', 'print the version')
+    .argument('<dir>', 'folder for its files: empty, or not there yet')
+    .option('--yes', 'take the usual answers, ask nothing', false)
+    .action(async (dir, options) =>
+      end(await (await import('./new-command.ts')).runNew(dir, options, terminal)),
+    );
 }

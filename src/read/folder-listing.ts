@@ -25,6 +25,9 @@ const TOP_LEVEL = [
   'assets',
 ];
 
+/** What stands beside the content files where the program was installed, or built, in the same folder. */
+const BESIDE = ['node_modules', 'output', 'package.json', 'package-lock.json'];
+
 /** Hidden files and a note to oneself are nobody's business. */
 function isIgnored(name: string): boolean {
   return name.startsWith('.') || name.endsWith('~') || /^readme(\.\w+)?$/i.test(name);
@@ -37,7 +40,7 @@ async function namesIn(folder: string): Promise<string[]> {
 /** Warnings about files and folders that nothing reads. */
 export async function unexpectedFiles(folder: string): Promise<Problem[]> {
   return (await namesIn(folder))
-    .filter((name) => !TOP_LEVEL.includes(name))
+    .filter((name) => !TOP_LEVEL.includes(name) && !BESIDE.includes(name))
     .map((name) => {
       const near = nearest(name, TOP_LEVEL);
       const hint =
