@@ -27,7 +27,7 @@ export async function terminalAsking(streams: { input?: Readable; output?: Writa
   return {
     async line(message, usual, check) {
       const validate = (answer: string | undefined) => check(answer?.trim() || usual) ?? undefined;
-      const answer = given(
+      const answer = given<string>(
         await text({ message, placeholder: usual, defaultValue: usual, validate, ...streams }),
       );
       return answer === null ? null : answer.trim() || usual;
