@@ -32,7 +32,7 @@ const BAR_MM = 100;
 /** Two pages that lie side by side, where some look fits them. */
 const SPREAD = 2;
 /** The drawing takes at most so much of the page's height; less before the words grow smaller. */
-const TRIED = LOOKS.flatMap((look) => [0.45, 0.34].map((share) => ({ look, share })));
+const TRIED = LOOKS.flatMap((look) => [0.45, 0.39, 0.32].map((share) => ({ look, share })));
 
 /** What the sheets show of an order whose tiers stand on one another. */
 export interface StackedOrder

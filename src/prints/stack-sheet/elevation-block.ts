@@ -18,7 +18,7 @@ const PLAIN: TypeStyle = { ...typeScale.rowNote, tabular: true };
 const STRONG: TypeStyle = typeScale.bodyStrong;
 
 /** Scales that a ruler's reader can work with. */
-const SCALES: readonly number[] = [2, 2.5, 4, 5, 8, 10, 15, 20];
+const SCALES: readonly number[] = [2, 2.5, 4, 5, 6, 8, 10, 15, 20];
 
 const DOTS_MM = [0.35, 0.75];
 const DASHES_MM = [2.2, 1.1];
