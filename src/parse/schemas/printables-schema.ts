@@ -39,7 +39,14 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
 };
 
 /** Orders are weighed in grams: a mix of units on one sheet is a mistake waiting. */
-const GRAMS_ONLY: readonly PrintKind[] = ['order-sheet', 'stack-sheet', 'shopping-list', 'quote', 'day-sheet', 'oven-plan'];
+const GRAMS_ONLY: readonly PrintKind[] = [
+  'order-sheet',
+  'stack-sheet',
+  'shopping-list',
+  'quote',
+  'day-sheet',
+  'oven-plan',
+];
 
 /** Which kinds of print come in sizes of their own. */
 const SIZES: Partial<Record<PrintKind, readonly string[]>> = {
