@@ -9,10 +9,10 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
 import { planAnswer } from '../../src/planner/answer.ts';
 import { EMPTY_PLAN, type PlanState, planText } from '../../src/planner/plan-state.ts';
-import { readContent } from '../../src/read/content.ts';
 import { plannerContent } from '../../src/views/planner-content.ts';
 import { demoOutput } from '../build/support/demo-output.ts';
 import { ask } from '../commands/support/command-line.ts';
+import { readDemo } from '../samples/demo.ts';
 import { launchBrowser } from './browser.ts';
 
 /** How many plans are compared without the controls: a sample, always the same, until the long run asks all. */
@@ -24,7 +24,7 @@ let demo: Content;
 
 beforeAll(async () => {
   output = demoOutput();
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo content is wrong');
   demo = content;
   browser = await launchBrowser();
@@ -49,7 +49,7 @@ async function opened(
     if (message.type() === 'error') faults.push(message.text());
   });
   await page.goto(address(hash));
-  await page.waitForSelector('.shelf, .found, .asked');
+  await page.waitForSelector('.tin-shelf, .found, .asked');
   return { page, faults };
 }
 

@@ -1,14 +1,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { finishingChartCsv, finishingChartJson } from '../../src/data/finishing-chart-files.ts';
-import { readContent } from '../../src/read/content.ts';
 import { finishingChartView } from '../../src/views/finishing-chart.ts';
 import type { FinishingChartView } from '../../src/views/finishing-chart.types.ts';
+import { readDemo } from '../samples/demo.ts';
 import { type CsvRecord, cellText, csvRecords } from './support/csv-records.ts';
 import { leavesOf } from './support/leaves.ts';
 
 let view: FinishingChartView;
 beforeAll(async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo content is wrong');
   view = finishingChartView(content);
 });

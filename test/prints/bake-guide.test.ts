@@ -3,16 +3,17 @@ import type { Content } from '../../src/domain/content.ts';
 import type { HouseStyle } from '../../src/domain/house-style.ts';
 import type { PaperName } from '../../src/domain/kitchen.ts';
 import { bakeGuidePrint } from '../../src/prints/bake-guide.ts';
-import { readContent } from '../../src/read/content.ts';
 import { bakeGuideView } from '../../src/views/bake-guide.ts';
 import type { BakeGuideView } from '../../src/views/bake-guide.types.ts';
 import { bakesOfRecipes } from '../../src/views/chart-inputs.ts';
 import { objectsLike, pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../reading-back/read-pdf.ts';
 import { nodesWithin, rolesWithin, spokenText, tableRows } from '../reading-back/structure.ts';
+import { readDemo } from '../samples/demo.ts';
 import { sampleFonts } from '../samples/fonts.ts';
 import { sampleStyle } from '../samples/house-style.ts';
 import { printed } from '../samples/printed.ts';
+import { expectSameBytes } from '../samples/same-bytes.ts';
 import { sheetFaults, unmarkedPainting } from './sheet-checks.ts';
 
 const fonts = sampleFonts();
@@ -26,7 +27,7 @@ const guidesOf = (content: Content): BakeGuideView[] =>
   );
 
 beforeAll(async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo content is wrong');
   demo = content;
   guides = guidesOf(content);
@@ -151,6 +152,6 @@ describe('a guide with a log', () => {
 
   it('is the same bytes every time', async () => {
     const view = named(LOGGED);
-    expect((await made(view, 'A4')).bytes).toEqual((await made(view, 'A4')).bytes);
+    expectSameBytes((await made(view, 'A4')).bytes, (await made(view, 'A4')).bytes);
   });
 });

@@ -1,7 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { portionsCsv, portionsJson, stacksCsv } from '../../src/data/portions-data.ts';
 import { cuttingGuidePrint } from '../../src/prints/cutting-guide.ts';
-import { readContent } from '../../src/read/content.ts';
 import { portionsPage } from '../../src/site/portions-page.ts';
 import { portionsView } from '../../src/views/portions.ts';
 import type { PortionsView } from '../../src/views/portions.types.ts';
@@ -9,6 +8,7 @@ import { portionsWordsFor } from '../../src/wording/portions/index.ts';
 import { pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../reading-back/read-pdf.ts';
 import { rolesWithin, spokenText } from '../reading-back/structure.ts';
+import { readDemo } from '../samples/demo.ts';
 import { sampleFonts } from '../samples/fonts.ts';
 import { sampleStyle } from '../samples/house-style.ts';
 import { printed } from '../samples/printed.ts';
@@ -18,7 +18,7 @@ const fonts = sampleFonts();
 let view: PortionsView;
 
 beforeAll(async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo content is wrong');
   view = portionsView(content);
 });

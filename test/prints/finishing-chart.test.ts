@@ -4,12 +4,12 @@ import type { Content } from '../../src/domain/content.ts';
 import type { HouseStyle } from '../../src/domain/house-style.ts';
 import type { PaperName } from '../../src/domain/kitchen.ts';
 import { finishingChartPrint } from '../../src/prints/finishing-chart.ts';
-import { readContent } from '../../src/read/content.ts';
 import { finishingChartView } from '../../src/views/finishing-chart.ts';
 import type { FinishingChartView } from '../../src/views/finishing-chart.types.ts';
 import { objectsLike, pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../reading-back/read-pdf.ts';
 import { rolesWithin, spokenText, tableRows } from '../reading-back/structure.ts';
+import { readDemo } from '../samples/demo.ts';
 import { fontsOf } from '../samples/fonts.ts';
 import { printed } from '../samples/printed.ts';
 import { sheetFaults, unmarkedPainting } from './sheet-checks.ts';
@@ -51,7 +51,7 @@ async function made(style: HouseStyle, paper: PaperName): Promise<Made> {
 }
 
 beforeAll(async () => {
-  const read = await readContent('content');
+  const read = await readDemo();
   if (read.content === null) throw new Error('the demo content is wrong');
   content = read.content;
   view = finishingChartView(content);

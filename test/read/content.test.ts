@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { outlineBounds } from '../../src/compute/outline/bounds.ts';
 import type { Content } from '../../src/domain/content.ts';
 import { readContent } from '../../src/read/content.ts';
+import { readDemo } from '../samples/demo.ts';
 
 async function good(name: string): Promise<Content> {
   const { content, problems } = await readContent(`test/kitchens/good/${name}`);
@@ -96,7 +97,7 @@ describe('readContent', () => {
   });
 
   it('reads the demo without a word', async () => {
-    const { content, problems } = await readContent('content');
+    const { content, problems } = await readDemo();
     expect(problems).toEqual([]);
     expect(content?.recipes.length).toBeGreaterThanOrEqual(5);
   });

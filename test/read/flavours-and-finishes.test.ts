@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
 import { readContent } from '../../src/read/content.ts';
+import { readDemo } from '../samples/demo.ts';
 
 let content: Content;
 beforeAll(async () => {
@@ -131,7 +132,7 @@ describe('readContent of a kitchen without them', () => {
 
 describe('the demo’s second house style', () => {
   it('differs in fonts, paper, margins and every colour', async () => {
-    const { content: demo } = await readContent('content');
+    const { content: demo } = await readDemo();
     const second = demo?.houseStyles[0]?.style;
     if (!demo || !second) throw new Error('no second style');
     const first = demo.houseStyle;

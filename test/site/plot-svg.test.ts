@@ -1,18 +1,18 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
-import { readContent } from '../../src/read/content.ts';
 import { type BakePage, bakePage } from '../../src/site/bake-pages.ts';
 import { plotSvg } from '../../src/site/plot-svg.ts';
 import { bakeGuideView } from '../../src/views/bake-guide.ts';
 import { bakesOfRecipes } from '../../src/views/chart-inputs.ts';
 import type { Plot } from '../../src/views/plot/plot.types.ts';
 import { bakeWordsFor } from '../../src/wording/bake/index.ts';
+import { readDemo } from '../samples/demo.ts';
 
 let plots: Plot[] = [];
 let pages: BakePage[] = [];
 
 beforeAll(async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo content is wrong');
   const demo: Content = content;
   const views = [...bakesOfRecipes(demo).values()].map((bakes) => bakeGuideView(bakes, demo.kitchen, null));

@@ -1,16 +1,16 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { BakeLogRow } from '../../src/domain/bake-log.ts';
 import type { Content } from '../../src/domain/content.ts';
-import { readContent } from '../../src/read/content.ts';
 import { bakeGuideView } from '../../src/views/bake-guide.ts';
 import { bakesOfRecipes } from '../../src/views/chart-inputs.ts';
 import { chartViews } from '../../src/views/chart-views.ts';
+import { readDemo } from '../samples/demo.ts';
 
 const RECIPE = 'vanilla-equal-weights';
 let demo: Content;
 
 beforeAll(async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo content is wrong');
   demo = { ...content, flavours: [], recipes: content.recipes.filter(({ id }) => id === RECIPE) };
 });

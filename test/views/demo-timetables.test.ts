@@ -1,11 +1,11 @@
 /** The demo kitchen's own weeks under the checker of timetables: real tins, shelves, bake windows and clocks. */
 import { expect, it } from 'vitest';
-import { readContent } from '../../src/read/content.ts';
 import { workedOrders } from '../../src/views/planned-orders.ts';
 import { planFaults } from '../compute/timeline/checker/plan-faults.ts';
+import { readDemo } from '../samples/demo.ts';
 
 it('every week of the demo has a timetable without fault, close to its bound', async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo cannot be read');
   const { weeks } = workedOrders(content);
   expect(weeks.length).toBeGreaterThan(1);

@@ -1,13 +1,13 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
-import { readContent } from '../../src/read/content.ts';
 import { finishingChartView } from '../../src/views/finishing-chart.ts';
 import type { FinishingCell, FinishingChartView } from '../../src/views/finishing-chart.types.ts';
+import { readDemo } from '../samples/demo.ts';
 
 let content: Content;
 let view: FinishingChartView;
 beforeAll(async () => {
-  const read = await readContent('content');
+  const read = await readDemo();
   if (read.content === null) throw new Error('the demo content is wrong');
   content = read.content;
   view = finishingChartView(content);

@@ -1,14 +1,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
-import { readContent } from '../../src/read/content.ts';
 import { chartCombinations, chartInputs } from '../../src/views/chart-inputs.ts';
 import { type FlavourView, flavourViews } from '../../src/views/flavour.ts';
 import { tinChartView } from '../../src/views/tin-chart.ts';
+import { readDemo } from '../samples/demo.ts';
 
 let content: Content;
 let views: FlavourView[];
 beforeAll(async () => {
-  const read = await readContent('content');
+  const read = await readDemo();
   if (read.content === null) throw new Error('the demo content is wrong');
   content = read.content;
   views = flavourViews(content);

@@ -2,15 +2,15 @@ import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { allergensOf } from '../../src/compute/allergens/allergens-of.ts';
 import { labelCsv, labelJson, lineText } from '../../src/data/label-data.ts';
-import { readContent } from '../../src/read/content.ts';
 import { labelOutcome } from '../../src/views/label.ts';
 import type { LabelView } from '../../src/views/label.types.ts';
 import { labelMatrix } from '../../src/views/label-matrix.ts';
 import { orderLabels } from '../../src/views/label-orders.ts';
 import { sampleLabels } from '../../src/views/label-samples.ts';
+import { readDemo } from '../samples/demo.ts';
 import { labelInput } from '../samples/label-input.ts';
 
-const { content } = await readContent('content');
+const { content } = await readDemo();
 if (content === null) throw new Error('the demo does not read');
 const samples = sampleLabels(content);
 const kitchen = { name: 'A kitchen', edition: '2026-11-01', locale: 'en-GB' as const };

@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { USUAL_FINISHING } from '../../src/domain/finishing.ts';
 import type { Locale } from '../../src/domain/kitchen.ts';
 import type { Tin } from '../../src/domain/tin.ts';
-import { readContent } from '../../src/read/content.ts';
 import { liningTemplates, liningTemplateView } from '../../src/views/lining-template.ts';
+import { readDemo } from '../samples/demo.ts';
 import { TIN_OF_KIND } from '../samples/tins.ts';
 
 describe('a lining template', async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo kitchen does not read');
   const { kitchen, recipes } = content;
   const viewOf = (tin: Tin, locale: Locale = 'en-GB') =>

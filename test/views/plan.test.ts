@@ -5,20 +5,20 @@ import type { Recipe } from '../../src/domain/recipe.ts';
 import type { TinCount } from '../../src/domain/tin.ts';
 import { parseSpec } from '../../src/parse/spec.ts';
 import { parseEggWeight } from '../../src/parse/units/egg-size.ts';
-import { readContent } from '../../src/read/content.ts';
 import { bakesOfRecipes } from '../../src/views/chart-inputs.ts';
 import { mixJson } from '../../src/views/mix-json.ts';
 import { type Planned, plan } from '../../src/views/plan.ts';
 import type { RecipeBakes } from '../../src/views/recipe-bakes.ts';
 import { recipeBakes } from '../../src/views/recipe-bakes.ts';
 import { ask } from '../commands/support/command-line.ts';
+import { readDemo } from '../samples/demo.ts';
 import { agrees, evaluate } from './arithmetic.ts';
 
 let demo: Content;
 let bakes: Map<string, RecipeBakes>;
 
 beforeAll(async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo content is wrong');
   demo = content;
   bakes = bakesOfRecipes(content);

@@ -3,18 +3,18 @@ import type { BakeLogRow } from '../../src/domain/bake-log.ts';
 import type { Content } from '../../src/domain/content.ts';
 import type { Kitchen } from '../../src/domain/kitchen.ts';
 import type { Recipe } from '../../src/domain/recipe.ts';
-import { readContent } from '../../src/read/content.ts';
 import { chartBake } from '../../src/views/bake-figures.ts';
 import { bakeGuideView } from '../../src/views/bake-guide.ts';
 import { chartViews } from '../../src/views/chart-views.ts';
 import { type RecipeBakes, recipeBakes } from '../../src/views/recipe-bakes.ts';
 import { recipeCardView } from '../../src/views/recipe-card.ts';
+import { readDemo } from '../samples/demo.ts';
 
 let demo: Content;
 let recipe: Recipe;
 
 beforeAll(async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   const found = content?.recipes.find(({ id }) => id === 'vanilla-equal-weights');
   if (content === null || found === undefined) throw new Error('the demo content is wrong');
   demo = content;

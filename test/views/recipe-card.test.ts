@@ -1,25 +1,24 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
-import { readContent } from '../../src/read/content.ts';
 import { cardCautions, withoutAllergenList } from '../../src/views/card-cautions.ts';
-import { chartViews } from '../../src/views/chart-views.ts';
 import { methodPieces } from '../../src/views/method-text.ts';
 import { recipeCardView } from '../../src/views/recipe-card.ts';
 import type { RecipeCardView } from '../../src/views/recipe-card.types.ts';
 import type { TinChartView } from '../../src/views/tin-chart.types.ts';
 import { keptUnits } from '../../src/wording/kept-units.ts';
 import { cardWordsFor } from '../../src/wording/recipe-card/index.ts';
+import { chartsOf, readDemo } from '../samples/demo.ts';
 
 const words = cardWordsFor('en-GB');
 
 let content: Content;
 let charts: TinChartView[];
 beforeAll(async () => {
-  const read = await readContent('content');
+  const read = await readDemo();
   if (read.content === null) throw new Error('the demo content is wrong');
   const recipes = read.content.recipes.filter(({ id }) => id === 'golden-carving-cake');
   content = { ...read.content, recipes };
-  charts = chartViews(content).map(({ chart }) => chart);
+  charts = chartsOf(content).map(({ chart }) => chart);
 });
 
 function card(chartId: string): RecipeCardView {

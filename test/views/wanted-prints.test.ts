@@ -1,19 +1,19 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
 import type { Printable } from '../../src/domain/printable.ts';
-import { readContent } from '../../src/read/content.ts';
-import { type ChartViews, chartViews } from '../../src/views/chart-views.ts';
+import type { ChartViews } from '../../src/views/chart-views.ts';
 import { type WantedPrints, wantedPrints } from '../../src/views/wanted-prints.ts';
 import { ouncesInSentence } from '../../src/wording/ounces.ts';
+import { chartsOf, readDemo } from '../samples/demo.ts';
 
 let content: Content;
 let charts: ChartViews[];
 beforeAll(async () => {
-  const read = await readContent('content');
+  const read = await readDemo();
   if (read.content === null) throw new Error('the demo content is wrong');
   const { content: demo } = read;
   content = { ...demo, recipes: demo.recipes.filter(({ id }) => id.startsWith('vanilla-equal')) };
-  charts = chartViews(content);
+  charts = chartsOf(content);
 });
 
 const FOUR = ['round-6', 'round-8', 'square-8', 'tray-13-9'];

@@ -1,14 +1,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
-import { readContent } from '../../src/read/content.ts';
 import { type ChartViews, chartViews } from '../../src/views/chart-views.ts';
 import type { WorkingStep } from '../../src/views/working.types.ts';
+import { readDemo } from '../samples/demo.ts';
 import { agrees, evaluate } from './arithmetic.ts';
 
 let views: ChartViews[] = [];
 
 beforeAll(async () => {
-  const { content } = await readContent('content');
+  const { content } = await readDemo();
   if (content === null) throw new Error('the demo content is wrong');
   const kitchen: Content['kitchen'] = {
     ...content.kitchen,

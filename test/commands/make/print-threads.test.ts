@@ -7,6 +7,7 @@ import { madeByThreads } from '../../../src/commands/make/print-threads.ts';
 import { readContent } from '../../../src/read/content.ts';
 import { chartViews } from '../../../src/views/chart-views.ts';
 import { finishingCharts } from '../../../src/views/finishing-chart.ts';
+import { expectSameBytes } from '../../samples/same-bytes.ts';
 
 const CONTENT = 'content';
 /** Two kinds of one recipe; the demo's two house styles make four pieces of them. */
@@ -40,7 +41,7 @@ describe('prints made by threads', () => {
     expect(there.value.map(({ path }) => path)).toEqual(here.value.map(({ path }) => path));
     expect(here.value).toHaveLength(4);
     for (const [index, { bytes }] of there.value.entries())
-      expect(Buffer.compare(Buffer.from(bytes), Buffer.from(here.value[index]?.bytes ?? ''))).toBe(0);
+      expectSameBytes(Buffer.from(bytes), Buffer.from(here.value[index]?.bytes ?? ''));
   });
 
   it('tell a font that cannot be read as a problem, once for all kinds', async () => {

@@ -4,11 +4,11 @@ import { formulaInKitchen } from '../../../src/compute/flavours/formula-in-kitch
 import type { Content } from '../../../src/domain/content.ts';
 import type { Flavour } from '../../../src/domain/flavour.ts';
 import type { Formula, Recipe } from '../../../src/domain/recipe.ts';
-import { readContent } from '../../../src/read/content.ts';
+import { readDemo } from '../../samples/demo.ts';
 
 let content: Content;
 beforeAll(async () => {
-  const read = await readContent('content');
+  const read = await readDemo();
   if (read.content === null) throw new Error('the demo content is wrong');
   content = read.content;
 });
