@@ -43,6 +43,7 @@ function programFor(terminal: Terminal, end: Outcome): Command {
   addPortions(program, terminal, end);
   addServe(program, terminal, end);
   addNew(program, terminal, end);
+  addBundle(program, terminal, end);
   return program;
 }
 
@@ -111,4 +112,16 @@ function addNew(program: Command, terminal: Terminal, end: Outcome): void {
     .action(async (dir, options) =>
       end(await (await import('./new-command.ts')).runNew(dir, options, terminal)),
     );
+}
+
+function addBundle(program: Command, terminal: Terminal, end: Outcome): void {
+  command(
+    program,
+    'bundle',
+    'make the prints afresh, and put those that can be handed on into one zip with its imprint',
+  )
+    .option('--to <file>', 'the zip; named after kitchen and edition when left out')
+    .option('--number <n>', 'number of the edition', '1')
+    .option('--style <id>', 'in a further house style, by its id')
+    .action(async (options) => end(await (await import('./bundle-command.ts')).runBundle(options, terminal)));
 }

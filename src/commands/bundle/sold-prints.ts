@@ -1,0 +1,45 @@
+/**
+ * Which prints go to others: charts, cards, booklet, wall references and templates. Never orders, which are a
+ * customer's, and never labels, which speak for one kitchen's food.
+ */
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Report } from '../output/report.ts';
+import { Stopped } from '../unexpected.ts';
+
+const KEPT_HOME = ['orders', 'labels'];
+
+export interface SoldPrint {
+  /** Below the set's own folder. */
+  path: string;
+  bytes: Uint8Array;
+  sha256: string;
+}
+
+export const sha256Of = (bytes: Uint8Array | string): string =>
+  createHash('sha256').update(bytes).digest('hex');
+
+/** Path within the set, or null for what stays at home; `style` is a further house style's id. */
+export function soldPath(path: string, style: string | null): string | null {
+  const within = `print/${style === null ? '' : `in-${style}/`}`;
+  if (!path.startsWith(within)) return null;
+  const rest = path.slice(within.length);
+  const folder = rest.split('/')[0] ?? '';
+  return KEPT_HOME.includes(folder) || folder.startsWith('in-') ? null : rest;
+}
+
+/** The prints as the report has them. Throws when one is not what the build made. */
+export function soldPrints(outputDir: string, report: Report, style: string | null): SoldPrint[] {
+  return report.files.flatMap((file) => {
+    const path = soldPath(file.path, style);
+    if (path === null) return [];
+    const bytes = readFileSync(join(outputDir, file.path));
+    const sha256 = sha256Of(bytes);
+    if (sha256 !== file.sha256)
+      throw new Stopped(
+        `${join(outputDir, file.path)} was changed while it was being packed. Run the command again.`,
+      );
+    return [{ path, bytes, sha256 }];
+  });
+}
