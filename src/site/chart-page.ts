@@ -12,7 +12,8 @@ import type {
 } from '../views/tin-chart.types.ts';
 import type { WorkingStep, WorkingView } from '../views/working.types.ts';
 import { eggsInWords } from '../wording/eggs.ts';
-import { type LeftOverWords, leftOver } from '../wording/left-over.ts';
+import { leftOver } from '../wording/left-over.ts';
+import { type SiteWords, siteWordsFor } from '../wording/site/index.ts';
 import type { Words } from '../wording/words.ts';
 import { type BakeTable, bakeTable } from './bake-table.ts';
 import { rowDrawing } from './tin-drawing.ts';
@@ -55,7 +56,7 @@ function wordsBesideCount(eggs: EggFigures, words: Words): string {
 }
 
 function chartRow(row: TinChartRow, order: number, chart: TinChartView, shown: RowSetting): unknown {
-  const { words, pxPerMm } = shown;
+  const { words, say, pxPerMm } = shown;
   return {
     id: row.id,
     order,
@@ -68,10 +69,10 @@ function chartRow(row: TinChartRow, order: number, chart: TinChartView, shown: R
     eggValue: row.eggs?.whole.value ?? 0,
     eggText: row.eggs?.whole.text ?? '',
     eggWords: row.eggs ? wordsBesideCount(row.eggs, words) : '',
-    eggExactText: row.eggs ? `${row.eggs.exact.text} exact` : '',
+    eggExactText: row.eggs ? say.exact(row.eggs.exact.text) : '',
     batterValue: row.batter.value,
     batterText: row.batter.text,
-    pourText: `${row.receives.text} g in ${row.count > 1 ? 'each' : 'the tin'}`,
+    pourText: say.poured(row.receives.text, row.count > 1),
     amounts: labelled(row.amounts, chart.columns),
     fillValue: row.rawFillShare.value,
     fillText: `${row.rawFill.text} mm`,
@@ -82,35 +83,31 @@ function chartRow(row: TinChartRow, order: number, chart: TinChartView, shown: R
   };
 }
 
-const LEFT_OVER: LeftOverWords = {
-  nothingLeft: 'nothing left',
-  gramsLeft: (weight) => `${weight} g left`,
-  gramsShort: (weight) => `${weight} g short`,
-};
-
-function ladderRung(rung: LadderRung, columns: readonly ChartColumn[]): unknown {
+function ladderRung(rung: LadderRung, columns: readonly ChartColumn[], say: SiteWords['chart']): unknown {
   return {
     eggText: rung.eggText,
     batterText: rung.batter.text,
     amounts: labelled(rung.amounts, columns),
-    fills: rung.fills.map(({ text, left }) => `${text}, ${leftOver(left, LEFT_OVER)}`),
+    fills: rung.fills.map(({ text, left }) => `${text}, ${leftOver(left, say)}`),
   };
 }
 
 interface RowSetting {
   words: Words;
+  say: SiteWords['chart'];
   pxPerMm: number;
 }
 
 /** The page of a chart; `files` are its prints and data, prints first. */
 export function chartPage(chart: TinChartView, files: readonly DownloadLink[], words: Words): ChartPage {
   const widestMm = Math.max(1, ...chart.rows.map((row) => row.picture.widthMm));
+  const { chart: say } = siteWordsFor(words.locale);
   const print = files.find((file) => file.text.startsWith('PDF')) ?? null;
   return {
     head: {
       ...pageHead({
         path: chartPath(chart.id),
-        text: `${chart.title}: tin chart`,
+        text: say.title(chart.title),
         description: chart.summary,
         section: 'charts',
         sorts: true,
@@ -125,9 +122,9 @@ export function chartPage(chart: TinChartView, files: readonly DownloadLink[], w
     files: files.filter((file) => file !== print),
     bake: bakeTable(chart, words.locale),
     rows: chart.rows.map((row, index) =>
-      chartRow(row, index, chart, { words, pxPerMm: THUMBNAIL_PX / widestMm }),
+      chartRow(row, index, chart, { words, say, pxPerMm: THUMBNAIL_PX / widestMm }),
     ),
-    rungs: chart.ladder?.rungs.map((rung) => ladderRung(rung, chart.ladder?.columns ?? [])) ?? [],
+    rungs: chart.ladder?.rungs.map((rung) => ladderRung(rung, chart.ladder?.columns ?? [], say)) ?? [],
   };
 }
 
@@ -148,14 +145,14 @@ export const writtenSteps = (steps: readonly WorkingStep[]): WorkingStep[] =>
   steps.map((step) => ({ ...step, operation: written(step.operation) }));
 
 /** The page that shows how every figure of a chart came about. */
-export function workingPage(working: WorkingView, chart: TinChartView): WorkingPage {
+export function workingPage(working: WorkingView, chart: TinChartView, words: SiteWords): WorkingPage {
   return {
     head: pageHead({
       path: workingPath(working.chartId),
       text: working.title,
-      description: `How every figure of the chart for ${chart.recipe.name} came about.`,
+      description: words.working.description(chart.recipe.name),
       section: 'charts',
-      below: [{ path: chartPath(chart.id), text: `${chart.title}: tin chart` }],
+      below: [{ path: chartPath(chart.id), text: words.chart.title(chart.title) }],
     }),
     working,
     chartPath: chartPath(chart.id),

@@ -13,6 +13,7 @@ import {
 import { finishPath, type PageHead, pageHead, tinPath, workingPath } from '../views/nav.ts';
 import type { WorkingView } from '../views/working.types.ts';
 import type { FinishingWorkingWords } from '../wording/finishing/index.ts';
+import type { SiteWords } from '../wording/site/index.ts';
 import { type WorkingPage, writtenSteps } from './chart-page.ts';
 import { markdownHtml } from './markdown.ts';
 
@@ -105,13 +106,14 @@ function partsTable(
   column: FinishingColumn,
   at: number,
   words: FinishingWorkingWords,
+  { finishing: page }: SiteWords,
 ): UseTable {
   const table: FinishingTable = {
     id: column.use,
     title: column.useText,
-    about: 'Grams, to the step of the scale, with what stays in the bowl counted in.',
+    about: page.partsAbout,
     columns: [
-      { name: 'Make', small: 'on the cake', finishId: null },
+      { name: page.make, small: page.onTheCake, finishId: null },
       ...column.parts.map(({ name }) => ({ name, small: '', finishId: null })),
     ],
     rows: finishingRows(view, (row) => {
@@ -131,18 +133,20 @@ export function finishPage(
   finish: FinishSummary,
   view: FinishingChartView,
   words: FinishingWorkingWords,
+  site: SiteWords,
 ): FinishPage {
+  const { finishing: page } = site;
   return {
     head: pageHead({
       path: finishPath(finish.id),
       text: finish.name,
-      description: `${finish.name}: what to weigh for every tin.`,
+      description: page.description(finish.name),
       section: 'finishing',
     }),
     finish,
     methodHtml: markdownHtml(finish.methodMarkdown, 1),
     tables: view.columns.flatMap((column, at) =>
-      column.finish.id === finish.id ? [partsTable(view, column, at, words)] : [],
+      column.finish.id === finish.id ? [partsTable(view, column, at, words, site)] : [],
     ),
   };
 }

@@ -1,6 +1,7 @@
 /** The list of flavours and a page for each: what it changes, step by step and in grams. */
 import type { FlavourView } from '../views/flavour.types.ts';
 import { chartPath, flavourPath, type PageHead, pageHead, recipePath } from '../views/nav.ts';
+import type { SiteWords } from '../wording/site/index.ts';
 
 interface ChangePage {
   recipeName: string;
@@ -73,12 +74,12 @@ export function flavourPage(view: FlavourView): FlavourPage {
 }
 
 /** The list of all flavours. */
-export function flavoursPage(views: readonly FlavourView[]): FlavoursPage {
+export function flavoursPage(views: readonly FlavourView[], { flavours: words }: SiteWords): FlavoursPage {
   return {
     head: pageHead({
       path: 'flavours.html',
-      text: 'Flavours',
-      description: 'What each flavour changes, in which recipes, and why they still balance.',
+      text: words.title,
+      description: words.description,
       section: 'flavours',
     }),
     flavours: views.map(({ id, name, summary, changes }) => ({

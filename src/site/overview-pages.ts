@@ -7,6 +7,7 @@ import type { TinsView, TinView } from '../views/tins.ts';
 import { countInWords } from '../wording/eggs.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { plannerWordsFor } from '../wording/planner/index.ts';
+import { type SiteWords, siteWordsFor } from '../wording/site/index.ts';
 import type { ChartPage } from './chart-page.ts';
 import { markdownHtml } from './markdown.ts';
 import { measuredDrawing } from './measured-drawing.ts';
@@ -36,18 +37,19 @@ export const inOrder = (pages: readonly FreePage[]): FreePage[] =>
 export function homePage(content: Content, recipes: readonly RecipeView[], tins: TinsView): ListPage {
   const { kitchen } = content;
   const words = wordsFor(kitchen.locale);
+  const { home } = siteWordsFor(kitchen.locale);
   const pictures = [...tins.tins].reverse().map((tin) => tin.picture);
   const view = {
     head: pageHead({
       path: 'index.html',
-      text: 'Tin charts and recipes',
-      description: `Batter, whole eggs and weights for every tin of ${kitchen.name}, ${kitchen.place}.`,
+      text: home.title,
+      description: home.description(kitchen.name, kitchen.place),
       section: 'home',
     }),
-    lead: `${countInWords(recipes.length, words)} cakes in ${countInWords(kitchen.tins.length, words)} sizes of tin. For each: how many eggs, how much batter, what to weigh.`,
+    lead: home.lead(countInWords(recipes.length, words), countInWords(kitchen.tins.length, words)),
     planText: plannerWordsFor(kitchen.locale).open,
-    nest: nestedPlans(pictures, 'The plans of all the tins, drawn to one scale on one centre'),
-    nestCaption: 'Every tin on the shelf, drawn on one centre to one scale.',
+    nest: nestedPlans(pictures, home.nest),
+    nestCaption: home.nestCaption,
     recipes,
     pages: inOrder(content.pages).map(freePageLink),
   };
@@ -55,7 +57,11 @@ export function homePage(content: Content, recipes: readonly RecipeView[], tins:
 }
 
 /** The plate of all tins to one scale, and each tin large with its measures. */
-export function tinPages(tins: TinsView, portions: PageLink | null): { list: ListPage; pages: TinPage[] } {
+export function tinPages(
+  tins: TinsView,
+  portions: PageLink | null,
+  { tin: words }: SiteWords,
+): { list: ListPage; pages: TinPage[] } {
   const frame = commonFrame(tins.tins.map((tin) => tin.picture));
   const shown = tins.tins.map((tin) => ({
     ...tin,
@@ -65,31 +71,29 @@ export function tinPages(tins: TinsView, portions: PageLink | null): { list: Lis
   const pages = tins.tins.map((tin) => ({
     ...tin,
     drawing: measuredDrawing(tin.picture, tin.unit),
-    drawingCaption: tin.picture.plan
-      ? 'Inside measures: plan above, side below. Broken lines are centre lines and hidden edges.'
-      : 'Known only by the water it holds: the depth is measured, the width is not.',
+    drawingCaption: tin.picture.plan ? words.measured : words.unmeasured,
   }));
   const list = { ...tins, portions, tins: shown, scaleBar: scaleBar(frame.widthMm) };
   return { list, pages };
 }
 
 /** The list of recipes. */
-export function recipesPage(recipes: readonly RecipeView[]): ListPage {
+export function recipesPage(recipes: readonly RecipeView[], { recipes: words }: SiteWords): ListPage {
   const head = pageHead({
     path: 'recipes.html',
-    text: 'Recipes',
-    description: 'Every recipe with its formula, method and proven bakes.',
+    text: words.title,
+    description: words.description,
     section: 'recipes',
   });
   return { head, ...{ recipes } };
 }
 
 /** The list of charts, each with its sheets to print. */
-export function chartsPage(pages: readonly ChartPage[]): ListPage {
+export function chartsPage(pages: readonly ChartPage[], { charts: words }: SiteWords): ListPage {
   const head = pageHead({
     path: 'charts.html',
-    text: 'Tin charts',
-    description: 'Batter, whole eggs and weights for every tin, cake by cake.',
+    text: words.title,
+    description: words.description,
     section: 'charts',
   });
   const charts = pages.map(({ head: { path }, chart, print, files }) => ({
@@ -110,17 +114,19 @@ export function freePages(content: Content): FreePageView[] {
     return {
       head: pageHead({ ...freePageLink(page), description: page.title, section: 'pages' }),
       html: markdownHtml(page.markdown),
-      next: next ? freePageLink(next) : { path: 'charts.html', text: 'Open a tin chart' },
+      next: next
+        ? freePageLink(next)
+        : { path: 'charts.html', text: siteWordsFor(content.kitchen.locale).home.toChart },
     };
   });
 }
 
 /** What a host shows for an address that is not there. */
-export function missingPage(): ListPage {
+export function missingPage({ missing: words }: SiteWords): ListPage {
   const head = pageHead({
     path: '404.html',
-    text: 'No page here',
-    description: 'No page here',
+    text: words.title,
+    description: words.title,
     section: 'pages',
   });
   return { head };

@@ -37,6 +37,7 @@ import { glossaryFor } from '../wording/glossary/index.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
+import { type SiteWords, siteWordsFor } from '../wording/site/index.ts';
 import {
   type FindPage,
   findPage,
@@ -87,6 +88,11 @@ export interface SiteInput {
   logoSvg: string | null;
 }
 
+/** A section as its locale calls it. */
+interface NamedSection extends SectionLink {
+  text: string;
+}
+
 /** Pagination wants lists: a page that stands alone is a list of one. */
 export interface SiteData {
   lang: Locale;
@@ -100,7 +106,9 @@ export interface SiteData {
   themeColour: { light: string; dark: string };
   logo: string;
   icon: string | null;
-  nav: readonly SectionLink[];
+  /** Sentences of the templates. */
+  words: SiteWords;
+  nav: readonly NamedSection[];
   footerLinks: PageLink[];
   home: ListPage[];
   tins: ListPage[];
@@ -185,6 +193,7 @@ function pagesData(input: SiteInput): SiteData {
   const guides = input.charts.flatMap(({ guide }) => guide ?? []);
   const { kitchen, houseStyle } = content;
   const words = wordsFor(kitchen.locale);
+  const site = siteWordsFor(kitchen.locale);
   const portions = portionsView(content);
   const portionsWords = portionsWordsFor(kitchen.locale);
   const finishingWords = finishingWorkingWordsFor(kitchen.locale);
@@ -193,6 +202,7 @@ function pagesData(input: SiteInput): SiteData {
   const { list: tinList, pages } = tinPages(
     tins,
     portions.rows.length === 0 ? null : { path: 'portions.html', text: portionsWords.fromTins },
+    site,
   );
   const labels = sampleLabels(content);
   const labelWords = labelWordsFor(kitchen.locale);
@@ -210,7 +220,8 @@ function pagesData(input: SiteInput): SiteData {
     themeColour: { light: houseStyle.colours.light.paper, dark: houseStyle.colours.dark.paper },
     logo: inlineLogo(input.logoSvg, houseStyle),
     icon: input.logoSvg === null ? null : ICON_PATH,
-    nav: sectionsOf(content),
+    words: site,
+    nav: sectionsOf(content).map((link) => ({ ...link, text: site.frame.sections[link.section] })),
     footerLinks: [
       ...inOrder(content.pages).map(freePageLink),
       { path: 'glossary.html', text: glossaryFor(kitchen.locale).title },
@@ -218,7 +229,7 @@ function pagesData(input: SiteInput): SiteData {
     home: [homePage(content, recipes, tins)],
     tins: [tinList],
     tinPages: pages,
-    recipes: [recipesPage(recipes)],
+    recipes: [recipesPage(recipes, site)],
     recipePages: recipes.map((recipe) => ({
       ...recipe,
       methodHtml: markdownHtml(recipe.methodMarkdown, 1),
@@ -226,10 +237,10 @@ function pagesData(input: SiteInput): SiteData {
       flavoured: flavouredCharts(recipe.id, charts),
       cards: filesOfCards(recipe.id, files).map(downloadLink),
     })),
-    charts: [chartsPage(chartPages)],
+    charts: [chartsPage(chartPages, site)],
     chartPages,
     workingPages: [
-      ...input.charts.map(({ chart, working }) => workingPage(working, chart)),
+      ...input.charts.map(({ chart, working }) => workingPage(working, chart, site)),
       ...finishing.map((view) =>
         finishingWorkingPage(finishingWorkingView(content, view), view, finishingWords),
       ),
@@ -238,13 +249,13 @@ function pagesData(input: SiteInput): SiteData {
     bakePages: guides.map((guide) =>
       bakePage(guide, filesOfGuide(guide.id, files).map(downloadLink), bakeWordsFor(kitchen.locale)),
     ),
-    flavours: flavours.length === 0 ? [] : [flavoursPage(flavours)],
+    flavours: flavours.length === 0 ? [] : [flavoursPage(flavours, site)],
     flavourPages: flavours.map(flavourPage),
     finishing: finishing.map((view) =>
       finishingPage(view, filesOfFinishing(view.id, files).map(downloadLink), finishingWords),
     ),
     finishPages: finishing.flatMap((view) =>
-      view.finishes.map((finish) => finishPage(finish, view, finishingWords)),
+      view.finishes.map((finish) => finishPage(finish, view, finishingWords, site)),
     ),
     around: aroundWordsFor(kitchen.locale),
     glossary: [glossaryPage(kitchen.locale)],
@@ -265,6 +276,6 @@ function pagesData(input: SiteInput): SiteData {
         files,
       ),
     ],
-    missing: [missingPage()],
+    missing: [missingPage(site)],
   };
 }

@@ -2,20 +2,9 @@
  * Where a page lives and what stands around it: its flat address, the way back to the root, its title, the
  * crumbs above it. All links on a page are relative, so that the site opens from disk and below any path.
  */
-export type Section =
-  | 'home'
-  | 'planner'
-  | 'charts'
-  | 'recipes'
-  | 'flavours'
-  | 'finishing'
-  | 'bakes'
-  | 'tins'
-  | 'labels'
-  | 'orders'
-  | 'pages'
-  | 'downloads'
-  | 'find';
+import type { SectionName } from '../wording/site/index.ts';
+
+export type Section = SectionName | 'pages';
 
 export interface PageLink {
   /** From the site's root: 'tins/round-6.html'. */
@@ -23,8 +12,10 @@ export interface PageLink {
   text: string;
 }
 
-export interface SectionLink extends PageLink {
-  section: Section;
+/** A section is called what the locale calls it. */
+export interface SectionLink {
+  section: SectionName;
+  path: string;
 }
 
 export interface PageHead {
@@ -34,7 +25,7 @@ export interface PageHead {
   title: string;
   description: string;
   section: Section;
-  crumbs: PageLink[];
+  crumbs: (PageLink | SectionLink)[];
   /** Whether a table on the page can be sorted, and so needs its script. */
   sorts: boolean;
   /** Style sheets and scripts of this page alone, by their addresses from the root's style/ and from the root. */
@@ -48,20 +39,20 @@ export interface PageHead {
 
 /** The sections in the order of a baker's day. */
 export const SECTION_LINKS: readonly SectionLink[] = [
-  { section: 'planner', path: 'planner.html', text: 'Planner' },
-  { section: 'charts', path: 'charts.html', text: 'Tin charts' },
-  { section: 'recipes', path: 'recipes.html', text: 'Recipes' },
-  { section: 'flavours', path: 'flavours.html', text: 'Flavours' },
-  { section: 'finishing', path: 'finishing.html', text: 'Finishing' },
-  { section: 'bakes', path: 'bakes.html', text: 'Bake times' },
-  { section: 'tins', path: 'tins.html', text: 'Tins' },
-  { section: 'labels', path: 'labels.html', text: 'Labels' },
-  { section: 'orders', path: 'orders.html', text: 'Orders' },
-  { section: 'downloads', path: 'downloads.html', text: 'To print' },
-  { section: 'find', path: 'find.html', text: 'Find' },
+  { section: 'planner', path: 'planner.html' },
+  { section: 'charts', path: 'charts.html' },
+  { section: 'recipes', path: 'recipes.html' },
+  { section: 'flavours', path: 'flavours.html' },
+  { section: 'finishing', path: 'finishing.html' },
+  { section: 'bakes', path: 'bakes.html' },
+  { section: 'tins', path: 'tins.html' },
+  { section: 'labels', path: 'labels.html' },
+  { section: 'orders', path: 'orders.html' },
+  { section: 'downloads', path: 'downloads.html' },
+  { section: 'find', path: 'find.html' },
 ];
 
-const HOME: PageLink = { path: 'index.html', text: 'Home' };
+const HOME: SectionLink = { section: 'home', path: 'index.html' };
 
 /** The way from a page back to the site's root: rootFrom('tins/round-6.html') is '../'. */
 export function rootFrom(path: string): string {
@@ -86,7 +77,7 @@ export function pageHead(
     picture = 'house',
   } = page;
   const index = SECTION_LINKS.find((link) => link.section === section);
-  const between = index && index.path !== path ? [{ path: index.path, text: index.text }] : [];
+  const between = index && index.path !== path ? [index] : [];
   const crumbs = path === HOME.path ? [] : [HOME, ...between, ...(page.below ?? [])];
   return {
     path,

@@ -35,35 +35,36 @@
   });
 
   const makeSortable = (table) => {
+    // The words are the page's own.
+    const said = table.dataset;
+    const wayOf = (direction) => (direction === 'ascending' ? said.sortAscending : said.sortDescending);
     const status = document.createElement('p');
     status.className = 'unseen';
     status.setAttribute('role', 'status');
     table.parentElement.before(status);
     const hint = document.createElement('span');
     hint.className = 'sort-hint';
-    hint.textContent = ' Press a column’s name to sort by it.';
+    hint.textContent = ` ${said.sortHint}`;
     table.caption?.append(hint);
 
     const picker = document.createElement('select');
     const label = document.createElement('label');
     label.className = 'sort-picker';
-    label.append('Sort by ', picker);
+    label.append(`${said.sortBy} `, picker);
     table.parentElement.before(label);
 
     const sort = (column, direction) => {
       sortBy(table, column, direction);
       picker.value = `${column} ${direction}`;
       const name = table.tHead.rows[0].cells[column].textContent.trim();
-      const way = direction === 'ascending' ? 'smallest first' : 'largest first';
-      status.textContent = `Sorted by ${name.toLowerCase()}, ${way}`;
+      status.textContent = `${said.sortDone} ${name.toLowerCase()}, ${wayOf(direction)}`;
     };
 
     for (const [column, heading] of [...table.tHead.rows[0].cells].entries()) {
       if (!heading.dataset.sort) continue;
       const name = heading.textContent.trim();
       for (const direction of ['ascending', 'descending']) {
-        const way = direction === 'ascending' ? 'smallest first' : 'largest first';
-        picker.add(new Option(`${name}, ${way}`, `${column} ${direction}`));
+        picker.add(new Option(`${name}, ${wayOf(direction)}`, `${column} ${direction}`));
       }
       const button = document.createElement('button');
       button.type = 'button';
