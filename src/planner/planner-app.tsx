@@ -14,6 +14,7 @@ import { OwnSettings } from './parts/own-settings.tsx';
 import type { PartProps } from './parts/part-props.ts';
 import { PrintHere } from './parts/print-here.tsx';
 import { RecipeChoice } from './parts/recipe-choice.tsx';
+import { SendPlan } from './parts/send-plan.tsx';
 import { TinShelf } from './parts/tin-shelf.tsx';
 import { Worktop } from './parts/worktop.tsx';
 import { type PlanState, planFrom, planText } from './plan-state.ts';
@@ -144,7 +145,8 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
         {state.ask === 'portions' && (
           <PortionsFound {...props} noStack={portionsWords.noStack} over={portionsWords.over} />
         )}
-        <PrintHere {...props} />
+        {answer?.ok && <SendPlan title={answer.value.view.title} words={words} />}
+        <PrintHere {...props} view={answer?.ok ? answer.value.view : null} />
       </div>
       <InSight answer={answer} words={words} unit={state.mass} />
     </div>

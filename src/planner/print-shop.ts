@@ -9,11 +9,13 @@ import { fail, type Result } from '../domain/result.ts';
 import { type LoadedFonts, loadFonts } from '../pdf/fonts.ts';
 import { renderPdf } from '../pdf/render-pdf.ts';
 import { liningTemplatePrint } from '../prints/lining-template.ts';
+import { planSheetPrint } from '../prints/plan-sheet.ts';
 import type { Print } from '../prints/sheet/surface.ts';
 import { tinChartPrint } from '../prints/tin-chart.ts';
 import { chartInput } from '../views/chart-inputs.ts';
 import { chartInOunces } from '../views/in-ounces.ts';
 import { liningTemplateView } from '../views/lining-template.ts';
+import type { PlanView } from '../views/plan.types.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
 import { recipeBakes } from '../views/recipe-bakes.ts';
 import { tinChartView } from '../views/tin-chart.ts';
@@ -33,7 +35,16 @@ export interface ChartAsk {
   mass: 'g' | 'oz';
 }
 
+export interface PlanAsk {
+  /** As it stands behind the # of the planner's address. */
+  address: string;
+  paper: PaperName;
+  mass: 'g' | 'oz';
+}
+
 export interface PrintShop {
+  /** The sheet of a plan, with boxes to tick; `view` in the unit asked for. */
+  plan(content: PlannerContent, view: PlanView, ask: PlanAsk): Result<Uint8Array>;
   /** The tin chart of a recipe for the tins of this device's kitchen. */
   chart(content: PlannerContent, ask: ChartAsk): Result<Uint8Array>;
   /** The lining templates of one tin. */
@@ -88,6 +99,14 @@ export function openPrintShop(data: PrintShopData): Result<PrintShop> {
   return {
     ok: true,
     value: {
+      plan(content, view, { paper, ...ask }) {
+        const { kitchen } = content;
+        const { name: kitchenName, edition, siteUrl } = kitchen;
+        const site = siteUrl === undefined ? {} : { siteUrl };
+        const options = { kitchenName, edition, ...ask, ...site };
+        const { metrics } = fonts.value;
+        return rendered(planSheetPrint(view, data.style, metrics, paper, kitchen.locale, options), content);
+      },
       chart(content, ask) {
         const print = chartPrint(content, ask, data, fonts.value);
         return print === null ? unknown(`recipe '${ask.recipeId}'`) : rendered(print, content);

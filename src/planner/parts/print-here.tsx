@@ -1,10 +1,12 @@
-/** Print my chart, my templates: made on this device, and offered as files. */
+/** Print my plan, my chart, my templates: made on this device, and offered as files. */
 import { useState } from 'preact/hooks';
 import type { PaperName } from '../../domain/kitchen.ts';
 import type { Result } from '../../domain/result.ts';
+import type { PlanView } from '../../views/plan.types.ts';
 import { told } from '../answer.ts';
 import { handOver } from '../hand-over.ts';
 import { printShop } from '../load-print-shop.ts';
+import { planText } from '../plan-state.ts';
 import type { PrintShop } from '../print-shop.ts';
 import { recipeOf } from '../question.ts';
 import type { PartProps } from './part-props.ts';
@@ -30,13 +32,32 @@ async function printed(ask: PrintAsk, failed: string): Promise<string[]> {
   }
 }
 
-function asks({ state, content, words }: PartProps, paper: PaperName): PrintAsk[] {
+interface PrintProps extends PartProps {
+  /** Null while there is no plan. */
+  view: PlanView | null;
+}
+
+function planAsk({ state, content, words, view }: PrintProps, paper: PaperName): PrintAsk[] {
+  if (view === null) return [];
+  const address = planText(state);
+  return [
+    {
+      text: words.print.plan,
+      fileName: `${view.chartId}-plan-${paper.toLowerCase()}.pdf`,
+      make: (shop) => shop.plan(content, view, { address, paper, mass: state.mass }),
+    },
+  ];
+}
+
+function asks(props: PrintProps, paper: PaperName): PrintAsk[] {
+  const { state, content, words } = props;
   const recipe = recipeOf(state, content);
   if (recipe === null) return [];
   const { flavourIds, mass } = state;
   const short = paper.toLowerCase();
   const templates = content.kitchen.tins.filter(({ id }) => state.tins.some(({ tin }) => tin === id));
   return [
+    ...planAsk(props, paper),
     {
       text: words.print.chart(recipe.name),
       fileName: `${[recipe.id, ...flavourIds].join('--')}-${short}.pdf`,
@@ -52,7 +73,7 @@ function asks({ state, content, words }: PartProps, paper: PaperName): PrintAsk[
   ];
 }
 
-export function PrintHere(props: PartProps) {
+export function PrintHere(props: PrintProps) {
   const { content, words } = props;
   const [paper, setPaper] = useState<PaperName>(content.kitchen.paper[0] ?? 'A4');
   const [busy, setBusy] = useState(false);

@@ -1,9 +1,10 @@
 /** The shelf: every tin with its picture; a tap puts all that is owned of it on the plan, then one more or fewer. */
+import { useState } from 'preact/hooks';
 import type { Tin } from '../../domain/tin.ts';
 import { pictureOfTin } from '../../views/picture-of-tin.ts';
 import { wordsFor } from '../../wording/locales/index.ts';
 import { tinSize } from '../../wording/tin-size.ts';
-import { countOf, withTin } from '../plan-state.ts';
+import { countOf, type TinOnPlan, withTin } from '../plan-state.ts';
 import type { PartProps } from './part-props.ts';
 import { TinPlan } from './tin-plan.tsx';
 
@@ -46,29 +47,50 @@ function TinTile({ tin, frameMm, state, change, content, words }: TinTileProps) 
   );
 }
 
-const byWidth = (a: { widthMm: number; tin: Tin }, b: { widthMm: number; tin: Tin }): number =>
-  a.widthMm - b.widthMm || (a.tin.id < b.tin.id ? -1 : 1);
+interface Shown {
+  tin: Tin;
+  /** Null for a tin known only by its water: it comes last. */
+  widthMm: number | null;
+}
+
+const byWidth = (a: Shown, b: Shown): number =>
+  Number(a.widthMm === null) - Number(b.widthMm === null) ||
+  (a.widthMm ?? 0) - (b.widthMm ?? 0) ||
+  (a.tin.id < b.tin.id ? -1 : 1);
 
 export function TinShelf(props: PartProps) {
   const { content, words, state, change } = props;
+  const [cleared, setCleared] = useState<TinOnPlan[]>([]);
+  const clear = (): void => {
+    setCleared(state.tins);
+    change({ ...state, tins: [] });
+  };
   const own = wordsFor(content.kitchen.locale);
   const shown = content.kitchen.tins
     .filter((tin) => tin.owned > 0 || countOf(state, tin.id) > 0)
-    .map((tin) => ({ tin, widthMm: pictureOfTin(tin, own).widthMm }))
+    .map((tin): Shown => {
+      const { plan, widthMm } = pictureOfTin(tin, own);
+      return { tin, widthMm: plan === null ? null : widthMm };
+    })
     .sort(byWidth);
-  const frameMm = Math.max(100, ...shown.map(({ widthMm }) => widthMm));
+  const frameMm = Math.max(100, ...shown.map(({ widthMm }) => widthMm ?? 0));
   return (
     <section aria-labelledby="shelf">
       <h2 id="shelf">{words.tins.heading}</h2>
       <p>{words.tins.lead}</p>
-      <ul class="shelf">
+      <ul class="tin-shelf">
         {shown.map(({ tin }) => (
           <TinTile key={tin.id} {...props} tin={tin} frameMm={frameMm} />
         ))}
       </ul>
       {state.tins.length > 0 && (
-        <button type="button" class="plain" onClick={() => change({ ...state, tins: [] })}>
+        <button type="button" class="plain" onClick={clear}>
           {words.tins.clear}
+        </button>
+      )}
+      {state.tins.length === 0 && cleared.length > 0 && (
+        <button type="button" class="plain" onClick={() => change({ ...state, tins: cleared })}>
+          {words.tins.bringBack}
         </button>
       )}
     </section>

@@ -36,7 +36,10 @@ function weighing({ view, unit, words }: WorktopProps): TickGroup[] {
     title: view.loads.length > 1 ? load.name : words.worktop.weigh,
     about: words.answer.fills(load.fillsText),
     items: [
-      ...(load.eggs === null ? [] : [{ id: `${at}-eggs`, figure: load.eggs.text, text: '' }]),
+      // Where egg is weighed it is an ingredient like the others.
+      ...(load.eggs === null || load.eggs.rule === 'weigh'
+        ? []
+        : [{ id: `${at}-eggs`, figure: load.eggs.text, text: '' }]),
       ...view.columns.flatMap(({ id, name }, column): Tickable[] => {
         const amount = load.amounts[column];
         if (amount === undefined) return [];

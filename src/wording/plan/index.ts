@@ -1,5 +1,6 @@
 /** The words of plans by locale. */
 import type { Locale } from '../../domain/kitchen.ts';
+import { inAmerican } from '../american.ts';
 import { enGbPlan } from './en-gb.ts';
 import type { PlanWords } from './plan-words.ts';
 
@@ -7,7 +8,7 @@ export type { PlanWords } from './plan-words.ts';
 
 const LOCALES: Record<Locale, PlanWords> = {
   'en-GB': enGbPlan,
-  'en-US': enGbPlan,
+  'en-US': inAmerican(enGbPlan),
 };
 
 /** The words of plans in a locale. */

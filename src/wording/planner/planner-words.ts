@@ -29,6 +29,8 @@ export interface PlannerWords {
     shape: string;
     addOther: string;
     clear: string;
+    /** Brings back what was cleared. */
+    bringBack: string;
   };
   sizes: Record<
     'across' | 'side' | 'length' | 'width' | 'flats' | 'tube' | 'depth' | 'volume' | 'petals',
@@ -96,8 +98,10 @@ export interface PlannerWords {
     left: string;
     leftOver: LeftOverWords;
     toPlan: string;
-    copy: string;
+    /** Hands the plan's address to a message. */
+    send: string;
     copied: string;
+    notCopied: string;
     chart: string;
     noFills: string;
     take: (what: string) => string;
@@ -122,6 +126,8 @@ export interface PlannerWords {
     heading: string;
     lead: string;
     paper: string;
+    /** The sheet of this plan. */
+    plan: string;
     chart: (recipe: string) => string;
     template: (tin: string) => string;
     busy: string;
