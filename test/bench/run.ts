@@ -1,0 +1,161 @@
+/**
+ * `npm run bench`: how fast, beside what one would use instead, on this computer and now. Every measure is a process
+ * of its own, rivals take turns, and the middle of three rounds counts. `--large` adds 10,000 pages. Never a test:
+ * times belong to the day they were taken.
+ */
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { systemChromium } from '../browser/browser.ts';
+
+const ROUNDS = 3;
+const folder = mkdtempSync(join(tmpdir(), 'tinwright-bench-'));
+
+interface Row {
+  what: string;
+  ours: number;
+  beside: string;
+  theirs: number | null;
+  goal: string;
+}
+
+const middle = (times: number[]): number =>
+  times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? Number.NaN;
+
+function run(program: string, args: string[]): string {
+  const { status, stdout, stderr } = spawnSync(program, args, { encoding: 'utf8', maxBuffer: 1 << 28 });
+  if (status !== 0) throw new Error(`${args.join(' ')}: ${stderr}`);
+  return stdout;
+}
+
+/** Milliseconds that a measure says it took, without the time to load the libraries. */
+function measured(file: string, ...args: string[]): number {
+  const said = run(process.execPath, ['--import', 'tsx', join(import.meta.dirname, file), ...args]);
+  return Number(/^took (\d+)$/m.exec(said)?.[1]);
+}
+
+/** Each measure in turn, several times over: the middle of each. */
+function inTurns(...measures: (() => number)[]): number[] {
+  const times: number[][] = measures.map(() => []);
+  for (let round = 0; round < ROUNDS; round += 1)
+    for (const [index, measure] of measures.entries()) times[index]?.push(measure());
+  return times.map(middle);
+}
+
+function pages(count: number): Row {
+  const data = join(folder, 'pages.json');
+  measured('page-data.ts', data, String(count));
+  const [ours = 0, theirs = 0] = inTurns(
+    () => measured('pages.ts', 'ours', data, join(folder, 'ours')),
+    () => measured('pages.ts', 'bare', data, join(folder, 'bare')),
+  );
+  const goal = count > 1000 ? '≤ 0.63' : '≤ 0.70';
+  return { what: `${count} chart pages`, ours, beside: 'the same pages, Eleventy as it comes', theirs, goal };
+}
+
+function pdfs(): Row[] {
+  const measure = (kind: string) => () => measured('pdfs.ts', kind, folder);
+  const [ours = 0, plain = 0] = inTurns(measure('tables'), measure('tables-pdfkit'));
+  const [small = 0, woff = 0] = inTurns(measure('small'), measure('small-woff'));
+  return [
+    { what: '100 tagged pages', ours, beside: 'pdfkit, tagged', theirs: plain, goal: '≤ 0.55' },
+    { what: '100 tagged pages', ours, beside: 'headless Chromium', theirs: chromium(), goal: '≤ 0.09' },
+    { what: '40 small PDFs', ours: small, beside: 'pdfkit from WOFF', theirs: woff, goal: '≤ 0.25' },
+  ];
+}
+
+/** A cold browser printing the same 100 pages; null where there is none. */
+function chromium(): number | null {
+  const program = systemChromium();
+  if (program === null) return null;
+  const [page, pdf] = [join(folder, 'tables.html'), join(folder, 'tables.pdf')];
+  measured('pdfs.ts', 'tables-html', page);
+  const flags = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-background-networking'];
+  const [time = null] = inTurns(() => {
+    const before = performance.now();
+    run(program, [
+      ...flags,
+      '--generate-pdf-document-outline',
+      '--no-pdf-header-footer',
+      `--print-to-pdf=${pdf}`,
+      page,
+    ]);
+    return performance.now() - before;
+  });
+  return time;
+}
+
+interface Built {
+  wallMs: number;
+  stages: Record<string, number>;
+}
+
+function built(content: string): Built {
+  const output = join(folder, 'output');
+  rmSync(output, { recursive: true, force: true });
+  const before = performance.now();
+  run(process.execPath, [
+    'src/bin/tinwright.js',
+    'build',
+    '--content',
+    content,
+    '--output',
+    output,
+    '--quiet',
+  ]);
+  const wallMs = performance.now() - before;
+  const { milliseconds } = JSON.parse(readFileSync(join(output, 'report.json'), 'utf8')) as {
+    milliseconds: Record<string, number>;
+  };
+  return { wallMs, stages: milliseconds };
+}
+
+/** The demo with every printable, in its own style alone and in both. */
+function builds(): Row[] {
+  const alone = join(folder, 'content');
+  cpSync('content', alone, { recursive: true });
+  const kitchen = join(alone, 'kitchen.yaml');
+  writeFileSync(kitchen, readFileSync(kitchen, 'utf8').replace(/^house_styles:.*$/m, ''));
+  let stages: Record<string, number> = {};
+  const [one = 0, both = 0] = inTurns(
+    () => {
+      const build = built(alone);
+      stages = build.stages;
+      return build.wallMs;
+    },
+    () => built('content').wallMs,
+  );
+  const compute = (stages.compute ?? 0) + (stages.finishing ?? 0);
+  const row = (what: string, ours: number, goal: string): Row => ({
+    what,
+    ours,
+    beside: '',
+    theirs: null,
+    goal,
+  });
+  return [
+    row('demo, one house style', one, '4 s'),
+    row('demo, both house styles', both, ''),
+    { ...row('computing the charts', compute, '≤ 0.10'), beside: 'that build', theirs: one },
+  ];
+}
+
+const seconds = (ms: number): string => `${(ms / 1000).toFixed(2)} s`;
+
+function tableRow({ what, ours, beside, theirs, goal }: Row): string {
+  const ratio = theirs === null ? '' : (ours / theirs).toFixed(2);
+  return `| ${what} | ${seconds(ours)} | ${beside} | ${theirs === null ? '' : seconds(theirs)} | ${ratio} | ${goal} |`;
+}
+
+try {
+  const large = process.argv.includes('--large') ? [pages(10_000)] : [];
+  const rows = [pages(1000), ...large, ...pdfs(), ...builds()];
+  console.log(
+    `Node ${process.version}, ${availableParallelism()} cores, the middle of ${ROUNDS} rounds in turns\n`,
+  );
+  console.log('| what | ours | beside | theirs | ratio | goal |\n| --- | --- | --- | --- | --- | --- |');
+  for (const row of rows) console.log(tableRow(row));
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
