@@ -12,7 +12,9 @@ const source = join(root, 'src');
 const kept = join(root, '.cache', 'run');
 /** What programs start from; all share one set of files. */
 const ENTRIES = ['commands/main', 'commands/make/print-worker', 'eleventy'];
-const OLD_MS = 24 * 3600 * 1000;
+const HOUR_MS = 3600 * 1000;
+const OLD_MS = 24 * HOUR_MS;
+const MOST_KEPT = 12;
 
 /** @returns {string[]} */
 function typescriptBelow(folder) {
@@ -78,21 +80,29 @@ async function bundleInto(folder) {
 
 /** Not the younger ones: a watching process may still load from them. */
 function removeOld() {
-  for (const name of readdirSync(kept)) {
+  const ages = readdirSync(kept).map((name) => {
     const path = join(kept, name);
-    if (Date.now() - statSync(path).mtimeMs > OLD_MS) rmSync(path, { recursive: true, force: true });
-  }
+    return { path, ageMs: Date.now() - statSync(path).mtimeMs };
+  });
+  const youngestFirst = ages.sort((a, b) => a.ageMs - b.ageMs);
+  for (const [rank, { path, ageMs }] of youngestFirst.entries())
+    if (ageMs > OLD_MS || (rank >= MOST_KEPT && ageMs > HOUR_MS))
+      rmSync(path, { recursive: true, force: true });
 }
 
-/**
- * Address of a program's JavaScript, made first where the sources have changed.
- * @param {string} entry as in 'commands/main'
- */
-export async function bundledSource(entry) {
+/** Folder with the JavaScript of all programs, made first where the sources have changed. */
+export async function bundledSource() {
   const folder = join(kept, sourceHash());
   if (!existsSync(folder)) {
     await bundleInto(folder);
     removeOld();
   }
-  return pathToFileURL(join(folder, `${entry}.mjs`)).href;
+  return folder;
 }
+
+/**
+ * Address of one program.
+ * @param {string} folder
+ * @param {string} entry as in 'commands/main'
+ */
+export const programIn = (folder, entry) => pathToFileURL(join(folder, `${entry}.mjs`)).href;

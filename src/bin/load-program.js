@@ -3,6 +3,10 @@
  * compiled code in an installed package. Plain JavaScript, because it runs before either is known.
  */
 import { existsSync } from 'node:fs';
+import { isMainThread } from 'node:worker_threads';
+
+/** Tells a thread which bundle its program runs from: the sources may have changed since that started. */
+const BUNDLE = 'TINWRIGHT_BUNDLE';
 
 /**
  * @param {string} entry as in 'commands/main'
@@ -23,9 +27,12 @@ export async function loadProgram(entry) {
  * @param {string} entry
  */
 async function bundleOf(entry) {
-  const { bundledSource } = await import('./bundle-source.js');
+  const { bundledSource, programIn } = await import('./bundle-source.js');
+  const running = isMainThread ? undefined : process.env[BUNDLE];
   try {
-    const bundle = await bundledSource(entry);
+    const folder = running ?? (await bundledSource());
+    process.env[BUNDLE] = folder;
+    const bundle = programIn(folder, entry);
     // Errors then name the lines of the sources.
     process.setSourceMapsEnabled(true);
     return bundle;
