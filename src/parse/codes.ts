@@ -62,6 +62,7 @@ export const PROBLEM_CODES = [
   'yaml-tag',
   'yaml-many-documents',
   'yaml-too-deep',
+  'yaml-too-many',
   'file-empty',
   'front-matter-missing',
   'front-matter-unclosed',

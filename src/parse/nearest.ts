@@ -11,6 +11,8 @@ export function nearest(written: string, valid: readonly string[]): string | nul
   let best: string | null = null;
   let bestDistance = Number.POSITIVE_INFINITY;
   for (const name of valid) {
+    // No comparison can come out below the difference in length.
+    if (Math.abs(name.length - lower.length) >= bestDistance) continue;
     const apart = distance(lower, name.toLowerCase());
     if (apart < bestDistance) {
       best = name;

@@ -18,10 +18,10 @@ function angleOf({ x, y }: Point): number {
   return Math.atan2(y, x);
 }
 
-/** The arc from a point; a straight line where a radius is 0. */
+/** The arc from a point; a straight line where a radius is 0 or the arc ends where it starts. */
 export function centredArc(from: Point, arc: SvgArc): Segment {
   const { to, large, positive } = arc;
-  if (arc.rx === 0 || arc.ry === 0) return { kind: 'line', to };
+  if (arc.rx === 0 || arc.ry === 0 || (from.x === to.x && from.y === to.y)) return { kind: 'line', to };
   const rotation = (arc.rotationDeg * Math.PI) / 180;
   const cos = Math.cos(rotation);
   const sin = Math.sin(rotation);

@@ -72,6 +72,21 @@ function ringsOf(path: ReturnType<typeof svgpath>): Ring[] {
   return rings;
 }
 
+/** Farther out than this from the corner no drawing of a tin or a logo has anything; lines there would never end. */
+const FARTHEST_MM = 100_000;
+
+function isNear(rings: readonly Ring[]): boolean {
+  const near = (value: number): boolean => Math.abs(value) <= FARTHEST_MM;
+  const nearPoint = ({ x, y }: Point): boolean => near(x) && near(y);
+  const nearSegment = (segment: Segment): boolean => {
+    if (segment.kind === 'cubic' && !(nearPoint(segment.c1) && nearPoint(segment.c2))) return false;
+    if (segment.kind === 'arc' && !(near(segment.rx) && near(segment.ry) && nearPoint(segment.centre)))
+      return false;
+    return nearPoint(segment.to);
+  };
+  return rings.every(({ start, segments }) => nearPoint(start) && segments.every(nearSegment));
+}
+
 /** The rings of a shape's path data after its transforms, scaled to mm and turned y up. */
 export function drawnRings(data: string, element: DrawnElement, scale: Scale): Result<Ring[]> {
   const { place, transform } = element;
@@ -86,5 +101,9 @@ export function drawnRings(data: string, element: DrawnElement, scale: Scale): R
     const message = `The ${element.name} cannot be read: ${reason}`;
     return fail(errorAt(place, 'outline-path-broken', message, 'Save the drawing again as plain SVG.'));
   }
-  return succeed(ringsOf(path.abs().unshort().transform(transform).matrix([scale.x, 0, 0, -scale.y, 0, 0])));
+  const rings = ringsOf(path.abs().unshort().transform(transform).matrix([scale.x, 0, 0, -scale.y, 0, 0]));
+  if (isNear(rings)) return succeed(rings);
+  const message = `The ${element.name} reaches farther than ${FARTHEST_MM / 1000} m out`;
+  const hint = 'Look for a slip in its numbers and in the viewBox, or save the drawing again as plain SVG.';
+  return fail(errorAt(place, 'outline-size-out-of-range', message, hint));
 }

@@ -5,6 +5,7 @@
  *   remove PATH      a file or folder; '.' is the whole kitchen
  *   link PATH TO     a symbolic link
  *   pad FILE BYTES   comment lines up to this size
+ *   repeat FILE COUNT  then lines '| text', at the end so many times, # being the number
  *   bytes FILE HEX…  these bytes at the end
  * expected.txt beside it holds the exact messages.
  */
@@ -69,7 +70,10 @@ function take({ verb, args, lines }: Step, folder: string): void {
   } else if (verb === 'remove') rmSync(path, { recursive: true });
   else if (verb === 'link') symlinkSync(rest[0] ?? '', path);
   else if (verb === 'pad') pad(path, Number(rest[0]));
-  else if (verb === 'bytes') appendFileSync(path, Uint8Array.from(rest.map((hex) => Number.parseInt(hex, 16))));
+  else if (verb === 'repeat') {
+    const text = lines.map((line) => `${line.slice(2)}\n`).join('');
+    appendFileSync(path, Array.from({ length: Number(rest[0]) }, (_, at) => text.replaceAll('#', String(at))).join(''));
+  } else if (verb === 'bytes') appendFileSync(path, Uint8Array.from(rest.map((hex) => Number.parseInt(hex, 16))));
   else throw new Error(`No such step: ${verb}`);
 }
 

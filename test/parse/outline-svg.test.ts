@@ -38,6 +38,19 @@ const drawn = (body: string, attributes?: string) => {
   };
 };
 
+describe('numbers beyond all sense', () => {
+  it.each(['M0 0H1e308V9z', 'M0 0C1e200 1 2 2e200 3 3z', 'M0 0A1e9 1e9 0 0 1 1e200 5z', 'M0 0L5e8 1 9 9z'])(
+    '%s is refused by its size',
+    (d) => {
+      expect(codesOf(svg(`<path d="${d}"/>`))).toEqual(['outline-size-out-of-range']);
+    },
+  );
+
+  it('an arc that ends where it starts is no arc (SVG 2, W3C, chapter 9 Paths, from memory)', () => {
+    expect(drawn('<path d="M10 10A5 5 0 1 1 10 10H90V90H10z"/>').area).toBeCloseTo(6400, 6);
+  });
+});
+
 describe('numerals and letters', () => {
   it('an eight of two rings with a hole each, drawn as one path', () => {
     // Two discs of 40 mm radius that share no floor would touch in a point: here they are cut flat where they meet.

@@ -14,6 +14,7 @@ function found(value: unknown): string {
   if (value === null || value === undefined) return 'nothing';
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object') return 'a group of keys';
+  if (typeof value === 'number' && !Number.isFinite(value)) return 'no finite number';
   return typeof value === 'string' ? quote(value) : quote(String(value)).slice(1, -1);
 }
 

@@ -18,12 +18,6 @@ const ADVICE: Partial<Record<YAMLError['code'], string>> = {
 export function syntaxProblem(fault: YAMLError): Problem {
   const firstLine = (fault.message.split('\n')[0] ?? '').replace(/[.:]$/, '');
   switch (fault.code) {
-    case 'DUPLICATE_KEY':
-      return error(
-        'yaml-key-repeated',
-        'This key is already in the same list of keys',
-        'Keep one of the two.',
-      );
     case 'MULTIPLE_DOCS':
       return error(
         'yaml-many-documents',
@@ -58,6 +52,11 @@ export function exhausted(): Problem {
     'Lists within lists go too deep to read',
     'Look for a run of opening brackets.',
   );
+}
+
+/** The problem of a key that stands in its group already. */
+export function keyRepeated(): Problem {
+  return error('yaml-key-repeated', 'This key is already in the same list of keys', 'Keep one of the two.');
 }
 
 /** The problem of a value with a tag. */

@@ -2,12 +2,13 @@
  * A YAML text as plain data that remembers where everything stood. Anchors, aliases, tags, several documents
  * and nesting beyond 12 levels are refused: a kitchen's file needs none of them, and they can hide or swell it.
  */
-import { type Document, isMap, isScalar, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml';
+import { type Document, isScalar, LineCounter, parseDocument, type YAMLError } from 'yaml';
 import type { Place } from '../../domain/problem.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
 import { error } from '../problems.ts';
 import { hiddenCharacter, lineColumn } from './readable-text.ts';
 import { exhausted, firstFaults, syntaxProblem } from './yaml-faults.ts';
+import { nodeFinder } from './yaml-nodes.ts';
 import { structureProblems } from './yaml-structure.ts';
 
 export type YamlPath = readonly (string | number)[];
@@ -38,7 +39,8 @@ function open(text: string, file: string): Result<YamlSource> {
   const lines = new LineCounter();
   const doc = parseDocument(text, {
     lineCounter: lines,
-    uniqueKeys: true,
+    // The library compares every key with every other; structureProblems does it in one go.
+    uniqueKeys: false,
     stringKeys: true,
     prettyErrors: false,
     logLevel: 'error',
@@ -62,37 +64,21 @@ function open(text: string, file: string): Result<YamlSource> {
   return succeed({ file, value: doc.toJS(), ...finders(doc, text, place) });
 }
 
-function nearestNode(doc: Document, path: YamlPath): Node | null {
-  for (let length = path.length; length >= 0; length -= 1) {
-    const node = length === 0 ? doc.contents : doc.getIn(path.slice(0, length), true);
-    if (node !== null && typeof node === 'object' && 'range' in node) return node as Node;
-  }
-  return null;
-}
-
-function keyNode(doc: Document, path: YamlPath): Node | null {
-  const parent = path.length === 1 ? doc.contents : doc.getIn(path.slice(0, -1), true);
-  if (!isMap(parent)) return null;
-  const pair = parent.items.find(
-    (item) => isScalar(item.key) && String(item.key.value) === String(path[path.length - 1]),
-  );
-  return pair && isScalar(pair.key) ? pair.key : null;
-}
-
 function finders(
   doc: Document,
   text: string,
   place: (offset: number) => Place,
 ): Pick<YamlSource, 'at' | 'atKey' | 'atText'> {
-  const at = (path: YamlPath): Place => place(nearestNode(doc, path)?.range?.[0] ?? 0);
+  const { nearest, key: keyOf } = nodeFinder(doc);
+  const at = (path: YamlPath): Place => place(nearest(path)?.range?.[0] ?? 0);
   return {
     at,
     atKey: (path) => {
-      const key = keyNode(doc, path);
+      const key = keyOf(path);
       return key === null ? at(path) : place(key.range?.[0] ?? 0);
     },
     atText: (path) => {
-      const node = nearestNode(doc, path);
+      const node = nearest(path);
       if (!isScalar(node) || typeof node.value !== 'string' || !node.range) return null;
       const start = node.range[0] + (node.type === 'PLAIN' ? 0 : 1);
       return text.slice(start, start + node.value.length) === node.value ? place(start) : null;
