@@ -7,6 +7,7 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import { bookletView } from '../views/booklet/booklet.ts';
 import type { PrintedViews } from '../views/chart-views.ts';
+import { finishingCharts } from '../views/finishing-chart.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { orderLabels } from '../views/label-orders.ts';
 import { sampleLabels } from '../views/label-samples.ts';
@@ -60,7 +61,7 @@ const liningTemplates: Printable = {
   prints: ({ content, metrics, style }) => templatePrints({ ...content, houseStyle: style }, metrics),
 };
 
-const finishingCharts: Printable = {
+const finishingSheets: Printable = {
   kind: 'finishing-chart',
   prints: ({ content: { kitchen }, finishing, style, metrics }) =>
     finishing.flatMap((view) =>
@@ -138,7 +139,7 @@ const labels: Printable = {
 export const PRINTABLES: readonly Printable[] = [
   tinCharts,
   bakeGuides,
-  finishingCharts,
+  finishingSheets,
   recipeCards,
   booklets,
   wallReferenceSheets,
@@ -157,9 +158,13 @@ function inFolder(print: Print, name: string | null): Print {
 export function printsOfKind(source: PrintSource, kind: string): Print[] {
   const { content, charts, finishing, style, metrics } = source;
   return PRINTABLES.filter((printable) => printable.kind === kind).flatMap((printable) =>
-    wantedPrints(content, charts, kind).flatMap((wanted) =>
-      printable.prints({ finishing, style, metrics, ...wanted }).map((print) => inFolder(print, wanted.name)),
-    ),
+    wantedPrints(content, charts, kind).flatMap((wanted) => {
+      // An entry of `printables` may leave out tins and finishes: its finishing chart is one of its own.
+      const own = wanted.content === content ? finishing : finishingCharts(wanted.content);
+      return printable
+        .prints({ finishing: own, style, metrics, ...wanted })
+        .map((print) => inFolder(print, wanted.name));
+    }),
   );
 }
 

@@ -3,8 +3,9 @@ import { finishingChartData } from '../../src/data/finishing-chart-data.ts';
 import type { Content } from '../../src/domain/content.ts';
 import type { HouseStyle } from '../../src/domain/house-style.ts';
 import type { PaperName } from '../../src/domain/kitchen.ts';
+import { printsOfKind } from '../../src/prints/catalogue.ts';
 import { finishingChartPrint } from '../../src/prints/finishing-chart.ts';
-import { finishingChartView } from '../../src/views/finishing-chart.ts';
+import { finishingCharts, finishingChartView } from '../../src/views/finishing-chart.ts';
 import type { FinishingChartView } from '../../src/views/finishing-chart.types.ts';
 import { objectsLike, pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../reading-back/read-pdf.ts';
@@ -134,5 +135,32 @@ describe('the finishing chart of the demo on paper', () => {
     for (const { head } of headers) expect(head).toMatch(/\/Scope \/(Row|Column)/);
     expect(pdf.outline.map(({ title }) => title)).toEqual([view.title]);
     expect(pdf.outline[0]?.items.length).toBeGreaterThan(5);
+  });
+});
+
+describe('an entry of printables', () => {
+  it('that names tins and finishes gets a chart of just these', async () => {
+    const style = content.houseStyle;
+    const fonts = fontsOf(style);
+    const entry = {
+      print: 'finishing-chart' as const,
+      name: 'two-tins',
+      tinIds: ['round-6', 'square-8'],
+      finishIds: ['sugarpaste'],
+      papers: ['A4' as const],
+      mass: 'g' as const,
+    };
+    const asked = { ...content, printables: [entry] };
+    const source = { content: asked, charts: [], finishing: finishingCharts(asked), style };
+    const prints = printsOfKind({ ...source, metrics: fonts.metrics }, 'finishing-chart');
+    expect(prints.map(({ path }) => path)).toEqual(['finishing/two-tins/finishing-a4']);
+    const [print] = prints;
+    if (print === undefined) throw new Error('no print');
+    const said = (await readPdf(printed(print, fonts))).pages
+      .flatMap(({ texts }) => texts.map(({ text }) => text))
+      .join(' ');
+    expect(said).toContain('Eight-inch square');
+    expect(said).not.toContain('Ten-inch round');
+    expect(said).not.toContain('Vanilla buttercream');
   });
 });
