@@ -53,7 +53,11 @@ const isName = (text: string): boolean => !/^[a-z-]*$/.test(text) && americanTex
 /** Signs that no text has, to stand for the names while the sentence around them is turned. */
 const HELD = 0xe000;
 
-function aroundNames(text: string, names: readonly string[]): string {
+/**
+ * A sentence in American spelling, the names in it as they are.
+ * @example americanAround('Ann’s tin: use a deeper tin', ['Ann’s tin']) // 'Ann’s tin: use a deeper pan'
+ */
+export function americanAround(text: string, names: readonly string[]): string {
   const held = names.reduce((kept, name, at) => kept.replaceAll(name, String.fromCharCode(HELD + at)), text);
   return names.reduce(
     (whole, name, at) => whole.replaceAll(String.fromCharCode(HELD + at), name),
@@ -63,7 +67,7 @@ function aroundNames(text: string, names: readonly string[]): string {
 
 /** Sentences, lists and groups of them, and what makes them of values; patterns stay. */
 function turned(value: unknown, names: readonly string[]): unknown {
-  if (typeof value === 'string') return aroundNames(value, names);
+  if (typeof value === 'string') return americanAround(value, names);
   if (Array.isArray(value)) return value.map((one) => turned(one, names));
   if (typeof value === 'function') {
     return (...parts: unknown[]) => turned(value(...parts), textsIn(parts).filter(isName));

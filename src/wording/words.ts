@@ -87,6 +87,8 @@ export interface Words {
   shapes: Record<ShapeKind, string>;
   sizeNotes: SizeWords;
   caution: string;
+  /** A computation's warning as this locale says it; `names` are the baker's own and stay. */
+  warning: (message: string, names: readonly string[]) => string;
   cautions: CautionWords;
   allergens: Record<Allergen, string>;
   chart: ChartWords;

@@ -1,6 +1,7 @@
 /** The fixed words of template sheets. */
 import type { Locale } from '../../domain/kitchen.ts';
 import type { TemplateGroup } from '../../views/lining-template.types.ts';
+import { inAmerican } from '../../wording/american.ts';
 
 export interface TemplateLabels {
   sheet(sheet: number, sheets: number): string;
@@ -67,7 +68,7 @@ const enGb: TemplateLabels = {
 
 const byLocale: Record<Locale, TemplateLabels> = {
   'en-GB': enGb,
-  'en-US': { ...enGb, bookmarks: { ...enGb.bookmarks, levelling: 'Leveling strip' } },
+  'en-US': inAmerican(enGb),
 };
 
 export const templateLabelsFor = (locale: Locale): TemplateLabels => byLocale[locale];

@@ -1,5 +1,6 @@
 /** The words about time and heat by locale. */
 import type { Locale } from '../../domain/kitchen.ts';
+import { inAmerican } from '../american.ts';
 import type { BakeWords } from './bake-words.ts';
 import { enGbBake } from './en-gb.ts';
 import { enUsBake } from './en-us.ts';
@@ -13,7 +14,10 @@ export type { BakeLabel, BakeStepKind, BakeWorkingWords } from './working-words.
 
 const LOCALES: Record<Locale, BakeWords> = { 'en-GB': enGbBake, 'en-US': enUsBake };
 
-const WORKING: Record<Locale, BakeWorkingWords> = { 'en-GB': enGbBakeWorking, 'en-US': enGbBakeWorking };
+const WORKING: Record<Locale, BakeWorkingWords> = {
+  'en-GB': enGbBakeWorking,
+  'en-US': inAmerican(enGbBakeWorking),
+};
 
 /** The words of the working behind bake times. */
 export const bakeWorkingWordsFor = (locale: Locale): BakeWorkingWords => WORKING[locale];

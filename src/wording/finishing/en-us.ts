@@ -1,12 +1,11 @@
 /** US English for the finishing chart. */
+import { inAmerican } from '../american.ts';
 import { enGbFinishing } from './en-gb.ts';
 import type { FinishingWords } from './finishing-words.ts';
 
+const gb = inAmerican(enGbFinishing);
+
 export const enUsFinishing: FinishingWords = {
-  ...enGbFinishing,
-  summary: (height, layers) => enGbFinishing.summary(height, layers).replace('tin by tin', 'pan by pan'),
-  notes: {
-    ...enGbFinishing.notes,
-    cake: enGbFinishing.notes.cake.replace('its tin', 'its pan').replace('millimetres', 'millimeters'),
-  },
+  ...gb,
+  cautions: { ...gb.cautions, chilled: gb.cautions.chilled.replace('8 °C', '41 °F') },
 };

@@ -1,5 +1,6 @@
 /** The words of the finishing chart by locale. */
 import type { Locale } from '../../domain/kitchen.ts';
+import { inAmerican } from '../american.ts';
 import { enGbFinishing } from './en-gb.ts';
 import { enUsFinishing } from './en-us.ts';
 import type { FinishingWords } from './finishing-words.ts';
@@ -17,19 +18,6 @@ const LOCALES: Record<Locale, FinishingWords> = { 'en-GB': enGbFinishing, 'en-US
 
 /** The finishing chart's words in a locale. */
 export const finishingWordsFor = (locale: Locale): FinishingWords => LOCALES[locale];
-
-const american = (text: string): string =>
-  text.replaceAll('tin', 'pan').replaceAll('millimetre', 'millimeter');
-
-const inAmerican = (words: FinishingWorkingWords): FinishingWorkingWords => ({
-  ...words,
-  steps: {
-    ...words.steps,
-    area: { ...words.steps.area, rule: american(words.steps.area.rule) },
-    wall: { ...words.steps.wall, rule: american(words.steps.wall.rule) },
-    'grown-wall': { ...words.steps['grown-wall'], rule: american(words.steps['grown-wall'].rule) },
-  },
-});
 
 const WORKING: Record<Locale, FinishingWorkingWords> = {
   'en-GB': enGbFinishingWorking,

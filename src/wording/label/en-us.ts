@@ -1,14 +1,17 @@
 /** US English for labels. */
+import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
 import { enGbLabel } from './en-gb.ts';
 import type { LabelWords } from './label-words.ts';
 
+const gb = inAmerican(enGbLabel);
+
 export const enUsLabel: LabelWords = {
-  ...enGbLabel,
+  ...gb,
   date: americanDate,
   noneKnown: 'none of the nine major allergens among its ingredients',
   allergens: {
-    ...enGbLabel.allergens,
+    ...gb.allergens,
     gluten: 'wheat',
     crustaceans: 'crustacean shellfish',
     soya: 'soy',
@@ -18,13 +21,13 @@ export const enUsLabel: LabelWords = {
   },
   net: (amount) => `Net Wt ${amount}`,
   storage: {
-    ...enGbLabel.storage,
+    ...gb.storage,
     chilled: 'Keep refrigerated, at 40 °F or below.',
     'chilled-and-tempered': 'Keep refrigerated, at 40 °F or below; take out an hour before serving.',
     cool: 'Keep in a closed box in a cool room, below 68 °F, out of the sun.',
   },
   nutrition: {
-    ...enGbLabel.nutrition,
+    ...gb.nutrition,
     perPortion: (grams) => `per serving (${grams} g)`,
     figures: {
       energy: 'Calories',

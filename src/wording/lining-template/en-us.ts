@@ -1,15 +1,18 @@
 /** US English for the lining templates. */
+import { inAmerican } from '../american.ts';
 import { enGbTemplates } from './en-gb.ts';
 import type { TemplateWords } from './template-words.ts';
 
+const gb = inAmerican(enGbTemplates);
+
 export const enUsTemplates: TemplateWords = {
-  ...enGbTemplates,
+  ...gb,
   summary: (size) => `Patterns at true size. The pan: ${size}.`,
   levels: 'Leveling strip',
-  guides: { ...enGbTemplates.guides, rim: 'Rim of the pan' },
+  guides: { ...gb.guides, rim: 'Rim of the pan' },
   centre: 'Center',
   notes: {
-    ...enGbTemplates.notes,
+    ...gb.notes,
     followed: 'The base follows the pan’s own outline; try it in the pan before you cut a stack.',
     trace: (clearance) =>
       `There is no pattern for the base: parts of it are too narrow to be drawn ${clearance} mm smaller. Stand the pan on baking paper, draw round it, and cut just inside the line.`,
@@ -24,7 +27,7 @@ export const enUsTemplates: TemplateWords = {
     ownNote: (note) => `Your note on this pan: ${note}.`,
   },
   cautions: {
-    ...enGbTemplates.cautions,
+    ...gb.cautions,
     'levels-touch-cake':
       'The leveling strip touches cake only when it has been drawn on baking paper, or has film round it.',
   },

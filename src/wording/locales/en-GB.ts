@@ -54,6 +54,7 @@ export const enGB: Words = {
     deep: (depth) => `${depth} deep`,
   },
   caution: 'Caution',
+  warning: (message) => message,
   cautions: {
     'raw-batter':
       'Raw egg and raw flour can both make people ill: do not taste the batter, and wash hands, bowls and surfaces after it.',

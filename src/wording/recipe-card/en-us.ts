@@ -1,9 +1,12 @@
+import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
 import { enGbCards } from './en-gb.ts';
 import type { RecipeCardWords } from './recipe-card-words.ts';
 
+const gb = inAmerican(enGbCards);
+
 export const enUsCards: RecipeCardWords = {
-  ...enGbCards,
+  ...gb,
   date: americanDate,
   subject: (recipe) => `${recipe}: weights for a few pans, method, oven, and how to tell that it is done.`,
 };

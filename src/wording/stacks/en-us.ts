@@ -1,13 +1,16 @@
 /** American English for stacks: what differs from British. */
+import { inAmerican } from '../american.ts';
 import { enGbStacks } from './en-gb.ts';
 import type { StackWords } from './stack-words.ts';
 
+const gb = inAmerican(enGbStacks);
+
 export const enUsStacks: StackWords = {
-  ...enGbStacks,
+  ...gb,
   cautions: {
-    ...enGbStacks.cautions,
-    'warm-and-cold': enGbStacks.cautions['warm-and-cold'].replace('25\u00a0°C', '77\u00a0°F'),
+    ...gb.cautions,
+    'warm-and-cold': gb.cautions['warm-and-cold'].replace('25\u00a0°C', '77\u00a0°F'),
   },
-  doesNotStand: (tier, below, step) => enGbStacks.doesNotStand(tier, below, step).replace(' tin ', ' pan '),
-  unknownWidth: enGbStacks.unknownWidth.replaceAll('tin', 'pan'),
+  doesNotStand: (tier, below, step) => gb.doesNotStand(tier, below, step).replace(' tin ', ' pan '),
+  unknownWidth: gb.unknownWidth.replaceAll('tin', 'pan'),
 };

@@ -1,6 +1,9 @@
 /** American English for timetables and oven plans: what differs from British. */
+import { inAmerican } from '../american.ts';
 import { enGbTimetable, monthName } from './en-gb.ts';
 import type { TimetableWords } from './timetable-words.ts';
+
+const gb = inAmerican(enGbTimetable);
 
 function twelveHours(minuteOfDay: number): string {
   const [hour, minute] = [Math.floor(minuteOfDay / 60), minuteOfDay % 60];
@@ -8,25 +11,25 @@ function twelveHours(minuteOfDay: number): string {
 }
 
 export const enUsTimetable: TimetableWords = {
-  ...enGbTimetable,
+  ...gb,
   day: (weekday, dayOfMonth, month) => `${weekday}, ${monthName(month)} ${dayOfMonth}`,
   clock: twelveHours,
   what: {
-    ...enGbTimetable.what,
+    ...gb.what,
     'turn-out': ({ cakes }) => `Turn out ${cakes}; wash the pans`,
   },
   wait: {
-    ...enGbTimetable.wait,
+    ...gb.wait,
     'cool-in-tin': (until) => `Then cool in the pan until ${until}.`,
   },
   part: (share) => `Only ${share} of that bowlful: its pans do not go into the oven together.`,
-  planLead: (loads) => enGbTimetable.planLead(loads).replace('tin', 'pan'),
+  planLead: (loads) => gb.planLead(loads).replace('tin', 'pan'),
   gaps: (air, wall, width, depth) =>
     `Racks of ${width} × ${depth} mm; ${air} mm of air between pans, ${wall} mm to walls, door and fan.`,
   scale: (scale, lengthMm) => `Racks drawn 1 : ${scale}; the bar is ${lengthMm / 10} cm`,
-  table: { ...enGbTimetable.table, tin: 'Pan' },
+  table: { ...gb.table, tin: 'Pan' },
   cautions: {
-    ...enGbTimetable.cautions,
+    ...gb.cautions,
     hot: 'Pans, racks and heating cores stay hot: dry cloths, both hands, children away.',
     chilled:
       'Fresh cream, curd and the like stay refrigerated, at 41 °F or below, until they are used and after.',

@@ -1,19 +1,22 @@
 /** US English for wall references. */
+import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
 import { enGbWall } from './en-gb.ts';
 import type { WallWords } from './wall-words.ts';
 
+const gb = inAmerican(enGbWall);
+
 export const enUsWall: WallWords = {
-  ...enGbWall,
+  ...gb,
   date: americanDate,
-  eggLadder: { ...enGbWall.eggLadder, note: 'Weights of everything else: on the pan chart’s egg ladder.' },
+  eggLadder: { ...gb.eggLadder, note: 'Weights of everything else: on the pan chart’s egg ladder.' },
   tins: {
-    ...enGbWall.tins,
+    ...gb.tins,
     title: 'What the pans hold',
     lead: (recipe) => `Water to the rim, and one pan’s batter for ${recipe}.`,
     volumeUnit: 'mL',
     note: 'Batter before eggs are made whole: weigh from the pan chart.',
   },
-  finish: { ...enGbWall.finish, title: (finish) => `${finish}: for each pan`, tin: 'Pan' },
+  finish: { ...gb.finish, title: (finish) => `${finish}: for each pan`, tin: 'Pan' },
   scale: (scale) => `20 cm; pans drawn 1 : ${scale}`,
 };
