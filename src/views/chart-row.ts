@@ -46,7 +46,7 @@ export function chartRow(
       finishedHeight: heightFigure(filled.finishedHeightMm),
       surplus: totalFigure(mix.surplusG),
       surplusText: surplusText(mix.surplusG, kitchen, words),
-      warnings: rowWarnings(mix.warnings, tin.name),
+      warnings: rowWarnings(mix.warnings, tin.name, words),
       baked: bakes ? bakedFigure(filled.receivesG, bakes) : null,
       bake: bakes ? bakeFigures(bakes, tin, filled.finishedHeightMm, kitchen.locale) : null,
     },
@@ -57,13 +57,13 @@ export function chartRow(
 export const SHARED_CODES: ReadonlySet<string> = new Set(['bakes-disagree', 'bowl-low']);
 
 /** A row says whose it is already: a warning that starts with the tin's name starts after it. */
-function rowWarnings(warnings: Warning[], tinName: string): Warning[] {
+function rowWarnings(warnings: Warning[], tinName: string, words: Words): Warning[] {
   const own = `${tinName}: `;
   return warnings
     .filter(({ code }) => !SHARED_CODES.has(code))
     .map(({ code, message }) => {
-      if (!message.startsWith(own)) return { code, message };
-      const rest = message.slice(own.length);
+      if (!message.startsWith(own)) return { code, message: words.warning(message, [tinName]) };
+      const rest = words.warning(message.slice(own.length), [tinName]);
       return { code, message: rest.charAt(0).toUpperCase() + rest.slice(1) };
     });
 }

@@ -131,6 +131,9 @@ export function flavourChange(flavour: Flavour, recipe: Recipe, content: Flavour
       ...madeWithoutCautions(recipe.formula, formula, content.ingredients, words),
       ...allergenCautions(idsOf(formula), content.ingredients, words),
     ],
-    warnings,
+    warnings: warnings.map(({ code, message }) => ({
+      code,
+      message: words.warning(message, [recipe.name, flavour.name]),
+    })),
   };
 }

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { americanAround, americanText, inAmerican } from '../../src/wording/american.ts';
+import { americanDate, britishDate } from '../../src/wording/date.ts';
+import { allWords, sentencesOf } from '../../src/wording/review/all-words.ts';
+import { enGbSite } from '../../src/wording/site/en-gb.ts';
+import type { SiteWords } from '../../src/wording/site/index.ts';
+
+const BRITISH = /\b(tins?|colours?|flavours?|flavoured|flavouring|millimetres?|centimetres?|centre)\b/i;
+
+describe('American English', () => {
+  it('says pan, flavor and color, in either case', () => {
+    expect(americanText('Tins by flavour; the colour of one tin')).toBe(
+      'Pans by flavor; the color of one pan',
+    );
+    expect(americanText('Tinted, tinned, within')).toBe('Tinted, tinned, within');
+  });
+
+  it('leaves the names that a baker gave', () => {
+    expect(americanAround('Ann’s tin: use a deeper tin', ['Ann’s tin'])).toBe('Ann’s tin: use a deeper pan');
+    const words = inAmerican({ into: (tin: string) => `Into the tin ‘${tin}’` });
+    expect(words.into('Old Tin')).toBe('Into the pan ‘Old Tin’');
+  });
+
+  it('writes dates as Americans read them', () => {
+    expect(americanDate('2026-11-01')).toBe('November 1, 2026');
+    expect(britishDate('2026-11-01')).toBe('1 November 2026');
+  });
+
+  // The glossary turns its own text and holds ids among it; left out here, so nothing is proven of it.
+  it('has no British word in any sentence of the other areas, and every key that British English has', () => {
+    const american = sentencesOf(allWords('en-US'));
+    expect(american.filter(([key, text]) => !key.startsWith('glossary.') && BRITISH.test(text))).toEqual([]);
+    expect(american.map(([key]) => key).sort()).toEqual(
+      sentencesOf(allWords('en-GB'))
+        .map(([key]) => key)
+        .sort(),
+    );
+    expect(american.length).toBeGreaterThan(800);
+  });
+});
+
+describe('A third locale', () => {
+  it('does not compile with a sentence missing', () => {
+    const { skip: _left, ...frame } = enGbSite.frame;
+    // @ts-expect-error one sentence of the frame is missing
+    const third: SiteWords = { ...enGbSite, frame };
+    expect(Object.keys(third.frame)).not.toContain('skip');
+  });
+});
