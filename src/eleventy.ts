@@ -21,7 +21,8 @@ import { labelFolders } from './views/label-orders.ts';
 import { ordersView } from './views/orders.ts';
 import { portionsView } from './views/portions.ts';
 
-const CONTENT = 'content';
+/** Eleventy's own command knows no content folder: another kitchen's is named in the environment. */
+const CONTENT = process.env.TINWRIGHT_CONTENT ?? 'content';
 const OUTPUT = 'output/site';
 
 /** Wires this kitchen into a configuration and returns the folders Eleventy works in. */
