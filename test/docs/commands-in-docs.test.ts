@@ -109,7 +109,7 @@ describe('commands in README.md', () => {
 describe('files named in the guides', () => {
   it.each(['README.md', 'DEVELOPERS.md'])('%s names only files and folders that are there', (guide) => {
     const named = [
-      ...readFileSync(guide, 'utf8').matchAll(/`((?:src|test|templates|starter|schemas|\.ci)\/[\w./-]+)`/g),
+      ...readFileSync(guide, 'utf8').matchAll(/`((?:src|test|templates|schemas|\.ci)\/[\w./-]+)`/g),
     ];
     const missing = named.map(([, path = '']) => path).filter((path) => !existsSync(path));
     expect(missing).toEqual([]);

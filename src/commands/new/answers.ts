@@ -1,7 +1,7 @@
 /** What `new` wants to know of a kitchen, and what it takes for granted when nobody answers. */
 import type { Locale, PaperName } from '../../domain/kitchen.ts';
 
-/** A recipe that a kitchen can begin with: a file below starter/LOCALE/recipes. */
+/** A recipe that a kitchen can begin with: a file below templates/starter/LOCALE/recipes. */
 export type FirstRecipe = 'butter-sponge' | 'cocoa-oil-cake' | 'fruit-cake';
 
 export interface OwnedTin {

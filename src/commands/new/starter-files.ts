@@ -1,4 +1,4 @@
-/** The files of a new kitchen: the answers as kitchen.yaml, the rest as it lies in the package's starter/. */
+/** The files of a new kitchen: the answers as kitchen.yaml, the rest as it lies in the package’s templates/starter/. */
 import { readFileSync } from 'node:fs';
 import { relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -8,7 +8,7 @@ import { kitchenYaml } from './kitchen-yaml.ts';
 
 const PACKAGE = new URL('../../../', import.meta.url);
 
-const starter = (path: string): string => readFileSync(new URL(`starter/${path}`, PACKAGE), 'utf8');
+const starter = (path: string): string => readFileSync(new URL(`templates/starter/${path}`, PACKAGE), 'utf8');
 
 /** The line by which an editor finds a schema: from the file's own folder, so that a kitchen can move with its folder. */
 function schemaLine(folder: string, schema: string): string {
