@@ -8,6 +8,7 @@ import { formatBothLengths, formatLength } from '../wording/length.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber, formatShare } from '../wording/number.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
+import { type TinWords, tinWordsFor } from '../wording/tins/index.ts';
 import type { Words } from '../wording/words.ts';
 import { LINING } from './lining-allowances.ts';
 import { chartPath, type PageHead, pageHead, tinPath } from './nav.ts';
@@ -50,57 +51,48 @@ export interface TinsView {
 
 const MM2_PER_CM2 = 100;
 
-function liningFact(piece: LiningPiece, unit: LengthUnit): Fact {
+function liningFact(piece: LiningPiece, unit: LengthUnit, { lining }: TinWords): Fact {
   const size = (mm: number): string => formatLength(mm, unit === 'in' ? 'cm' : unit);
   if (piece.kind === 'base') {
-    return {
-      label: 'Base',
-      text: `the shape of the base, ${formatLength(piece.clearanceMm, 'mm')} smaller all round`,
-    };
+    return { label: lining.base, text: lining.baseText(formatLength(piece.clearanceMm, 'mm')) };
   }
   if (piece.kind === 'strip') {
-    const label = piece.wall === 'tube' ? 'Tube' : 'Side';
-    return { label, text: `a strip ${size(piece.lengthMm)} by ${size(piece.heightMm)}` };
+    const label = piece.wall === 'tube' ? lining.tube : lining.side;
+    return { label, text: lining.strip(size(piece.lengthMm), size(piece.heightMm)) };
   }
   if (piece.kind === 'sector') {
-    const label = piece.wall === 'tube' ? 'Tube' : 'Side';
-    const radii = `${size(piece.innerRadiusMm)} and ${size(piece.outerRadiusMm)}`;
+    const label = piece.wall === 'tube' ? lining.tube : lining.side;
     const degrees = formatNumber((piece.angleRad * 180) / Math.PI, 0);
-    return { label, text: `part of a ring with radii ${radii}, through ${degrees}°` };
+    return { label, text: lining.sector(size(piece.innerRadiusMm), size(piece.outerRadiusMm), degrees) };
   }
   if (piece.kind === 'panel') {
-    const ends = `${size(piece.footMm)} at the foot, ${size(piece.headMm)} at the head`;
-    return { label: `Side, ${piece.count} of these`, text: `${ends}, ${size(piece.heightMm)} high` };
+    const text = lining.panel(size(piece.footMm), size(piece.headMm), size(piece.heightMm));
+    return { label: lining.sides(piece.count), text };
   }
-  if (piece.kind === 'trace-the-base') {
-    return { label: 'Base', text: 'stand the tin on the paper, draw round it and trim to fit' };
-  }
-  const why =
-    piece.reason === 'curved-wall' ? 'flat paper cannot follow the curve' : 'its walls are not measured';
-  return { label: 'No paper', text: `grease and flour it: ${why}` };
+  if (piece.kind === 'trace-the-base') return { label: lining.base, text: lining.trace };
+  return {
+    label: lining.noPaper,
+    text: piece.reason === 'curved-wall' ? lining.curved : lining.unmeasured,
+  };
 }
 
-function tinFacts(tin: Tin): Fact[] {
+function tinFacts(tin: Tin, { facts }: TinWords): Fact[] {
   const area = planAreaMm2(tin);
   const perimeter = perimeterMm(tin);
   return [
-    { label: 'Holds, to the rim', text: `${formatNumber(volumeMl(tin), 0)} mL` },
-    { label: 'Depth', text: formatBothLengths(tin.depthMm, tin.unit) },
-    ...(area === null
-      ? []
-      : [{ label: 'Area of the rim', text: `${formatNumber(area / MM2_PER_CM2, 0)} cm²` }]),
-    ...(perimeter === null
-      ? []
-      : [{ label: 'Round the wall', text: formatBothLengths(perimeter, tin.unit) }]),
-    ...(tin.material ? [{ label: 'Made of', text: tin.material }] : []),
-    { label: 'On the shelf', text: formatNumber(tin.owned, 0) },
+    { label: facts.holds, text: `${formatNumber(volumeMl(tin), 0)} mL` },
+    { label: facts.depth, text: formatBothLengths(tin.depthMm, tin.unit) },
+    ...(area === null ? [] : [{ label: facts.area, text: `${formatNumber(area / MM2_PER_CM2, 0)} cm²` }]),
+    ...(perimeter === null ? [] : [{ label: facts.wall, text: formatBothLengths(perimeter, tin.unit) }]),
+    ...(tin.material ? [{ label: facts.material, text: tin.material }] : []),
+    { label: facts.owned, text: formatNumber(tin.owned, 0) },
   ];
 }
 
-function tinFill(chart: TinChartView, row: TinChartRow): TinFill {
+function tinFill(chart: TinChartView, row: TinChartRow, own: TinWords): TinFill {
   return {
     recipeName: chart.recipe.name,
-    eggText: row.eggs?.text ?? 'None',
+    eggText: row.eggs?.text ?? own.noEggs,
     batterText: row.batter.text,
     rawFillText: `${row.rawFill.text} mm, ${formatShare(row.rawFillShare.value)}`,
     path: `${chartPath(chart.id)}#${row.id}`,
@@ -109,6 +101,7 @@ function tinFill(chart: TinChartView, row: TinChartRow): TinFill {
 
 /** One tin's page; the charts give what fills one of it. */
 export function tinView(tin: Tin, charts: readonly TinChartView[], words: Words): TinView {
+  const own = tinWordsFor(words.locale);
   const path = tinPath(tin.id);
   const size = tinSize(tin, words);
   return {
@@ -117,7 +110,7 @@ export function tinView(tin: Tin, charts: readonly TinChartView[], words: Words)
     head: pageHead({
       path,
       text: tin.name,
-      description: `${tin.name}, ${size}: what it holds and what fills it.`,
+      description: own.tinDescription(tin.name, size),
       section: 'tins',
     }),
     path,
@@ -127,13 +120,15 @@ export function tinView(tin: Tin, charts: readonly TinChartView[], words: Words)
     volumeText: `${formatNumber(volumeMl(tin), 0)} mL`,
     ownedText: tin.owned > 1 ? `× ${tin.owned}` : '',
     picture: pictureOfTin(tin, words),
-    facts: tinFacts(tin),
-    lining: liningPieces(tin, LINING).map((piece) => liningFact(piece, tin.unit)),
+    facts: tinFacts(tin, own),
+    lining: liningPieces(tin, LINING).map((piece) => liningFact(piece, tin.unit, own)),
     note: tin.note ?? '',
     fills: charts
       .filter((chart) => chart.flavours.length === 0)
       .flatMap((chart) =>
-        chart.rows.filter((row) => row.tinId === tin.id && row.count === 1).map((row) => tinFill(chart, row)),
+        chart.rows
+          .filter((row) => row.tinId === tin.id && row.count === 1)
+          .map((row) => tinFill(chart, row, own)),
       ),
   };
 }
@@ -142,15 +137,16 @@ export function tinView(tin: Tin, charts: readonly TinChartView[], words: Words)
 export function tinsView(kitchen: Kitchen, charts: readonly TinChartView[]): TinsView {
   const tins = [...kitchen.tins].sort((a, b) => volumeMl(a) - volumeMl(b) || (a.id < b.id ? -1 : 1));
   const words = wordsFor(kitchen.locale);
+  const own = tinWordsFor(kitchen.locale);
   const count = kitchen.tins.reduce((sum, tin) => sum + tin.owned, 0);
   return {
     head: pageHead({
       path: 'tins.html',
-      text: 'The tins',
-      description: `Every tin of ${kitchen.name}, drawn to one scale.`,
+      text: own.title,
+      description: own.description(kitchen.name),
       section: 'tins',
     }),
-    lead: `${count} tins in ${kitchen.tins.length} sizes, smallest first. Plan above, side below, all to one scale.`,
+    lead: own.lead(count, kitchen.tins.length),
     tins: tins.map((tin) => tinView(tin, charts, words)),
   };
 }
