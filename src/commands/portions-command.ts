@@ -1,14 +1,19 @@
 /** `portions`: which of my tins, stacked, serve so many; answered in the terminal. */
+
+import { usesOf } from '../compute/orders/ingredient-uses.ts';
 import { tinPortions } from '../compute/portions/tin-portions.ts';
+import { shoppingList } from '../compute/shopping/shopping-list.ts';
 import type { Content } from '../domain/content.ts';
+import type { Currency, Minor } from '../domain/money.ts';
 import type { PortionSize } from '../domain/portion.ts';
 import type { Recipe } from '../domain/recipe.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
 import { suggest } from '../parse/nearest.ts';
 import { quote } from '../parse/quote.ts';
 import { readContent } from '../read/content.ts';
-import type { StackAnswerView } from '../views/portions.types.ts';
-import { recipeForStacks, stackAnswer, stackFinder } from '../views/stack-choices.ts';
+import type { StackAnswerView, StackChoice } from '../views/portions.types.ts';
+import { mixOf, recipeForStacks, stackAnswer, stackFinder } from '../views/stack-choices.ts';
+import { formatMoney } from '../wording/money.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { repairIfNeeded } from './output/output-folder.ts';
@@ -50,7 +55,7 @@ export async function runPortions(options: PortionsOptions, terminal: Terminal):
   const found = stackFinder(tiers, recipe, content)({ wanted, keepsTopTier: options.keepTop, most: MOST });
   const answer = stackAnswer(wanted, found, recipe, content);
   if (options.json)
-    terminal.say(JSON.stringify(answerJson(answer, question.value, options.keepTop), null, 2));
+    terminal.say(JSON.stringify(answerJson(answer, question.value, content, options.keepTop), null, 2));
   else terminal.say(answerText(answer, question.value, content, options.keepTop));
   return EXIT.done;
 }
@@ -106,9 +111,20 @@ function recipeMeant(id: string | undefined, content: Content): Result<Recipe> {
   });
 }
 
+/** What the ingredients of a stack's batter come to as used; null where one of them has no price. */
+function costMinor({ tiers }: StackChoice, recipe: Recipe, content: Content): Minor | null {
+  const { kitchen, ingredients } = content;
+  const tins = tiers.flatMap(({ id }) => kitchen.tins.find((tin) => tin.id === id) ?? []);
+  const mix = mixOf(tins, recipe, content);
+  if (mix === null) return null;
+  const { usedMinor, unpricedIds } = shoppingList(usesOf([{ mix }], []), [], ingredients);
+  return unpricedIds.length > 0 ? null : usedMinor;
+}
+
 function answerJson(
   { choices, hasMore }: StackAnswerView,
   { wanted, size, recipe }: PortionsQuestion,
+  content: Content,
   keepsTopTier: boolean,
 ): unknown {
   return {
@@ -123,17 +139,22 @@ function answerJson(
       batter_g: choice.batter.value,
       eggs: choice.eggsText,
       height_mm: choice.height.value,
+      ingredients_cost_minor: costMinor(choice, recipe, content),
     })),
     has_more: hasMore,
   };
 }
 
+const costText = (cost: Minor | null, currency: Currency): string =>
+  cost === null ? '–' : formatMoney(cost, currency);
+
 function answerText(
   { wanted, choices, hasMore }: StackAnswerView,
   { size, recipe }: PortionsQuestion,
-  { kitchen }: Content,
+  content: Content,
   keepsTopTier: boolean,
 ): string {
+  const { kitchen, costs } = content;
   const words = portionsWordsFor(kitchen.locale);
   const head = words.asked(wanted.text, words.sizeNames[size.id].toLowerCase(), recipe.name, keepsTopTier);
   if (choices.length === 0) return `${head}\n\n${words.noStack}`;
@@ -144,12 +165,21 @@ function answerText(
     choice.batter.text,
     choice.eggsText,
     `${choice.height.text} mm`,
+    costText(costMinor(choice, recipe, content), costs.currency),
   ]);
-  const columns = [words.stackOf, words.portions, words.over, words.batter, words.eggs, words.height];
+  const columns = [
+    words.stackOf,
+    words.portions,
+    words.over,
+    words.batter,
+    words.eggs,
+    words.height,
+    words.ingredients,
+  ];
   return [
     head,
     '',
-    ...textTable([columns, ...rows], ['left', 'right', 'right', 'right', 'left', 'right']),
+    ...textTable([columns, ...rows], ['left', 'right', 'right', 'right', 'left', 'right', 'right']),
     '',
     ...(hasMore ? [words.more] : []),
     words.notes.bakes,

@@ -53,7 +53,8 @@ export interface StackQuestion {
 const isStacked = ({ owned, shape, depthMm }: Tin): boolean =>
   owned > 0 && STACKED.includes(shape.kind) && depthMm >= LEAST_DEPTH_MM;
 
-function mixOf(tins: readonly Tin[], recipe: Recipe, content: StackContent): Mix | null {
+/** The mix for one cake from each of these tins; null where the recipe cannot be baked so. */
+export function mixOf(tins: readonly Tin[], recipe: Recipe, content: StackContent): Mix | null {
   const { formula, ...flavours } = formulaInKitchen(recipe, [], content);
   const asks = tins.map((tin) => ({ tin, count: 1 }));
   const mix = planMix({ recipe, formula, flavours, asks, kitchen: content.kitchen });

@@ -12,6 +12,7 @@ interface PortionsAnswer {
     batter_g: number;
     eggs: string;
     height_mm: number;
+    ingredients_cost_minor: number | null;
   }[];
   has_more: boolean;
 }
@@ -30,6 +31,11 @@ describe('portions', () => {
       expect(portions - 60).toBe(over);
       expect(batter_g).toBeGreaterThan(1000);
     }
+    // More batter costs more: the same recipe for every stack.
+    const byBatter = [...answer.stacks].sort((a, b) => a.batter_g - b.batter_g);
+    const costs = byBatter.map((stack) => stack.ingredients_cost_minor ?? 0);
+    expect(costs[0]).toBeGreaterThan(100);
+    expect(costs.at(-1)).toBeGreaterThan(costs[0] ?? 0);
     const over = answer.stacks.map((stack) => stack.over);
     expect(over).toEqual([...over].sort((a, b) => a - b));
   });

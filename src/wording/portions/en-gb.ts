@@ -28,6 +28,7 @@ export const enGbPortions: PortionsWords = {
   batter: 'Batter, g',
   eggs: 'Eggs',
   height: 'Height',
+  ingredients: 'Ingredients',
   noStack: 'More than these tins can serve in one stack: bake a cake for cutting beside it.',
   stack: (tins) => tins.join(', '),
   asked: (wanted, size, recipe, keepsTopTier) =>

@@ -27,6 +27,8 @@ export interface PortionsWords {
   batter: string;
   eggs: string;
   height: string;
+  /** What the batter's ingredients come to. */
+  ingredients: string;
   noStack: string;
   /** 'Twelve-inch round, then Eight-inch round' bottom first */
   stack: (tins: readonly string[]) => string;
