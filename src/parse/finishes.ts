@@ -21,6 +21,7 @@ export interface FinishOutcome {
 }
 
 const MOST_LOST = 0.6;
+const MOST_PARTS = 100_000;
 
 function readPart(reader: YamlReader, id: string, shelf: Shelf): FinishPart | null {
   const item = shelfItem(id, shelf);
@@ -31,8 +32,15 @@ function readPart(reader: YamlReader, id: string, shelf: Shelf): FinishPart | nu
   const parts = reader.number('formula', id);
   if (parts !== undefined && !(parts > 0)) {
     const hint = 'Parts are weights against one another: 1 and 2 for twice as much.';
-    const message = `${quote(id)} has ${parts} parts, which is not more than nothing`;
+    const found = Number.isFinite(parts) ? `${parts}` : 'no number of';
+    const message = `${quote(id)} has ${found} parts, which is not more than nothing`;
     reader.report(error('quantity-not-positive', message, hint), 'formula', id);
+    return null;
+  }
+  if (parts !== undefined && parts > MOST_PARTS) {
+    const message = `${quote(id)} has more than ${MOST_PARTS} parts`;
+    const hint = 'Divide all parts by the same number: 1 and 2 say as much as 1000 and 2000.';
+    reader.report(error('quantity-out-of-range', message, hint), 'formula', id);
     return null;
   }
   if (parts === undefined || item.value === null) return null;

@@ -37,7 +37,7 @@ const NAMED: Readonly<Record<string, string>> = { black: '#000000', white: '#fff
 function colourOf(text: string): Result<string | null> {
   if (text === 'none' || text === 'transparent') return succeed(null);
   if (text === 'currentColor') return succeed('ink');
-  const named = NAMED[text.toLowerCase()];
+  const named = Object.hasOwn(NAMED, text.toLowerCase()) ? NAMED[text.toLowerCase()] : undefined;
   if (named !== undefined) return succeed(named);
   const [, r, g, b] = /^#([0-9a-f])([0-9a-f])([0-9a-f])$/i.exec(text) ?? [];
   if (r !== undefined) return succeed(`#${r}${r}${g}${g}${b}${b}`.toLowerCase());
@@ -59,6 +59,9 @@ export interface ShapePaint {
   strokeWidth: number;
 }
 
+/** In the drawing's units. */
+const WIDEST_STROKE = 100_000;
+
 const solid = (paint: Paint): boolean =>
   ['opacity', 'fill-opacity', 'stroke-opacity'].every((name) => Number(paint.get(name) ?? '1') === 1);
 
@@ -69,10 +72,13 @@ export function shapePaint(paint: Paint): Result<ShapePaint> {
   const stroke = colourOf(paint.get('stroke') ?? 'none');
   if (!fill.ok) return fill;
   if (!stroke.ok) return stroke;
+  const strokeWidth = Number.parseFloat(paint.get('stroke-width') ?? '1');
+  if (!(strokeWidth >= 0 && strokeWidth <= WIDEST_STROKE))
+    return refuse('logo-not-drawn', 'the width of its lines cannot be read', HINT);
   return succeed({
     fill: fill.value,
     evenOdd: paint.get('fill-rule') === 'evenodd',
     stroke: stroke.value,
-    strokeWidth: Number.parseFloat(paint.get('stroke-width') ?? '1'),
+    strokeWidth,
   });
 }

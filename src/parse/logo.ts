@@ -25,6 +25,9 @@ interface View {
   height: number;
 }
 
+const MOST_HEIGHTS = 1000;
+const MOST_UNITS = 1e6;
+
 function viewOf({ attributes, place }: DrawnElement): Result<View> {
   const box = attributes
     .get('viewBox')
@@ -35,7 +38,10 @@ function viewOf({ attributes, place }: DrawnElement): Result<View> {
     ...['width', 'height'].map((side) => attributes.get(side)?.replace(/px$/, '') ?? ''),
   ];
   const [x = 0, y = 0, width = 0, height = 0] = box.map((part) => (part === '' ? Number.NaN : Number(part)));
-  if ([x, y].every(Number.isFinite) && width > 0 && height > 0) return succeed({ x, y, width, height });
+  const shift = Math.max(Math.abs(x), Math.abs(y), width) / height;
+  // As many heights wide, or away from its corner, no drawing is: a slip of the pen, and NaN fails too.
+  if (width > 0 && height > 0 && shift <= MOST_HEIGHTS && height <= MOST_UNITS)
+    return succeed({ x, y, width, height });
   const hint = 'Give the svg element a viewBox, as in viewBox="0 0 64 64".';
   return fail(errorAt(place, 'logo-not-drawn', 'it does not say how large it is', hint));
 }

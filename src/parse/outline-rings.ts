@@ -98,7 +98,7 @@ export function drawnRings(data: string, element: DrawnElement, scale: Scale): R
   const path: ReturnType<typeof svgpath> & { err?: string } = svgpath(data);
   const reason = /r/i.test(data) ? 'unknown command' : (path.err ?? '').replace(/^SvgPath: /, '');
   if (reason !== '') {
-    const message = `The ${element.name} cannot be read: ${reason}`;
+    const message = `The ${element.name} cannot be read: ${quote(reason)}`;
     return fail(errorAt(place, 'outline-path-broken', message, 'Save the drawing again as plain SVG.'));
   }
   const rings = ringsOf(path.abs().unshort().transform(transform).matrix([scale.x, 0, 0, -scale.y, 0, 0]));

@@ -45,7 +45,7 @@ export function valueFault(value: unknown, path = 'value'): string | null {
 
 function problemFault({ problems }: Answer): string | null {
   for (const { code, message, hint = '', line = 1, column = 1 } of problems) {
-    const own = message.replace(/'[^']*'/g, '');
+    const own = message.replace(/'[^']*'|".*"?/gs, '');
     if (!CODES.has(code)) return `no such code: ${code}`;
     if (message.trim() === '' || hint.trim() === '') return `${code} without message or hint`;
     if (UNSEEN.test(message + hint)) return `${code} shows unseen signs: ${JSON.stringify(message + hint)}`;

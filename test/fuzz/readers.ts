@@ -76,7 +76,7 @@ function settings(known: KnownToReaders): Reader[] {
       read: (text) => [readKitchen(text, known)],
     },
     {
-      ...{ name: 'ingredients', good: [goodText('ingredients.yaml')], changes: yaml, share: 7 },
+      ...{ name: 'ingredients', good: [goodText('ingredients.yaml')], changes: yaml, share: 3 },
       read(text) {
         const { ingredients, problems } = parseIngredientsYaml(text, 'ingredients.yaml', POUNDS);
         const isWhole = problems.every(({ severity }) => severity === 'warning');
@@ -178,7 +178,7 @@ function drawings(known: KnownToReaders): Reader[] {
       read: (text) => [ofResult(parseSpec(text, known.recipe.spec))],
     },
     {
-      ...{ name: 'units', good: UNIT_TEXTS, changes: ANY_TEXT, share: 6 },
+      ...{ name: 'units', good: UNIT_TEXTS, changes: ANY_TEXT, share: 10 },
       read: (text) => unitAnswers(text).map(ofResult),
     },
   ];

@@ -55,6 +55,8 @@ describe('parseLogoSvg(text, file)', () => {
     ['open lines', '<path d="M0 0h9v9" fill="none" stroke="#000000"/>', /lines that do not close/],
     ['points beyond all sense', '<path d="M0 0h1e308v9z"/>', /reaches farther than 100 m out/],
     ['no number at the end', '<path d="M0 0A1e300 1e-9 0 1 1 9 9z"/>', /reaches farther than 100 m out/],
+    ['a colour that is no colour', '<path d="M0 0h9v9z" fill="constructor"/>', /cannot be printed/],
+    ['lines of no width', '<path d="M0 0h9v9z" stroke-width="x"/>', /width of its lines cannot be read/],
     ['scripts', '<script>1</script>', /scripts, links or moving parts/],
   ])('leaves a logo with %s out of prints, and warns', (_, inside, message) => {
     const { drawing } = parseLogoSvg(svg(inside), 'assets/logo.svg');

@@ -4,6 +4,8 @@ import type { Problem } from '../../domain/problem.ts';
 import { error } from '../problems.ts';
 
 const MOST_FAULTS = 20;
+/** The library quotes what it stumbled over, be it the rest of the file. */
+const LONGEST = 160;
 
 const ADVICE: Partial<Record<YAMLError['code'], string>> = {
   BAD_INDENT: 'Line it up with the keys above it; indent what belongs to a key by two spaces.',
@@ -16,7 +18,7 @@ const ADVICE: Partial<Record<YAMLError['code'], string>> = {
 
 /** One fault of the library as a problem, without its place. */
 export function syntaxProblem(fault: YAMLError): Problem {
-  const firstLine = (fault.message.split('\n')[0] ?? '').replace(/[.:]$/, '');
+  const firstLine = (fault.message.split('\n')[0] ?? '').replace(/[.:]$/, '').slice(0, LONGEST);
   switch (fault.code) {
     case 'MULTIPLE_DOCS':
       return error(

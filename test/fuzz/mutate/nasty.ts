@@ -78,7 +78,7 @@ export const NASTY_VALUES: readonly string[] = [
     '"><img src=x onerror=alert(1)>',
     '{{ 7*7 }}',
     '{% for %}',
-    '${1}',
+    '$1',
     'javascript:a',
   ],
   ...['=1+1', '+SUM(A1)', '-2+3', '@cmd', '=HYPERLINK("http://x.example.org")', '\t=1', '"', "'", '""', "''"],
