@@ -35,6 +35,7 @@ export const enGbSite: SiteWords = {
   },
   chart: {
     place: 'Tin chart',
+    ovenTimes: 'Times for each tin',
     title: (chart) => `${chart}: tin chart`,
     finishedHeight: 'Finished height',
     eggs: 'Eggs',

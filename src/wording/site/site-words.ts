@@ -37,6 +37,8 @@ export interface SortWords {
 
 export interface ChartPageWords {
   place: string;
+  /** From the page of bake times back to the chart. */
+  ovenTimes: string;
   /** The page's title. */
   title: (chart: string) => string;
   finishedHeight: string;
