@@ -2,6 +2,7 @@
  * A mix as a colleague would tell it: the eggs and the batter first, what to weigh, what goes into each tin,
  * how many bowlfuls, what is left over, and what to look out for.
  */
+
 import type { LoadTin, Mix, MixEggs, MixLine, MixLoad, MixTin } from '../compute/mixes/plan-mix.ts';
 import type { Flavour } from '../domain/flavour.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
@@ -19,6 +20,7 @@ import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatGrams, formatWholeGrams } from '../wording/mass.ts';
 import { formatFixed } from '../wording/number.ts';
+import { capitalised } from '../wording/sentence-case.ts';
 import { spoonsFor } from '../wording/spoons.ts';
 import { surplusInWords } from '../wording/surplus.ts';
 import { tinSize } from '../wording/tin-size.ts';
@@ -181,8 +183,4 @@ function bowlfuls({ loads, tins }: Mix, words: Words): string[] {
 function tinPart({ tin, count, ofParts, parts = 1 }: LoadTin, tins: readonly MixTin[]): string {
   const name = tins[tin]?.tin.name ?? '';
   return ofParts === undefined ? `${count} × ${name}` : `${parts} of ${ofParts} parts of ${name}`;
-}
-
-function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

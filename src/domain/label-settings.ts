@@ -71,3 +71,24 @@ export const USUAL_LABEL: LabelSettings = {
   xHeightMm: 1.2,
   sizes: [...USUAL_LABEL_SIZES],
 };
+
+/** What a label may have to say. */
+export type LabelElement =
+  | 'name'
+  | 'ingredients'
+  | 'allergens'
+  | 'percentages'
+  | 'net-quantity'
+  | 'date'
+  | 'storage'
+  | 'business'
+  | 'nutrition';
+
+/** How a cake is kept until it is eaten. */
+export type StorageKind =
+  | 'chilled'
+  | 'chilled-and-tempered'
+  | 'dry-same-day'
+  | 'dry-under-sheet'
+  | 'cool'
+  | 'box';

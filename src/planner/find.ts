@@ -1,5 +1,7 @@
 /** Finding on the page: as one types, from the index that the build made. */
+
 import MiniSearch from 'minisearch';
+import { FIND_OPTIONS } from '../views/find-options.ts';
 
 declare global {
   interface Window {
@@ -14,7 +16,6 @@ interface Found {
   text: string;
 }
 
-const OPTIONS = { fields: ['title', 'kind', 'text'], storeFields: ['path', 'title', 'kind', 'text'] };
 const MOST = 40;
 
 function item({ path, title, kind, text }: Found): HTMLLIElement {
@@ -60,4 +61,4 @@ function start(form: HTMLFormElement, index: MiniSearch): void {
 
 const form = document.querySelector<HTMLFormElement>('form.find');
 if (form !== null && window.tinwrightFindIndex !== undefined)
-  start(form, MiniSearch.loadJSON(window.tinwrightFindIndex, OPTIONS));
+  start(form, MiniSearch.loadJSON(window.tinwrightFindIndex, FIND_OPTIONS));

@@ -1,8 +1,10 @@
 /** Portions on paper: what every tin serves, which tins to stack for how many, and how each cake is cut, to scale. */
+
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
 import type { PortionsView } from '../views/portions.types.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
+import { uncapitalised } from '../wording/sentence-case.ts';
 import { countTable, drawnTable, stackTable } from './cutting-guide/guide-tables.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
@@ -87,7 +89,7 @@ export function cuttingGuidePrint(
       key: `guide-${id}`,
       startsPage: true,
       blocks: [
-        headed(`${view.guidesTitle}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`, id),
+        headed(`${view.guidesTitle}: ${uncapitalised(text)}`, id),
         table(drawnTable(view, at, scale, words, sheet)),
       ],
     }),

@@ -1,8 +1,10 @@
 /** The portions page: what every tin serves, which tins to stack for how many, and how each cake is cut. */
+
 import type { DownloadLink } from '../views/downloads.ts';
 import { type PageHead, pageHead, tinPath } from '../views/nav.ts';
 import type { PortionsView, TinCut } from '../views/portions.types.ts';
 import type { PortionsWords } from '../wording/portions/index.ts';
+import { uncapitalised } from '../wording/sentence-case.ts';
 import { cutSvg } from './cut-svg.ts';
 
 interface CountCell {
@@ -43,7 +45,7 @@ function guideOf(view: PortionsView, at: number, words: PortionsWords): Portions
     const drawing = (guide: TinCut['rows'] | NonNullable<TinCut['rings']>, way: string) => ({
       svg: cutSvg(plan, guide, pxPerMm),
       count: guide.count.text,
-      way: `${way.charAt(0).toLowerCase()}${way.slice(1)}`,
+      way: `${uncapitalised(way)}`,
       note: 'circlesText' in guide ? guide.circlesText : '',
     });
     return [

@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { HouseStyle } from '../domain/house-style.ts';
 import { houseCss } from './house-css.ts';
-import { charactersOf, fontsCss, readHouseFonts } from './house-fonts.ts';
+import { charactersOf, type FontBytes, fontsCss } from './house-fonts.ts';
 import { safeSvg } from './logo.ts';
 import { ICON_PATH } from './site-data.ts';
 
@@ -30,13 +30,12 @@ const isCommon = (name: string): boolean => /^\d/.test(name);
 /** All assets; `text` is every character that a page may show. */
 export async function siteAssets(
   style: HouseStyle,
-  contentDir: string,
+  fonts: FontBytes,
   logoSvg: string | null,
   text: string,
 ): Promise<Asset[]> {
   const sheets = await templateFiles('style');
   const scripts = await templateFiles('script');
-  const fonts = await readHouseFonts(style, contentDir);
   const common = sheets.filter((sheet) => isCommon(sheet.name)).map((sheet) => sheet.text);
   return [
     { path: 'style/site.css', bytes: [houseCss(style), ...common].join('\n') },

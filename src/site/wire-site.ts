@@ -5,7 +5,7 @@ import type { EleventyConfig } from '@11ty/eleventy';
 import type { Content } from '../domain/content.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
-import { keptFiles, WORKER, workerScript } from './around/offline-worker.ts';
+import { keptFiles, keptPaths, WORKER, workerScript } from './around/offline-worker.ts';
 import { siteAround } from './around/site-around.ts';
 import { siteLists } from './around/site-lists.ts';
 import type { FileWithBytes } from './built-files.ts';
@@ -50,9 +50,10 @@ export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
     logoSvg,
     ...(finishing === undefined ? {} : { finishing }),
   });
-  const assets = await siteAssets(content.houseStyle, contentDir, logoSvg, JSON.stringify(data));
   const style = content.houseStyle;
-  const fonts = await embeddableFonts(await readHouseFonts(style, contentDir), style);
+  const given = await readHouseFonts(style, contentDir);
+  const assets = await siteAssets(style, given, logoSvg, JSON.stringify(data));
+  const fonts = await embeddableFonts(given, style);
   const { producer = 'Tinwright' } = source;
   const planner = data.planner.length === 0 ? [] : await plannerAssets(content, { style, fonts, producer });
   const faces = { heading: fonts.heading.bytes, text: fonts.text.bytes };
@@ -62,9 +63,12 @@ export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
 
 /** Lists of what is there, and the worker that keeps it on a device: made last, from the files as they were written. */
 async function writeLists(folder: string, data: SiteData): Promise<void> {
-  const pages = (await keptFiles(folder)).map(({ path }) => path).filter((path) => path.endsWith('.html'));
+  const pages = (await keptPaths(folder)).filter((path) => path.endsWith('.html'));
   await writeAssets(folder, siteLists(data, pages));
-  const worker = workerScript(await keptFiles(folder), await bundleOf('offline/worker'));
+  const worker = workerScript(
+    await keptFiles(folder, await keptPaths(folder)),
+    await bundleOf('offline/worker'),
+  );
   await writeAssets(folder, [{ path: WORKER, bytes: worker }]);
 }
 

@@ -1,10 +1,11 @@
 /** The mixes behind a chart's rows: every owned tin alone, and all of a kind together, smallest tin first. */
+
 import { type AppliedFlavours, type Mix, planMix } from '../compute/mixes/plan-mix.ts';
-import { volumeMl } from '../compute/shapes/index.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Formula, Recipe } from '../domain/recipe.ts';
 import type { Tin } from '../domain/tin.ts';
+import { bySize } from './by-size.ts';
 import type { Named } from './figure.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 
@@ -37,11 +38,6 @@ function planned(input: ChartInput, tin: Tin, count: number): Mix {
   const mix = planMix(flavours === undefined ? asked : { ...asked, flavours: { ...flavours, warnings: [] } });
   if (!mix.ok) throw new Error(mix.problems.map((problem) => problem.message).join(' '));
   return mix.value;
-}
-
-function bySize(a: Tin, b: Tin): number {
-  const difference = volumeMl(a) - volumeMl(b);
-  return difference === 0 ? (a.id < b.id ? -1 : 1) : difference;
 }
 
 /** Mixes in the order of the chart's rows; what flavours warn of stands once on the chart, not in each. */

@@ -1,7 +1,9 @@
 /** One row of the tin chart. */
+
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Warning } from '../domain/problem.ts';
 import { quantiseRatio } from '../domain/quantise.ts';
+import { capitalised } from '../wording/sentence-case.ts';
 import { surplusInWords } from '../wording/surplus.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
@@ -64,6 +66,6 @@ function rowWarnings(warnings: Warning[], tinName: string, words: Words): Warnin
     .map(({ code, message }) => {
       if (!message.startsWith(own)) return { code, message: words.warning(message, [tinName]) };
       const rest = words.warning(message.slice(own.length), [tinName]);
-      return { code, message: rest.charAt(0).toUpperCase() + rest.slice(1) };
+      return { code, message: capitalised(rest) };
     });
 }

@@ -17,6 +17,13 @@ export const totalFigure = (grams: number): Figure => ({
   text: formatWholeGrams(grams),
 });
 
+/** Pieces, cakes, tins: whole. */
+export const countFigure = (count: number): Figure => ({
+  value: count,
+  unit: 'count',
+  text: formatNumber(count, 0),
+});
+
 export const volumeFigure = (ml: number): Figure => ({ value: ml, unit: 'mL', text: formatNumber(ml, 0) });
 
 /** A height in whole millimetres: what a ruler on the worktop can tell. */

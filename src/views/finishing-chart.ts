@@ -2,8 +2,8 @@
  * The finishing chart: for the cake from every tin what goes between its layers, around it and over it, what
  * to weigh for that, and the board, box, ribbon and paper that go with it.
  */
+
 import { finishClashes } from '../compute/finishes/clashes.ts';
-import { volumeMl } from '../compute/shapes/index.ts';
 import type { Content } from '../domain/content.ts';
 import type { Finish } from '../domain/finish.ts';
 import type { FinishingSettings } from '../domain/finishing.ts';
@@ -15,6 +15,7 @@ import { wordsFor } from '../wording/locales/index.ts';
 import { formatGrams } from '../wording/mass.ts';
 import { formatNumber } from '../wording/number.ts';
 import type { Words } from '../wording/words.ts';
+import { bySize } from './by-size.ts';
 import { allergenCautions } from './chart-cautions.ts';
 import type { Caution } from './figure.ts';
 import { shareFigure } from './figures.ts';
@@ -108,11 +109,6 @@ function chartCautions(
 
 function chosen<T extends { id: string }>(all: readonly T[], ids: readonly string[] | undefined): T[] {
   return all.filter(({ id }) => ids === undefined || ids.includes(id));
-}
-
-function bySize(a: Tin, b: Tin): number {
-  const difference = volumeMl(a) - volumeMl(b);
-  return difference === 0 ? (a.id < b.id ? -1 : 1) : difference;
 }
 
 /**

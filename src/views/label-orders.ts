@@ -4,16 +4,14 @@
  */
 
 import type { LabelFinish, LabelInput, WeighedIn } from '../compute/labels/label.ts';
-import { shortName } from '../compute/labels/quid.ts';
 import { spongeUsual } from '../compute/labels/sponge-usual.ts';
 import type { PlannedOrder, PlannedTier } from '../compute/orders/plan-order.ts';
 import type { Content } from '../domain/content.ts';
 import type { LabelSettings } from '../domain/label-settings.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
-import { listInWords } from '../wording/list.ts';
-import { wordsFor } from '../wording/locales/index.ts';
 import { labelOutcome } from './label.ts';
 import type { LabelOutcome } from './label.types.ts';
+import { labelFoodName } from './label-food-name.ts';
 import { sampleLabels } from './label-samples.ts';
 import { workedOrders } from './planned-orders.ts';
 
@@ -43,18 +41,6 @@ const onEachCake = ({ finishes, count }: PlannedTier): LabelFinish[] =>
     .map(({ finish, use, amount }) => ({ finish, use, onCakeG: amount.neededG / count }))
     .filter(({ onCakeG }) => onCakeG > 0);
 
-function foodName({ recipe, flavours, finishes }: PlannedTier, content: OrderLabelContent): string {
-  const words = labelWordsFor(content.kitchen.locale);
-  const food = words.flavoured(
-    recipe.name,
-    flavours.map(({ name }) => name),
-  );
-  const names = [...new Set(finishes.map(({ finish }) => shortName(finish.name).toLowerCase()))];
-  return names.length === 0
-    ? food
-    : words.foodWith(food, listInWords(names, wordsFor(content.kitchen.locale).and));
-}
-
 /** Supports of a stack, and what was hired or put on for show. */
 function inedibleIn({ order }: PlannedOrder, content: OrderLabelContent): string[] {
   const { supports } = labelWordsFor(content.kitchen.locale);
@@ -79,7 +65,7 @@ export function tierLabelInput(
   const usual = spongeUsual(recipe);
   return {
     id: `${planned.order.id}-tier-${tier.at + 1}`,
-    foodName: foodName(tier, content),
+    foodName: labelFoodName(tier, content.kitchen),
     sponges: [
       {
         name: recipe.name,

@@ -5,7 +5,6 @@
  */
 import { finishingFor } from '../compute/finishes/finishing.ts';
 import { type LabelFinish, type LabelInput, NO_FACTS, type WeighedIn } from '../compute/labels/label.ts';
-import { shortName } from '../compute/labels/quid.ts';
 import { spongeUsual } from '../compute/labels/sponge-usual.ts';
 import { planMix } from '../compute/mixes/plan-mix.ts';
 import { tinPortions } from '../compute/portions/tin-portions.ts';
@@ -14,13 +13,11 @@ import type { Finish } from '../domain/finish.ts';
 import type { LabelSample } from '../domain/label-settings.ts';
 import type { Recipe } from '../domain/recipe.ts';
 import type { Tin } from '../domain/tin.ts';
-import { labelWordsFor } from '../wording/label/index.ts';
-import { listInWords } from '../wording/list.ts';
-import { wordsFor } from '../wording/locales/index.ts';
 import { type Combination, chartCombinations, chartInput } from './chart-inputs.ts';
 import { chartFormula } from './chart-mixes.ts';
 import { labelOutcome } from './label.ts';
 import type { SampleLabel } from './label.types.ts';
+import { labelFoodName } from './label-food-name.ts';
 
 export type LabelContent = Pick<
   Content,
@@ -92,23 +89,6 @@ function portionsOf(tin: Tin | undefined, { portionSizes }: LabelContent): numbe
   return good > 0 ? good : null;
 }
 
-/** 'Equal-weights vanilla sponge, Orange with raspberry jam and vanilla buttercream'. */
-function foodName(
-  { recipe, flavours }: Combination,
-  finishes: readonly LabelFinish[],
-  content: LabelContent,
-): string {
-  const words = labelWordsFor(content.kitchen.locale);
-  const food = words.flavoured(
-    recipe.name,
-    flavours.map(({ name }) => name),
-  );
-  const names = [...new Set(finishes.map(({ finish }) => shortName(finish.name).toLowerCase()))];
-  return names.length === 0
-    ? food
-    : words.foodWith(food, listInWords(names, wordsFor(content.kitchen.locale).and));
-}
-
 function sampleInput(
   combination: Combination,
   cake: SampleCake,
@@ -119,7 +99,7 @@ function sampleInput(
   const usual = spongeUsual(recipe);
   return {
     id: [recipe.id, ...flavours.map(({ id }) => id)].join('--'),
-    foodName: foodName(combination, cake.finishes, content),
+    foodName: labelFoodName({ ...combination, finishes: cake.finishes }, content.kitchen),
     sponges: [
       {
         name: recipe.name,

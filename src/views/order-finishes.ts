@@ -1,10 +1,12 @@
 /** What is made to fill and cover an order, each finish in one go. */
+
 import type { PlannedFinish, PlannedOrder } from '../compute/orders/plan-order.ts';
 import type { Content } from '../domain/content.ts';
 import { finishingWordsFor } from '../wording/finishing/index.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
+import { uncapitalised } from '../wording/sentence-case.ts';
 import { spoonsFor } from '../wording/spoons.ts';
 import { totalFigure, weighedFigure } from './figures.ts';
 import type { FinishView, WeighedLine } from './order.types.ts';
@@ -36,7 +38,7 @@ function forWhom(planned: PlannedOrder, finishId: string, content: Content): str
   const names = planned.tiers
     .filter(({ finishes }) => finishes.some(({ finish }) => finish.id === finishId))
     .map(({ at }) => tierName(planned, at, words));
-  const lower = names.map((name) => name.charAt(0).toLowerCase() + name.slice(1));
+  const lower = names.map((name) => uncapitalised(name));
   return words.finishFor(listInWords(lower, wordsFor(kitchen.locale).and));
 }
 

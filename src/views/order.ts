@@ -1,4 +1,5 @@
 /** An order as plain data, from what was agreed to what is handed over. */
+
 import { orderStack } from '../compute/orders/order-stack.ts';
 import type { PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
@@ -9,6 +10,7 @@ import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { uncapitalised } from '../wording/sentence-case.ts';
 import { stackWordsFor } from '../wording/stacks/index.ts';
 import type { Caution } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
@@ -80,11 +82,9 @@ function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content:
     ...(stacked || weightG > HEAVY_G ? [{ code: 'heavy', text: cautions.heavy }] : []),
     ...(inedible.length === 0
       ? []
-      : [{ code: 'inedible', text: cautions.inedible(listInWords(inedible.map(lowerFirst), and)) }]),
+      : [{ code: 'inedible', text: cautions.inedible(listInWords(inedible.map(uncapitalised), and)) }]),
   ];
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Which of the order's batters the week mixes with others'. */
 function sharedText({ order }: PlannedOrder, week: PlannedWeek, { kitchen }: Content): string | null {

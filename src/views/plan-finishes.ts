@@ -1,21 +1,19 @@
 /** What goes between and around all cakes of a plan: each chosen finish for all of them together, and cake by cake. */
 import { finishAmount } from '../compute/finishes/amount.ts';
-import { damAmount } from '../compute/finishes/dam.ts';
 import { type FinishAmount, type FinishUseName, finishingFor } from '../compute/finishes/finishing.ts';
+import { useAmount } from '../compute/finishes/use-amount.ts';
 import { weighedPartsG } from '../compute/finishes/weighed-parts.ts';
-import { PART_SHARE } from '../domain/egg.ts';
-import type { Finish, FinishPart } from '../domain/finish.ts';
+import type { Finish } from '../domain/finish.ts';
 import type { FinishingSettings } from '../domain/finishing.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import { quantiseG, quantiseRatio } from '../domain/quantise.ts';
 import type { TinCount } from '../domain/tin.ts';
 import { finishingWordsFor } from '../wording/finishing/index.ts';
-import { wordsFor } from '../wording/locales/index.ts';
 import { planWordsFor } from '../wording/plan/index.ts';
-import { spoonsFor } from '../wording/spoons.ts';
-import { totalFigure, weighedFigure } from './figures.ts';
+import { totalFigure } from './figures.ts';
 import { finishingColumns } from './finishing-columns.ts';
+import { partAmount } from './part-amount.ts';
 import type { PlanFinish } from './plan.types.ts';
 
 export interface FinishChoice {
@@ -33,24 +31,6 @@ export interface PlanFinishInput {
 /** A cake's own height and layers, where they are not the kitchen's usual ones. */
 export interface CakeToFinish extends TinCount {
   settings: FinishingSettings;
-}
-
-function amountOf(finish: Finish, use: FinishUseName, cake: CakeToFinish): FinishAmount | null {
-  const finishing = finishingFor(cake.tin, [finish], cake.settings);
-  if (finishing === null) return null;
-  if (use === 'dam') return damAmount(finishing.plan, finish, cake.settings);
-  return finishing.amounts.find((amount) => amount.use === use) ?? null;
-}
-
-function beside(part: FinishPart, grams: number, { kitchen, ingredients }: PlanFinishInput): string | null {
-  const words = wordsFor(kitchen.locale);
-  if (part.eggPart === undefined) {
-    const teaspoonG = ingredients.find(({ id }) => id === part.ingredientId)?.teaspoonG;
-    return spoonsFor(grams, teaspoonG, words.pinch);
-  }
-  const count = Math.ceil(quantiseRatio(grams / (kitchen.egg.shelledG * PART_SHARE[part.eggPart])));
-  const { one, many } = words.eggParts[part.eggPart];
-  return finishingWordsFor(kitchen.locale).fromEggs(count, count === 1 ? one : many);
 }
 
 /** The sum over cakes; packets are counted once for all of them. */
@@ -78,7 +58,8 @@ function planFinish(
   const finish = finishes.find(({ id }) => id === finishId);
   if (finish === undefined) return null;
   const amounts = cakes.flatMap((cake) => {
-    const amount = amountOf(finish, use, cake);
+    const finishing = finishingFor(cake.tin, [finish], cake.settings);
+    const amount = finishing && useAmount(finishing, finish, use, cake.settings);
     return amount !== null && amount.makeG > 0 ? [{ amount, count: cake.count, name: cake.tin.name }] : [];
   });
   if (amounts.length === 0) return null;
@@ -96,7 +77,7 @@ function planFinish(
     buy: buyG === null ? null : totalFigure(buyG),
     parts: finish.parts.map((part, at) => ({
       name: part.name,
-      amount: { figure: weighedFigure(weighed[at] ?? 0), spoons: beside(part, weighed[at] ?? 0, input) },
+      amount: partAmount(part, weighed[at] ?? 0, input),
     })),
     perCake:
       cakes.length < 2 && (cakes[0]?.count ?? 1) < 2

@@ -15,7 +15,6 @@ import { type Result, succeed } from '../domain/result.ts';
 import type { TinCount } from '../domain/tin.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
-import { formatNumber } from '../wording/number.ts';
 import { planWordsFor } from '../wording/plan/index.ts';
 import { surplusInWords } from '../wording/surplus.ts';
 import { tinSize } from '../wording/tin-size.ts';
@@ -28,7 +27,7 @@ import { type ChartInput, chartFormula } from './chart-mixes.ts';
 import { eggSizeText } from './chart-notes.ts';
 import { eggFigures } from './egg-figures.ts';
 import type { Figure } from './figure.ts';
-import { heightFigure, shareFigure, totalFigure } from './figures.ts';
+import { countFigure, heightFigure, shareFigure, totalFigure } from './figures.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import type { PlanLoad, PlanTin, PlanView } from './plan.types.ts';
 import { type FinishChoice, planFinishes, unfinishedTins } from './plan-finishes.ts';
@@ -60,8 +59,6 @@ export interface Planned {
   mix: Mix;
   view: PlanView;
 }
-
-const count = (value: number): Figure => ({ value, unit: 'count', text: formatNumber(value, 0) });
 
 function planLoad(mix: Mix, at: number, input: ChartInput, words: Words): PlanLoad[] {
   const load = mix.loads[at];
@@ -113,7 +110,7 @@ function planTins(mix: Mix, input: ChartInput, size: PortionSize | undefined, wo
       rawFillShare: shareFigure(quantiseRatio(filled.rawFillMm / tin.depthMm)),
       finishedHeight: heightFigure(filled.finishedHeightMm),
       bake: bakes ? bakeFigures(bakes, tin, filled.finishedHeightMm, kitchen.locale) : null,
-      portions: portions === null ? null : count(portions),
+      portions: portions === null ? null : countFigure(portions),
       warnings: filled.warnings,
     };
   });
@@ -121,7 +118,7 @@ function planTins(mix: Mix, input: ChartInput, size: PortionSize | undefined, wo
 
 function allPortions(tins: readonly PlanTin[]): Figure | null {
   const known = tins.flatMap(({ portions, count: cakes }) => (portions ? [portions.value * cakes] : []));
-  return known.length < tins.length ? null : count(known.reduce((sum, each) => sum + each, 0));
+  return known.length < tins.length ? null : countFigure(known.reduce((sum, each) => sum + each, 0));
 }
 
 function planView(mix: Mix, input: ChartInput, question: PlanQuestion, content: PlanContent): PlanView {

@@ -1,4 +1,5 @@
 /** How the cake from one tin is cut in one size of portion: counts, and the lines for the knife. */
+
 import { gridLines, ringLines } from '../compute/portions/knife-lines.ts';
 import { type TinPortions, tinPortions } from '../compute/portions/tin-portions.ts';
 import type { PortionSize } from '../domain/portion.ts';
@@ -7,10 +8,8 @@ import type { LengthUnit } from '../domain/units.ts';
 import { formatLength, formatLengthValue } from '../wording/length.ts';
 import { formatNumber } from '../wording/number.ts';
 import type { PortionsWords } from '../wording/portions/index.ts';
-import type { Figure } from './figure.ts';
+import { countFigure } from './figures.ts';
 import type { RingsGuide, TinCut } from './portions.types.ts';
-
-const count = (value: number): Figure => ({ value, unit: 'count', text: formatNumber(value, 0) });
 
 /** 'Dessert, 1 × 2 in' */
 export function portionText(size: PortionSize, unit: LengthUnit, words: PortionsWords): string {
@@ -21,7 +20,7 @@ export function portionText(size: PortionSize, unit: LengthUnit, words: Portions
 function ringsGuide({ rings }: TinPortions, tin: Tin, words: PortionsWords): RingsGuide | null {
   if (rings === null) return null;
   const { circlesMm, spokes } = ringLines(rings);
-  const total = count(rings.total);
+  const total = countFigure(rings.total);
   const radii = circlesMm.map((radius) => formatLength(radius, tin.unit));
   const slices = rings.rings.map((ring) => formatNumber(ring.slices, 0));
   return {
@@ -39,12 +38,12 @@ export function tinCut(tin: Tin, size: PortionSize, words: PortionsWords): TinCu
   const portions = tinPortions(tin, size);
   if (portions === null) return null;
   const { rows, outline } = portions;
-  const good = count(rows.good);
+  const good = countFigure(rows.good);
   return {
     sizeId: size.id,
     rows: {
       count: good,
-      whole: count(rows.whole),
+      whole: countFigure(rows.whole),
       lines: gridLines(outline, rows),
       alt: words.guideAlt(tin.name, good.text, portionText(size, tin.unit, words)),
     },

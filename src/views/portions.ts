@@ -1,5 +1,5 @@
 /** Portions: what every tin serves, cut in rows and in rings, and which tins to stack for how many. */
-import { volumeMl } from '../compute/shapes/index.ts';
+
 import { TIER_STEP_MM } from '../compute/stacks/tier-stands.ts';
 import type { Content } from '../domain/content.ts';
 import type { PortionSize } from '../domain/portion.ts';
@@ -9,6 +9,7 @@ import { wordsFor } from '../wording/locales/index.ts';
 import { type PortionsWords, portionsWordsFor } from '../wording/portions/index.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
+import { bySize } from './by-size.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import { portionText, tinCut } from './portion-cuts.ts';
 import type { PortionRow, PortionsView } from './portions.types.ts';
@@ -39,11 +40,6 @@ function portionRow(
     picture: pictureOfTin(tin, words),
     cuts,
   };
-}
-
-function bySize(a: Tin, b: Tin): number {
-  const difference = volumeMl(a) - volumeMl(b);
-  return difference === 0 ? (a.id < b.id ? -1 : 1) : difference;
 }
 
 function stacksOf(rows: readonly PortionRow[], content: PortionsContent): PortionsView['stacks'] {

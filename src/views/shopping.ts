@@ -1,4 +1,5 @@
 /** A shopping list as plain data: what to fetch first, then what the shelf has. */
+
 import type { BoughtPack, ShoppingLine, ShoppingList } from '../compute/shopping/shopping-list.ts';
 import type { Content } from '../domain/content.ts';
 import type { Currency } from '../domain/money.ts';
@@ -9,6 +10,7 @@ import { formatMoney } from '../wording/money.ts';
 import { formatNumber } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
 import type { Figure } from './figure.ts';
+import { countFigure } from './figures.ts';
 import type { ShoppingRow, ShoppingView } from './shopping.types.ts';
 
 export const moneyFigure = (minor: number, currency: Currency): Figure => ({
@@ -41,7 +43,7 @@ const amountFigure = (amount: number, { unit }: ShoppingLine, { words }: RowInpu
 function packFigures(pack: BoughtPack, line: ShoppingLine, input: RowInput): ShoppingRow['packs'][number] {
   const { words, currency } = input;
   return {
-    count: { value: pack.count, unit: 'count', text: formatNumber(pack.count, 0) },
+    count: countFigure(pack.count),
     size: amountFigure(pack.size, line, input),
     sizeText: line.unit === 'eggs' ? words.shopping.eggsUnit(pack.text) : pack.text.replaceAll(' ', '\u00a0'),
     price: moneyFigure(pack.priceMinor, currency),

@@ -11,11 +11,9 @@ import type { Recipe } from '../domain/recipe.ts';
 import type { ShapeKind } from '../domain/shape.ts';
 import type { Tin } from '../domain/tin.ts';
 import { wordsFor } from '../wording/locales/index.ts';
-import { formatNumber } from '../wording/number.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
 import { eggFigures } from './egg-figures.ts';
-import type { Figure } from './figure.ts';
-import { heightFigure, totalFigure } from './figures.ts';
+import { countFigure, heightFigure, totalFigure } from './figures.ts';
 import type { StackAnswerView, StackChoice } from './portions.types.ts';
 
 export type StackContent = Pick<
@@ -86,8 +84,6 @@ export function stackFinder(
     });
 }
 
-const count = (value: number): Figure => ({ value, unit: 'count', text: formatNumber(value, 0) });
-
 function stackHeightMm(mix: Mix, { finishing }: StackContent): number {
   const cakes = mix.tins.reduce((sum, tin) => sum + tin.finishedHeightMm + finishing.undercoatMm, 0);
   return quantiseMm(finishing.boardThicknessMm + cakes + (mix.tins.length - 1) * CARD_THICKNESS_MM);
@@ -103,8 +99,8 @@ export function stackChoice(stack: TierStack, recipe: Recipe, content: StackCont
   return {
     tiers: tins.map(({ id, name }) => ({ id, name })),
     text: portionsWordsFor(kitchen.locale).stack(tins.map(({ name }) => name)),
-    portions: count(stack.portions),
-    over: count(stack.surplus),
+    portions: countFigure(stack.portions),
+    over: countFigure(stack.surplus),
     batter: totalFigure(mix.batterG),
     eggsText: eggFigures(mix.eggs, mix.lines, words)?.text ?? '–',
     height: heightFigure(stackHeightMm(mix, content)),
@@ -119,7 +115,7 @@ export function stackAnswer(
   content: StackContent,
 ): StackAnswerView {
   const choices = stacks.flatMap((stack) => stackChoice(stack, recipe, content) ?? []);
-  return { wanted: count(wanted), choices, hasMore };
+  return { wanted: countFigure(wanted), choices, hasMore };
 }
 
 /** The recipe most tiers are ordered in; the first in the book while there are no orders. */

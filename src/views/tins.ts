@@ -1,4 +1,5 @@
 /** The tins on the shelf: a plate of all of them, and a page for each with its measures and what fills it. */
+
 import { type LiningPiece, liningPieces } from '../compute/lining/index.ts';
 import { perimeterMm, planAreaMm2, volumeMl } from '../compute/shapes/index.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
@@ -10,6 +11,7 @@ import { formatNumber, formatShare } from '../wording/number.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
 import { type TinWords, tinWordsFor } from '../wording/tins/index.ts';
 import type { Words } from '../wording/words.ts';
+import { bySize } from './by-size.ts';
 import { LINING } from './lining-allowances.ts';
 import { chartPath, type PageHead, pageHead, tinPath } from './nav.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
@@ -135,7 +137,7 @@ export function tinView(tin: Tin, charts: readonly TinChartView[], words: Words)
 
 /** Every tin, smallest volume first. */
 export function tinsView(kitchen: Kitchen, charts: readonly TinChartView[]): TinsView {
-  const tins = [...kitchen.tins].sort((a, b) => volumeMl(a) - volumeMl(b) || (a.id < b.id ? -1 : 1));
+  const tins = [...kitchen.tins].sort(bySize);
   const words = wordsFor(kitchen.locale);
   const own = tinWordsFor(kitchen.locale);
   const count = kitchen.tins.reduce((sum, tin) => sum + tin.owned, 0);

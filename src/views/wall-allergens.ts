@@ -3,12 +3,13 @@
  * brings, each named as a label must name it. What nobody has checked is counted; an empty place is no promise.
  * The fourteen allergens: Regulation (EU) 1169/2011, Annex II.
  */
+
 import { type AllergensFound, allergensOf } from '../compute/allergens/allergens-of.ts';
 import type { Content } from '../domain/content.ts';
 import { ALLERGENS, type Allergen } from '../domain/ingredient.ts';
-import { formatNumber } from '../wording/number.ts';
 import type { WallWords } from '../wording/wall/index.ts';
 import type { Words } from '../wording/words.ts';
+import { countFigure } from './figures.ts';
 import type { WallCell, WallTable, WallView } from './wall.types.ts';
 import { figureCell, wordCell } from './wall-cells.ts';
 
@@ -51,7 +52,7 @@ function allergenCell({ found }: BoardLine, allergen: Allergen, words: Words, ow
 function unknownCell({ found }: BoardLine, own: WallWords): WallCell {
   const count = found.unknownIds.length;
   if (count === 0) return wordCell(own.allergens.notThere, 'nothing');
-  return { ...figureCell({ value: count, unit: 'count', text: formatNumber(count, 0) }), tone: 'unknown' };
+  return { ...figureCell(countFigure(count)), tone: 'unknown' };
 }
 
 function boardTable(

@@ -2,15 +2,17 @@
  * How did an amount of filling or coating come about? For every tin the plan, the volume of each use, and from
  * there to what is on the cake, what to make and what to buy; then board, box and ribbon.
  */
-import { damAmount } from '../compute/finishes/dam.ts';
+
 import { type FinishAmount, type Finishing, finishingFor } from '../compute/finishes/finishing.ts';
 import { outsideWallMm } from '../compute/finishes/outside-wall.ts';
 import { syrupG } from '../compute/finishes/syrup.ts';
+import { useAmount } from '../compute/finishes/use-amount.ts';
 import type { Finish } from '../domain/finish.ts';
 import { quantiseG } from '../domain/quantise.ts';
 import type { Tin } from '../domain/tin.ts';
 import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { uncapitalised } from '../wording/sentence-case.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import type { Figure } from './figure.ts';
 import type { FinishingContent } from './finishing-chart.ts';
@@ -86,20 +88,14 @@ function syrupSteps(cake: CakeAtWork, column: FinishingColumn, finish: Finish, a
   return [step, ...madeSteps(finish, amount, from, of, column.id)];
 }
 
-function amountOf(column: FinishingColumn, finish: Finish, cake: CakeAtWork): FinishAmount | null {
-  if (column.use === 'dam') return damAmount(cake.finishing.plan, finish, cake.settings);
-  const { amounts } = cake.finishing;
-  return amounts.find(({ finishId, use }) => finishId === finish.id && use === column.use) ?? null;
-}
-
 /** All steps of one column for one cake; the chart leaves out what comes to nothing, and so does its working. */
 function columnSteps(column: FinishingColumn, finish: Finish, cake: CakeAtWork): FinishingParts[] {
-  const amount = amountOf(column, finish, cake);
+  const amount = useAmount(cake.finishing, finish, column.use, cake.settings);
   if (amount === null || amount.makeG <= 0) return [];
   if (column.use === 'brushed') return syrupSteps(cake, column, finish, amount);
   const worked = useWorking(cake, finish, column.use, amount);
   if (worked === null) return [];
-  const of = `${finish.name}, ${column.useText.charAt(0).toLowerCase()}${column.useText.slice(1)}`;
+  const of = `${finish.name}, ${uncapitalised(column.useText)}`;
   const density = given(finish.densityGPerMl, 'g/mL');
   const needed = g(amount.neededG);
   const step: FinishingParts = {

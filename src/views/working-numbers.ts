@@ -4,7 +4,8 @@
  */
 
 import { formatFixed, formatNumber } from '../wording/number.ts';
-import type { LabelKey, StepKind, WorkingWords } from '../wording/working-words.ts';
+import { uncapitalised } from '../wording/sentence-case.ts';
+import type { LabelKey, StepKind } from '../wording/working-words.ts';
 import type { Figure, FigureUnit } from './figure.ts';
 import type { WorkingInput, WorkingStep } from './working.types.ts';
 
@@ -87,24 +88,38 @@ export function labelled(label: string, figure: Figure): WorkingInput {
   return { label, figure, text: `${figure.text}${SUFFIX[figure.unit]}` };
 }
 
-export interface StepParts {
-  id: string;
-  kind: StepKind;
-  /** Before the kind's own title: an ingredient, a bowlful. */
-  of?: string;
-  inputs: [LabelKey | { own: string }, Figure][];
-  operation: string;
-  output: [LabelKey | { own: string }, Figure];
+/** What a locale says of steps and of their numbers. */
+interface StepWords<Kind extends string, Label extends string> {
+  steps: Record<Kind, Pick<WorkingStep, 'title' | 'rule' | 'source'>>;
+  labels: Record<Label, string>;
 }
 
+/** A number's label: one of the words', or a name of the kitchen's own. */
+type Labelled<Label> = [Label | { own: string }, Figure];
+
+export interface Parts<Kind extends string, Label extends string> {
+  id: string;
+  kind: Kind;
+  /** Before the kind's own title: an ingredient, a bowlful. */
+  of?: string;
+  inputs: Labelled<Label>[];
+  operation: string;
+  output: Labelled<Label>;
+}
+
+export type StepParts = Parts<StepKind, LabelKey>;
+
 /** Puts a step together from its parts and the locale's words. */
-export function workingStep(words: WorkingWords, parts: StepParts): WorkingStep {
+export function workingStep<Kind extends string, Label extends string>(
+  words: StepWords<Kind, Label>,
+  parts: Parts<Kind, Label>,
+): WorkingStep {
   const { title, rule, source } = words.steps[parts.kind];
-  const named = ([label, figure]: StepParts['output']): WorkingInput =>
+  const named = ([label, figure]: Labelled<Label>): WorkingInput =>
     labelled(typeof label === 'string' ? words.labels[label] : label.own, figure);
   return {
     id: parts.id,
-    title: parts.of === undefined ? title : `${parts.of}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+    title: parts.of === undefined ? title : `${parts.of}: ${uncapitalised(title)}`,
     inputs: parts.inputs.map(named),
     operation: parts.operation,
     output: named(parts.output),

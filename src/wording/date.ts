@@ -14,6 +14,9 @@ const MONTHS: readonly string[] = [
   'December',
 ];
 
+/** @example monthName(1) // 'January' */
+export const monthName = (month: number): string => MONTHS[month - 1] ?? '';
+
 /** An ISO date in words. Text that is not one is given back as it is. */
 export type DateFormat = (isoDate: string) => string;
 
@@ -21,7 +24,7 @@ export type DateFormat = (isoDate: string) => string;
 function dateFormat(order: (day: number, month: string, year: string) => string): DateFormat {
   return (isoDate) => {
     const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(isoDate) ?? [];
-    const name = MONTHS[Number(month) - 1];
+    const name = monthName(Number(month));
     return year && day && name ? order(Number(day), name, year) : isoDate;
   };
 }

@@ -1,13 +1,13 @@
 /** Eggs in words: 'Three eggs and two yolks'. */
+
 import type { EggPart } from '../domain/egg.ts';
+import { capitalised } from './sentence-case.ts';
 import type { Words } from './words.ts';
 
 export interface CountedPart {
   part: EggPart;
   whole: number;
 }
-
-const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** 'three', or '21' where words would be clumsy. */
 export function countInWords(count: number, words: Words): string {

@@ -2,11 +2,13 @@
  * A tin's size as its owner says it, 'round 6 × 3 in', and in the other system, '(15.2 × 7.6 cm)'. The number
  * after the last × is the depth. Tapered tins name the base, others how they are measured where it matters.
  */
+
 import type { Shape } from '../domain/shape.ts';
 import type { Tin } from '../domain/tin.ts';
 import type { LengthUnit } from '../domain/units.ts';
 import { formatLengthValue, formatOtherValue, otherUnit } from './length.ts';
 import { formatNumber } from './number.ts';
+import { capitalised } from './sentence-case.ts';
 import type { Words } from './words.ts';
 
 interface Measures {
@@ -106,5 +108,5 @@ export function tinAlt(tin: Tin, words: Words): string {
       ? tin.name
       : `${dimensions(measured.rimMm, tin.unit, formatLengthValue)} ${tin.unit}`;
   const depth = `${formatLengthValue(tin.depthMm, tin.unit)} ${tin.unit}`;
-  return words.sizeNotes.alt(word.charAt(0).toUpperCase() + word.slice(1), rim, depth);
+  return words.sizeNotes.alt(capitalised(word), rim, depth);
 }

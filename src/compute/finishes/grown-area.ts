@@ -5,12 +5,13 @@
 import { areaPaths, EndType, FillRule, inflatePaths, JoinType, type Paths64, union } from 'clipper2-ts';
 import type { Point } from '../../domain/outline.ts';
 
-const PER_MM = 1000;
+export const PER_MM = 1000;
 /** A chord may fall this far inside its arc, in thousandths of mm. */
 const ARC_TOLERANCE = 2;
 const MITRE_LIMIT = 2;
 
-function whole(rings: Point[][]): Paths64 {
+/** Rings in the library's whole units, thousandths of a millimetre. */
+export function wholePaths(rings: Point[][]): Paths64 {
   return rings.map((ring) =>
     ring.map((point) => ({ x: Math.round(point.x * PER_MM), y: Math.round(point.y * PER_MM) })),
   );
@@ -29,7 +30,7 @@ export function grownPaths(rings: Point[][], tMm: number): Paths64 {
 }
 
 function inflated(rings: Point[][], tMm: number): Paths64 {
-  const oriented = union(whole(rings), FillRule.EvenOdd);
+  const oriented = union(wholePaths(rings), FillRule.EvenOdd);
   return inflatePaths(oriented, tMm * PER_MM, JoinType.Round, EndType.Polygon, MITRE_LIMIT, ARC_TOLERANCE);
 }
 

@@ -1,19 +1,11 @@
 /** A ribbon goes round the outside only: the wall of the coated plan without its holes. */
 import { isPositive, type Path64 } from 'clipper2-ts';
-import { grownPaths } from './grown-area.ts';
+import { ringLength } from '../outline/ring-length.ts';
+import { grownPaths, PER_MM } from './grown-area.ts';
 import type { CakePlan } from './plan.ts';
 
-const PER_MM = 1000;
-
 /** Length of a closed path from the polygon library, mm. */
-export function pathLengthMm(path: Path64): number {
-  let length = 0;
-  path.forEach((point, index) => {
-    const next = path[(index + 1) % path.length] ?? point;
-    length += Math.hypot(next.x - point.x, next.y - point.y);
-  });
-  return length / PER_MM;
-}
+export const pathLengthMm = (path: Path64): number => ringLength(path) / PER_MM;
 
 /** mm round the outside once a coat of `tMm` is on. */
 export function outsideWallMm(plan: CakePlan, tMm: number): number {

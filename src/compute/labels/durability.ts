@@ -4,8 +4,10 @@
  * Article 24 (from memory). Keeping times are common practice, no source; 8 °C or below for chilled food: Food
  * Safety and Hygiene (England) Regulations 2013 Schedule 4 (from memory).
  */
+
 import type { Finish } from '../../domain/finish.ts';
-import type { Durability, StorageKind } from './label.types.ts';
+import type { StorageKind } from '../../domain/label-settings.ts';
+import type { Durability } from './label.types.ts';
 import type { LabelInput } from './label-input.ts';
 import { usedFinishes } from './used-finishes.ts';
 

@@ -1,4 +1,5 @@
 /** What must the label of this cake say? One pure function from weights and settings; refuses with every reason. */
+import type { LabelElement } from '../../domain/label-settings.ts';
 import type { Warning } from '../../domain/problem.ts';
 import { quantiseG, quantiseRatio } from '../../domain/quantise.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
@@ -12,7 +13,7 @@ import type { LabelInput } from './label-input.ts';
 import { labelProblems } from './label-problems.ts';
 import { alcoholIn, coloursIn } from './notices.ts';
 import { withQuids } from './quid.ts';
-import { type LabelElement, ruleSet } from './rule-set.ts';
+import { ruleSet } from './rule-set.ts';
 import { usedFinishes } from './used-finishes.ts';
 
 export type * from './label.types.ts';

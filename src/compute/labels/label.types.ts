@@ -1,9 +1,8 @@
 /** A label worked out: what it must say, without the words of any language but the ingredients' own names. */
 import type { Allergen } from '../../domain/ingredient.ts';
-import type { KindOfSale, LabelRules } from '../../domain/label-settings.ts';
+import type { KindOfSale, LabelElement, LabelRules, StorageKind } from '../../domain/label-settings.ts';
 import type { Warning } from '../../domain/problem.ts';
 import type { Nutrition } from '../nutrition/nutrition.ts';
-import type { LabelElement } from './rule-set.ts';
 
 /** An allergen under the name that the label must show: 'wheat', 'almonds', 'egg'. */
 export interface ToldAllergen {
@@ -42,14 +41,6 @@ export interface LooseQuid {
   /** Of 100 g finished, g; may pass 100 where water is lost. */
   per100G: number;
 }
-
-export type StorageKind =
-  | 'chilled'
-  | 'chilled-and-tempered'
-  | 'dry-same-day'
-  | 'dry-under-sheet'
-  | 'cool'
-  | 'box';
 
 export interface Durability {
   keepsDays: number;

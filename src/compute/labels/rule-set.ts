@@ -6,18 +6,7 @@
  * under their state's cottage food law, which is not here.
  */
 import { ALLERGENS, type Allergen } from '../../domain/ingredient.ts';
-import type { KindOfSale, LabelRules } from '../../domain/label-settings.ts';
-
-export type LabelElement =
-  | 'name'
-  | 'ingredients'
-  | 'allergens'
-  | 'percentages'
-  | 'net-quantity'
-  | 'date'
-  | 'storage'
-  | 'business'
-  | 'nutrition';
+import type { KindOfSale, LabelElement, LabelRules } from '../../domain/label-settings.ts';
 
 export interface RuleSet {
   rules: LabelRules;

@@ -3,17 +3,18 @@
  * its width in inches, rounded up), three at four inches and below; even under anything with corners. Common
  * practice, no source: what a cake really weighs, and local advice, come first.
  */
-import { EndType, FillRule, inflatePaths, JoinType, type Path64, union } from 'clipper2-ts';
+import { EndType, FillRule, inflatePaths, JoinType, union } from 'clipper2-ts';
 import type { Point } from '../../domain/outline.ts';
 import { quantiseMm } from '../../domain/quantise.ts';
 import { MM_PER } from '../../domain/units.ts';
+import { PER_MM, wholePaths } from '../finishes/grown-area.ts';
 import type { CakePlan } from '../finishes/plan.ts';
+import { ringLength } from '../outline/ring-length.ts';
 
 export const SUPPORT_INSET_MM = 25;
 const LEAST = 4;
 const SMALL_MM = 4 * MM_PER.in;
 const SMALL = 3;
-const PER_MM = 1000;
 
 export interface Supports {
   count: number;
@@ -34,22 +35,10 @@ export function supportCount({ widthMm, heightMm, corners, convex }: Held): numb
 
 /** The outermost ring of the plan, moved in; null when nothing is left of it. */
 function insetRing(rings: Point[][], insetMm: number): Point[] | null {
-  const whole = union(
-    rings.map((ring) => ring.map(({ x, y }) => ({ x: Math.round(x * PER_MM), y: Math.round(y * PER_MM) }))),
-    FillRule.EvenOdd,
-  );
+  const whole = union(wholePaths(rings), FillRule.EvenOdd);
   const moved = inflatePaths(whole, -insetMm * PER_MM, JoinType.Miter, EndType.Polygon);
   const longest = [...moved].sort((a, b) => ringLength(b) - ringLength(a))[0];
   return longest === undefined ? null : longest.map(({ x, y }) => ({ x: x / PER_MM, y: y / PER_MM }));
-}
-
-function ringLength(ring: Path64 | Point[]): number {
-  let length = 0;
-  ring.forEach((point, index) => {
-    const next = ring[(index + 1) % ring.length] ?? point;
-    length += Math.hypot(next.x - point.x, next.y - point.y);
-  });
-  return length;
 }
 
 /** Where to begin: the point farthest from the middle, of those equally far the topmost, then the leftmost. */

@@ -1,9 +1,11 @@
 /** Height, eggs, scale, units, size of portions, and what goes between and around. */
+
 import { finishesInOrder, finishingColumns } from '../../views/finishing-columns.ts';
 import { finishingWordsFor } from '../../wording/finishing/index.ts';
 import { formatBothLengths } from '../../wording/length.ts';
 import { formatGrams } from '../../wording/mass.ts';
 import { portionsWordsFor } from '../../wording/portions/index.ts';
+import { uncapitalised } from '../../wording/sentence-case.ts';
 import { recipeOf } from '../question.ts';
 import type { PartProps } from './part-props.ts';
 
@@ -45,7 +47,7 @@ function Finishes({ state, change, content, words }: PartProps) {
                 checked={state.finishes.includes(id)}
                 onChange={() => change({ ...state, finishes: toggled(id) })}
               />
-              {finish.name}: {useText.charAt(0).toLowerCase() + useText.slice(1)}
+              {finish.name}: {uncapitalised(useText)}
             </label>
           </li>
         ))}

@@ -2,7 +2,9 @@
  * Cards several to a sheet, to print on both sides and cut: a sheet of fronts, then their backs with the columns
  * mirrored, so that each back lies behind its front when the sheet is turned sideways.
  */
+
 import type { RecipeCardWords } from '../../wording/recipe-card/index.ts';
+import { capitalised } from '../../wording/sentence-case.ts';
 import { asOneParagraph } from '../imposition/plain-surface.ts';
 import { lineWeightPt } from '../sheet/rules.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
@@ -73,7 +75,7 @@ interface NamedFace {
 function sheetPage(parts: SheetParts, faces: NamedFace[], key: string, back: boolean): PrintPage {
   const { grid, words } = parts;
   const note = `${back ? words.sheets.back : words.sheets.front}: ${words.sheets.turn[grid.turn]}`;
-  const sentence = note.charAt(0).toUpperCase() + note.slice(1);
+  const sentence = capitalised(note);
   return {
     ...grid.sheet,
     draw(surface, origin) {

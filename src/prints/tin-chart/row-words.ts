@@ -1,13 +1,15 @@
 /** What a chart row says in words: the tin's name and size, how deep to fill it, what is over, what to check. */
+
 import type { LadderRung, TinChartRow } from '../../views/tin-chart.types.ts';
 import { eggsInWords } from '../../wording/eggs.ts';
 import { leftOver } from '../../wording/left-over.ts';
+import { capitalised } from '../../wording/sentence-case.ts';
 import { type Paragraph, paragraph, type Span } from '../sheet/lines.ts';
 import { typeScale } from '../sheet/type-scale.ts';
 import type { ChartContext } from './chart-context.ts';
 
 const sentence = (text: string): string => {
-  const capital = text.charAt(0).toUpperCase() + text.slice(1);
+  const capital = capitalised(text);
   return /[.!?]$/.test(capital) ? capital : `${capital}.`;
 };
 

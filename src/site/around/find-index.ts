@@ -2,7 +2,9 @@
  * What can be found: every recipe, chart, tin, flavour, finish, free page and word of the glossary. The index is made
  * at build time and stands in a classic script, so that finding also works from disk and without a signal.
  */
+
 import MiniSearch from 'minisearch';
+import { FIND_OPTIONS } from '../../views/find-options.ts';
 import { type AroundWords, aroundWordsFor } from '../../wording/around/index.ts';
 import { glossaryFor } from '../../wording/glossary/index.ts';
 import type { SiteData } from '../site-data.ts';
@@ -78,12 +80,6 @@ export function findables(data: SiteData): Findable[] {
   ];
   return all.map((one, id) => ({ id, ...one }));
 }
-
-/** The settings that index and search must share. */
-export const FIND_OPTIONS = {
-  fields: ['title', 'kind', 'text'],
-  storeFields: ['path', 'title', 'kind', 'text'],
-};
 
 /** The index as a script's text. */
 export function findIndexScript(all: readonly Findable[]): string {

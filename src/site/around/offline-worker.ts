@@ -17,14 +17,18 @@ export interface KeptFile {
 /** Files that are kept at once; large prints are kept as they are opened. */
 const isKept = (path: string): boolean => path !== WORKER && !path.endsWith('.pdf');
 
-/** Every file below the site's folder that is kept, with its hash, in the order of addresses. */
-export async function keptFiles(folder: string): Promise<KeptFile[]> {
+/** Addresses of all files below the site's folder that are kept, in their order. */
+export async function keptPaths(folder: string): Promise<string[]> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  const paths = entries
+  return entries
     .filter((entry) => entry.isFile())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .filter(isKept)
     .sort();
+}
+
+/** These files with their hashes. */
+export function keptFiles(folder: string, paths: readonly string[]): Promise<KeptFile[]> {
   return Promise.all(
     paths.map(async (path) => {
       const bytes = await readFile(join(folder, path));

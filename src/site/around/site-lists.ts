@@ -4,18 +4,16 @@
  */
 
 import { aroundWordsFor } from '../../wording/around/index.ts';
+import { escapeHtml } from '../escape-html.ts';
 import type { Asset } from '../site-assets.ts';
 import type { SiteData } from '../site-data.ts';
-
-const escaped = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
 /** Every page but the one for missing pages, in the order of their addresses. */
 function sitemap(site: string, paths: readonly string[], edition: string): string {
   const entries = [...paths]
     .filter((path) => path !== '404.html')
     .sort()
-    .map((path) => `<url><loc>${escaped(`${site}/${path}`)}</loc><lastmod>${edition}</lastmod></url>`);
+    .map((path) => `<url><loc>${escapeHtml(`${site}/${path}`)}</loc><lastmod>${edition}</lastmod></url>`);
   return `<?xml version="1.0" encoding="UTF-8"?>\n<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">\n${entries.join('\n')}\n</urlset>\n`;
 }
 
@@ -24,9 +22,9 @@ function feed(site: string, data: SiteData): string {
   const title = aroundWordsFor(data.lang).feed.title(data.kitchenName);
   const entries = data.recipePages.map(
     ({ path, name, summary }) =>
-      `<entry><id>${escaped(`${site}/${path}`)}</id><title>${escaped(name)}</title><updated>${updated}</updated><link href="${escaped(`${site}/${path}`)}"/><summary>${escaped(summary)}</summary></entry>`,
+      `<entry><id>${escapeHtml(`${site}/${path}`)}</id><title>${escapeHtml(name)}</title><updated>${updated}</updated><link href="${escapeHtml(`${site}/${path}`)}"/><summary>${escapeHtml(summary)}</summary></entry>`,
   );
-  return `<?xml version="1.0" encoding="UTF-8"?>\n<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${data.lang}"><id>${escaped(`${site}/`)}</id><title>${escaped(title)}</title><updated>${updated}</updated><author><name>${escaped(data.kitchenName)}</name></author><link rel="self" href="${escaped(`${site}/feed.xml`)}"/><link href="${escaped(`${site}/`)}"/>\n${entries.join('\n')}\n</feed>\n`;
+  return `<?xml version="1.0" encoding="UTF-8"?>\n<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${data.lang}"><id>${escapeHtml(`${site}/`)}</id><title>${escapeHtml(title)}</title><updated>${updated}</updated><author><name>${escapeHtml(data.kitchenName)}</name></author><link rel="self" href="${escapeHtml(`${site}/feed.xml`)}"/><link href="${escapeHtml(`${site}/`)}"/>\n${entries.join('\n')}\n</feed>\n`;
 }
 
 function manifest(data: SiteData): string {

@@ -1,10 +1,12 @@
 /** One recipe of the booklet: the page of the recipe and its tin chart, brought together. */
+
 import type { Content } from '../../domain/content.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import type { Recipe } from '../../domain/recipe.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
 import { formatLength } from '../../wording/length.ts';
 import { wordsFor } from '../../wording/locales/index.ts';
+import { capitalised } from '../../wording/sentence-case.ts';
 import type { Words } from '../../wording/words.ts';
 import { dialTextsOf } from '../bake-figures.ts';
 import { methodPieces } from '../method-text.ts';
@@ -26,14 +28,12 @@ const isAllergen = (code: string): boolean => code.startsWith('allergens') || co
 export const rowName = ({ count, tinName }: Pick<TinChartRow, 'count' | 'tinName'>): string =>
   count > 1 ? `${count}\u00a0× ${tinName}` : tinName;
 
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
-
 /** 'Eggs', 'Yolks': what the chart counts, in the bowl's order; 'Eggs' alone where beaten egg is weighed. */
 function eggHeadings({ rows }: TinChartView, { eggParts }: Words): string[] {
   if (rows.every(({ eggs }) => eggs === null)) return [];
   const counted = rows.flatMap(({ eggs }) => eggs?.parts ?? []).map(({ part }) => part);
   const parts = counted.length === 0 ? (['egg'] as const) : [...new Set(counted)];
-  return parts.map((part) => capital(eggParts[part].many));
+  return parts.map((part) => capitalised(eggParts[part].many));
 }
 
 function bookletRow(row: TinChartRow, chart: TinChartView, letters: RemarkLetters): BookletRow {

@@ -1,4 +1,5 @@
 /** The booklet of a kitchen: what it bakes, in what, how it is finished, and where to find it. */
+
 import { volumeMl } from '../../compute/shapes/index.ts';
 import type { Content } from '../../domain/content.ts';
 import { USUAL_PAPER_MM } from '../../domain/printable.ts';
@@ -6,11 +7,12 @@ import type { Tin } from '../../domain/tin.ts';
 import { type BookletWords, bookletWordsFor } from '../../wording/booklet/index.ts';
 import { wordsFor } from '../../wording/locales/index.ts';
 import { formatGrams } from '../../wording/mass.ts';
-import { formatNumber, formatShare } from '../../wording/number.ts';
+import { formatShare } from '../../wording/number.ts';
 import { tinOtherSize, tinSize } from '../../wording/tin-size.ts';
 import { wallWordsFor } from '../../wording/wall/index.ts';
+import { bySize } from '../by-size.ts';
 import { eggSizeText } from '../chart-notes.ts';
-import { volumeFigure } from '../figures.ts';
+import { countFigure, volumeFigure } from '../figures.ts';
 import type { FinishingChartView } from '../finishing-chart.types.ts';
 import { pictureOfTin } from '../picture-of-tin.ts';
 import type { TinChartView } from '../tin-chart.types.ts';
@@ -36,11 +38,6 @@ export interface BookletSource {
   mass: 'g' | 'oz';
 }
 
-function bySize(a: Tin, b: Tin): number {
-  const difference = volumeMl(a) - volumeMl(b);
-  return difference === 0 ? (a.id < b.id ? -1 : 1) : difference;
-}
-
 function bookletTin(tin: Tin, { kitchen: { locale } }: Content): BookletTin {
   const words = wordsFor(locale);
   return {
@@ -52,7 +49,7 @@ function bookletTin(tin: Tin, { kitchen: { locale } }: Content): BookletTin {
     note: tin.note ?? '',
     picture: pictureOfTin(tin, words),
     volume: volumeFigure(volumeMl(tin)),
-    owned: { value: tin.owned, unit: 'count', text: formatNumber(tin.owned, 0) },
+    owned: countFigure(tin.owned),
   };
 }
 

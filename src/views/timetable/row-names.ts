@@ -1,12 +1,12 @@
 /** What a step is about, in words: cakes by their tins, finishes and batters by name. */
+
 import type { Step } from '../../compute/timeline/plan.types.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import { listInWords } from '../../wording/list.ts';
+import { uncapitalised } from '../../wording/sentence-case.ts';
 import type { RowNames } from '../../wording/timetable/index.ts';
 import { dialTextsOf } from '../bake-figures.ts';
 import type { TimetableSource } from './timetable-input.ts';
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** 'ten-inch round and 2 × two-pound loaf tin'. */
 export function cakesText(step: Pick<Step, 'tiers'>, source: TimetableSource): string {
@@ -15,7 +15,9 @@ export function cakesText(step: Pick<Step, 'tiers'>, source: TimetableSource): s
     const tin = source.tierOf(orderId, tierId)?.tin.name ?? tierId;
     counts.set(tin, (counts.get(tin) ?? 0) + count);
   }
-  const names = [...counts].map(([name, count]) => (count === 1 ? lower(name) : `${count} × ${lower(name)}`));
+  const names = [...counts].map(([name, count]) =>
+    count === 1 ? uncapitalised(name) : `${count} × ${uncapitalised(name)}`,
+  );
   return listInWords(names, source.words.and);
 }
 
@@ -32,8 +34,8 @@ export function rowNames(step: Step, source: TimetableSource): RowNames {
   );
   return {
     cakes: cakesText(step, source),
-    finish: lower(finishOf(step, source)?.name ?? ''),
-    batter: lower(source.bowlfulOf(step.bowlfulId)?.name ?? ''),
+    finish: uncapitalised(finishOf(step, source)?.name ?? ''),
+    batter: uncapitalised(source.bowlfulOf(step.bowlfulId)?.name ?? ''),
     load: words.load(source.loadNumber(step.loadId)),
     dial: load === undefined ? '' : dialTextsOf(load.ovenC, kitchen.oven ?? PLAIN_OVEN).set,
     filled,

@@ -1,9 +1,8 @@
 import { britishDate } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
+import { capitalised } from '../sentence-case.ts';
 import type { BakeWords } from './bake-words.ts';
 import { countOf } from './count-of.ts';
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 const bakes = (count: number): string => countOf(count, 'logged bake', 'logged bakes');
 
@@ -44,7 +43,7 @@ export const enGbBake: BakeWords = {
   basisNoneMakeUp:
     'Nothing is logged for this recipe yet, so times start from what its batter is made of and the windows are wide. Three logged bakes narrow them most.',
   basisElsewhere: (count) =>
-    `${sentence(bakes(count))} in another oven gave ${count === 1 ? 'its' : 'their'} say first, less firmly.`,
+    `${capitalised(bakes(count))} in another oven gave ${count === 1 ? 'its' : 'their'} say first, less firmly.`,
   inOven: (name) => `In ${name}.`,
   baked: (grams) => `about ${grams} g when baked`,
   water: (share, count, own) =>
@@ -117,7 +116,7 @@ export const enGbBake: BakeWords = {
     yieldText: (count, joint, proven, difference) =>
       `From your log: ${bakes(count)} with the height measured ${count === 1 ? 'has' : 'have'} joined the proven ones. A millilitre of finished cake takes ${joint} g of batter, where the proven bakes alone say ${proven} (${difference}). Every weight on the chart follows.`,
     yieldNone: (count, needed) =>
-      `The weights on the chart rest on the proven bakes alone. ${sentence(countOf(needed, 'bake', 'bakes'))} of the plain recipe, height measured, no core, and not among the proven ones, would give the log a say in them; so far there ${count === 1 ? 'is' : 'are'} ${count === 0 ? 'none' : numberInWords(count, 12)}.`,
+      `The weights on the chart rest on the proven bakes alone. ${capitalised(countOf(needed, 'bake', 'bakes'))} of the plain recipe, height measured, no core, and not among the proven ones, would give the log a say in them; so far there ${count === 1 ? 'is' : 'are'} ${count === 0 ? 'none' : numberInWords(count, 12)}.`,
     waterText: (share, sd, count) =>
       `From your log: ${share} of the batter leaves as steam, give or take ${sd}, over ${bakes(count)}.`,
     waterNone: (share, sd, own) =>

@@ -1,20 +1,21 @@
 /** British English for the booklet. */
+
 import { britishDate } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
+import { capitalised } from '../sentence-case.ts';
 import type { BookletWords } from './booklet-words.ts';
 
 const MOST_IN_WORDS = 20;
 const inWords = (count: number): string => numberInWords(count, MOST_IN_WORDS);
 const counted = (count: number, one: string, many: string): string =>
   `${inWords(count)} ${count === 1 ? one : many}`;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const enGbBooklet: BookletWords = {
   date: britishDate,
   coverLine: 'Cakes by the tin',
   coverPicture: 'The tins from above, all to one scale',
   subtitle: (tins, recipes) =>
-    `${capital(counted(recipes, 'recipe', 'recipes'))}, worked out for ${counted(tins, 'tin', 'tins')}`,
+    `${capitalised(counted(recipes, 'recipe', 'recipes'))}, worked out for ${counted(tins, 'tin', 'tins')}`,
   by: (baker) => `by ${baker}`,
   title: (kitchen) => `${kitchen}: cakes by the tin`,
   subject: (kitchen) =>
@@ -95,7 +96,7 @@ export const enGbBooklet: BookletWords = {
     lead: (count) =>
       count === 1
         ? 'The recipe, what it is baked at, and what it contains.'
-        : `${capital(inWords(count))} recipes, what each is baked at, and what each contains.`,
+        : `${capitalised(inWords(count))} recipes, what each is baked at, and what each contains.`,
     name: 'Recipe',
     height: 'Baked',
     heightUnit: 'mm high',

@@ -1,7 +1,9 @@
 /**
  * British English for labels. 'May have an adverse effect …': Regulation (EC) No 1333/2008 Annex V (from memory).
  */
+
 import { britishDate } from '../date.ts';
+import { capitalised } from '../sentence-case.ts';
 import type { LabelWords } from './label-words.ts';
 
 export const enGbLabel: LabelWords = {
@@ -31,7 +33,7 @@ export const enGbLabel: LabelWords = {
     lupin: 'lupin',
     molluscs: 'molluscs',
   },
-  percentages: (list) => `${list.charAt(0).toUpperCase()}${list.slice(1)}.`,
+  percentages: (list) => `${capitalised(list)}.`,
   percentage: (name, percent) => `${name} ${percent}`,
   over100: (name, grams) => `prepared with ${grams} g ${name} per 100 g`,
   net: (amount) => `Net weight: ${amount}`,

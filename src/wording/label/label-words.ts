@@ -1,26 +1,8 @@
 /** The words of labels. What the law wants word for word (the colours warning) stands in the locale's file. */
 
 import type { Allergen } from '../../domain/ingredient.ts';
-import type { KindOfSale } from '../../domain/label-settings.ts';
+import type { KindOfSale, LabelElement, StorageKind } from '../../domain/label-settings.ts';
 import type { DateFormat } from '../date.ts';
-
-export type StorageWord =
-  | 'chilled'
-  | 'chilled-and-tempered'
-  | 'dry-same-day'
-  | 'dry-under-sheet'
-  | 'cool'
-  | 'box';
-export type NeedWord =
-  | 'name'
-  | 'ingredients'
-  | 'allergens'
-  | 'percentages'
-  | 'net-quantity'
-  | 'date'
-  | 'storage'
-  | 'business'
-  | 'nutrition';
 
 export interface NutrientWords {
   energy: string;
@@ -56,7 +38,7 @@ export interface LabelWords {
   use: string;
   /** A place to write a date, and from when it counts. */
   dateToWrite: (days: number) => string;
-  storage: Record<StorageWord, string>;
+  storage: Record<StorageKind, string>;
   colours: (names: string) => string;
   alcohol: (names: string) => string;
   inedible: (things: string) => string;
@@ -79,7 +61,7 @@ export interface LabelWords {
   draft: string;
   exempt: string;
   keeps: (days: number, decidedBy: string | null) => string;
-  needs: Record<NeedWord, string>;
+  needs: Record<LabelElement, string>;
   /** 'Sold' and then: */
   sale: Record<KindOfSale, string>;
   /** What is special about a kind of sale; '' for nothing. */

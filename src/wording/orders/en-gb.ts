@@ -1,11 +1,12 @@
 /** British English for orders, quotes, shopping lists and weeks. */
+
 import { britishDate } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
+import { capitalised, uncapitalised } from '../sentence-case.ts';
 import { enGbMoneyWords } from './en-gb-money.ts';
 import { enGbPageWords } from './en-gb-page.ts';
 import type { OrderWords } from './order-words.ts';
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const number = (count: number): string => numberInWords(count, 12);
 
 const TIERS = ['Bottom tier', 'Second tier', 'Third tier', 'Fourth tier', 'Fifth tier', 'Sixth tier'];
@@ -33,14 +34,14 @@ export const enGbOrders: OrderWords = {
   zoneNote: (zone) => `${zone} time`,
   summary: (cakes, stacked, portions) =>
     stacked
-      ? `${capital(number(cakes))} tiers, stacked: ${portions}.`
-      : `${cakes === 1 ? 'One cake' : `${capital(number(cakes))} cakes`}: ${portions}.`,
+      ? `${capitalised(number(cakes))} tiers, stacked: ${portions}.`
+      : `${cakes === 1 ? 'One cake' : `${capitalised(number(cakes))} cakes`}: ${portions}.`,
   portionsOf: (count, size) => `${count} ${size}`,
   portionsWanted: (wanted, over) => `${wanted} wanted, ${over}`,
   keptTop: 'the top tier is kept for another day and not counted',
   sizeNames: { dessert: 'dessert portions', finger: 'finger portions' },
   tierName,
-  tierOf: (order, tier) => `${order}: ${tier.charAt(0).toLowerCase()}${tier.slice(1)}`,
+  tierOf: (order, tier) => `${order}: ${uncapitalised(tier)}`,
   count: (count, name) => (count === 1 ? name : `${count} × ${name.replace(/^The cake/, 'cake')}`),
   partOf: (parts, of, name) =>
     parts === 1 ? `one of ${of} parts of ${name}` : `${parts} of ${of} parts of ${name}`,
@@ -102,8 +103,7 @@ export const enGbOrders: OrderWords = {
     eggsAndTins: 'Eggs, batter, tins',
     beaten: (part, grams) => `${part}, ${grams}\u00a0g beaten`,
     batterIn: 'g of batter in the bowl',
-    intoTin: (cake, tin, count) =>
-      `g into ${count > 1 ? 'each of ' : ''}${cake.charAt(0).toLowerCase()}${cake.slice(1)}: ${tin}`,
+    intoTin: (cake, tin, count) => `g into ${count > 1 ? 'each of ' : ''}${uncapitalised(cake)}: ${tin}`,
     surplus: (text) => `After filling: ${text}.`,
     withCore: 'with the heating core',
     withBand: 'with the insulated band',
@@ -140,7 +140,7 @@ export const enGbOrders: OrderWords = {
     lead: (orders) =>
       orders === 1
         ? 'One order is handed over this week.'
-        : `${capital(number(orders))} orders are handed over this week.`,
+        : `${capitalised(number(orders))} orders are handed over this week.`,
     mixes: 'What is mixed together',
     mixesLead:
       'Batter of one recipe and flavour is planned together where days suit all its cakes, so that its eggs are whole once; each bowl is mixed when the timetable says.',

@@ -1,11 +1,11 @@
 /** British English for stacks. */
+
 import { listInWords } from '../list.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
+import { capitalised, uncapitalised } from '../sentence-case.ts';
 import type { NotCake, StackWords } from './stack-words.ts';
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-const the = (tier: string): string => `the ${lower(tier)}`;
+const the = (tier: string): string => `the ${uncapitalised(tier)}`;
 const number = (count: number): string => numberInWords(count, 12);
 
 function notCake({ supports, cards, hasDowel }: NotCake): string {
@@ -37,7 +37,7 @@ export const enGbStacks: StackWords = {
   heading: 'The stack',
   sheetTitle: (order) => `Stack sheet: ${order}`,
   summary: (tiers, heightMm, weight) =>
-    `${capital(number(tiers))} tiers, ${heightMm}\u00a0mm high on the table, ${weight}\u00a0kg of cake.`,
+    `${capitalised(number(tiers))} tiers, ${heightMm}\u00a0mm high on the table, ${weight}\u00a0kg of cake.`,
   facts: {
     height: 'Height',
     weight: 'Weight',
@@ -75,8 +75,8 @@ export const enGbStacks: StackWords = {
   under: (tier, above) => `In ${the(tier)}, under ${the(above)}`,
   underCard: (tier) => `In ${the(tier)}, under the card inside it`,
   set: (count, length, carries) =>
-    `${capital(number(count))} supports, ${length}\u00a0mm long, carry ${carries}\u00a0g.`,
-  ledge: (above, mm) => `${capital(the(above))} leaves ${mm}\u00a0mm free where it is narrowest.`,
+    `${capitalised(number(count))} supports, ${length}\u00a0mm long, carry ${carries}\u00a0g.`,
+  ledge: (above, mm) => `${capitalised(the(above))} leaves ${mm}\u00a0mm free where it is narrowest.`,
   placesAbout:
     'Clock face: seen from above, 0 points to the back, 15 to the right. Every place is the middle of a support; the edge is that of the coated tier it stands in.',
   right: (mm) => `${mm} right`,
@@ -101,15 +101,15 @@ export const enGbStacks: StackWords = {
       'Numbers and places of supports are common practice; no strength is worked out. Advice where you live, training and a trial of your own come first.',
   },
   doesNotStand: (tier, below, step) =>
-    `${capital(the(tier))} leaves less than ${step}\u00a0mm of ${the(below)} free, or reaches over it: choose a smaller tin for it or a larger one below.`,
+    `${capitalised(the(tier))} leaves less than ${step}\u00a0mm of ${the(below)} free, or reaches over it: choose a smaller tin for it or a larger one below.`,
   unknownWidth:
     'There is no plan of this stack: a tin whose width nobody has measured cannot be a tier. Measure the tin across, or hand the cakes over side by side.',
   picture: {
     title: (order) => `${order}, seen from the front`,
     tier: (name, across, high, supports) =>
-      `${lower(name)}, ${across} and ${high}\u00a0mm high${supports === 0 ? '' : `, with ${number(supports)} supports inside`}`,
+      `${uncapitalised(name)}, ${across} and ${high}\u00a0mm high${supports === 0 ? '' : `, with ${number(supports)} supports inside`}`,
     description: (drum, tiers, height, hasDowel) =>
-      `From the table up: ${lower(drum)}; ${tiers.join('; ')}. ${height}\u00a0mm in all${hasDowel ? ', with a dowel through the middle' : ''}.`,
+      `From the table up: ${uncapitalised(drum)}; ${tiers.join('; ')}. ${height}\u00a0mm in all${hasDowel ? ', with a dowel through the middle' : ''}.`,
     scale: (scale) => `Drawn 1 : ${scale}; the bar is 10 cm`,
     key: (hasDowel) => `Dotted: supports.${hasDowel ? ' Dashed: the dowel.' : ''} Lengths in mm.`,
   },

@@ -1,26 +1,10 @@
 /** British English for timetables and oven plans. */
+import { monthName } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
+import { capitalised } from '../sentence-case.ts';
 import type { TimetableWords } from './timetable-words.ts';
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
-export const monthName = (month: number): string => MONTHS[month - 1] ?? '';
-
 const two = (value: number): string => String(value).padStart(2, '0');
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const loadsOf = (count: number): string =>
   count === 1 ? 'one oven load' : `${numberInWords(count, 12)} oven loads`;
 
@@ -79,14 +63,14 @@ export const enGbTimetable: TimetableWords = {
   clocksBack: 'Clocks go back an hour early this morning; times are as the clock shows them afterwards.',
   bound: (later) => `With these oven loads no timetable could begin more than ${later} later.`,
   boundReached: 'With these oven loads no timetable could begin later.',
-  loadsProven: (loads) => `${capital(loadsOf(loads))}; fewer are not possible.`,
+  loadsProven: (loads) => `${capitalised(loadsOf(loads))}; fewer are not possible.`,
   loadsBound: (loads, least) =>
-    `${capital(loadsOf(loads))}; no fewer were found, and fewer than ${numberInWords(least, 12)} are not possible.`,
+    `${capitalised(loadsOf(loads))}; no fewer were found, and fewer than ${numberInWords(least, 12)} are not possible.`,
   allOrders: 'all',
   load: (number) => `Load ${number}`,
   planTitle: (orders) => `Oven plan: ${orders}`,
   planLead: (loads) =>
-    `${capital(loadsOf(loads))}, seen from above with the door in front. Each tin has its number in the list below its load.`,
+    `${capitalised(loadsOf(loads))}, seen from above with the door in front. Each tin has its number in the list below its load.`,
   gaps: (air, wall, width, depth) =>
     `Shelves of ${width} × ${depth} mm; ${air} mm of air between tins, ${wall} mm to walls, door and fan.`,
   when: (day, inAt, outBy) => `${day}: in at ${inAt}, the last out by ${outBy}.`,

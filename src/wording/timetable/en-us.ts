@@ -1,6 +1,7 @@
 /** American English for timetables and oven plans: what differs from British. */
 import { inAmerican } from '../american.ts';
-import { enGbTimetable, monthName } from './en-gb.ts';
+import { monthName } from '../date.ts';
+import { enGbTimetable } from './en-gb.ts';
 import type { TimetableWords } from './timetable-words.ts';
 
 const gb = inAmerican(enGbTimetable);
