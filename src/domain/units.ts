@@ -6,7 +6,17 @@
  */
 export type LengthUnit = 'mm' | 'cm' | 'in';
 export type MassUnit = 'g' | 'kg' | 'oz' | 'lb';
-export type VolumeUnit = 'ml' | 'l' | 'tsp' | 'tbsp' | 'cup' | 'us fl oz' | 'uk fl oz' | 'uk pint';
+export type VolumeUnit =
+  | 'ml'
+  | 'l'
+  | 'tsp'
+  | 'tbsp'
+  | 'cup'
+  | 'us fl oz'
+  | 'uk fl oz'
+  | 'uk pint'
+  | 'us pint'
+  | 'us qt';
 
 export const MM_PER: Record<LengthUnit, number> = { mm: 1, cm: 10, in: 25.4 };
 
@@ -22,11 +32,11 @@ export const ML_PER: Record<VolumeUnit, number> = {
   'us fl oz': 29.5735295625,
   'uk fl oz': 28.4130625,
   'uk pint': 568.26125,
+  'us pint': 473.176473,
+  'us qt': 946.352946,
 };
 
-export const MM2_PER_IN2 = 25.4 * 25.4;
 export const MM3_PER_ML = 1000;
-export const PT_PER_MM = 72 / 25.4;
 
 /** Degrees Celsius from degrees Fahrenheit, exact. */
 export function celsiusFromFahrenheit(fahrenheit: number): number {

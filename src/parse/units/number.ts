@@ -20,7 +20,7 @@ const VULGAR: Record<string, number> = {
   '⅞': 7 / 8,
 };
 
-export const VULGAR_SIGNS = Object.keys(VULGAR).join('');
+const VULGAR_SIGNS = Object.keys(VULGAR).join('');
 
 // At most nine digits a run: more is a slip, and nothing can overflow.
 const WHOLE_AND_FRACTION = /^(\d{1,9}) +(\d{1,3})[/⁄](\d{1,3})(?![\d.])/;

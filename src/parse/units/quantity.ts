@@ -51,7 +51,7 @@ export function plainSpaces(text: string): string {
   return text.replace(/[\u00a0\u2009\u202f\t]/g, ' ');
 }
 
-const UNIT_WORD = /^ *([^\d\s.,;+-]+(?: (?:fl|oz|pint)\b\.?)*)/i;
+const UNIT_WORD = /^ *([^\d\s.,;+-]+(?: (?:fl|oz|pint|qt|quarts?)\b\.?)*)/i;
 
 function unitProblem<U extends string>(spelling: string, number: string, kind: QuantityKind<U>): Problem {
   const choice = kind.ambiguous?.[spelling.toLowerCase()];

@@ -8,7 +8,7 @@ export interface VolumeAsWritten {
   unit: VolumeUnit;
 }
 
-export const VOLUME_SPELLINGS: Readonly<Record<string, VolumeUnit>> = {
+const VOLUME_SPELLINGS: Readonly<Record<string, VolumeUnit>> = {
   ml: 'ml',
   millilitre: 'ml',
   millilitres: 'ml',
@@ -30,8 +30,14 @@ export const VOLUME_SPELLINGS: Readonly<Record<string, VolumeUnit>> = {
   'us fl oz': 'us fl oz',
   'uk fl oz': 'uk fl oz',
   'uk pint': 'uk pint',
+  'us pint': 'us pint',
+  'us qt': 'us qt',
+  'us quart': 'us qt',
+  'us quarts': 'us qt',
 };
 
+const PINT = "'us pint' (473 ml) or 'uk pint' (568 ml)";
+const QUART = "'us qt' (946 ml), or ml";
 const FL_OZ = "'us fl oz' (29.6 ml) or 'uk fl oz' (28.4 ml)";
 
 const VOLUME: QuantityKind<VolumeUnit> = {
@@ -42,8 +48,11 @@ const VOLUME: QuantityKind<VolumeUnit> = {
   ambiguous: {
     'fl oz': FL_OZ,
     'fl. oz': FL_OZ,
-    pint: "'uk pint' (568 ml), or ml",
-    pints: "'uk pint' (568 ml), or ml",
+    pint: PINT,
+    pints: PINT,
+    qt: QUART,
+    quart: QUART,
+    quarts: QUART,
   },
   compound: false,
   example: '30 ml, 1.2 l or 2 tsp',

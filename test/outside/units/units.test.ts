@@ -21,6 +21,7 @@ const WRITTEN: Record<string, () => number> = {
   '1 US teaspoon (nutrition labelling)': () => ml('1 tsp'),
   '1 UK fluid ounce': () => ml('1 uk fl oz'),
   '1 UK pint': () => ml('1 uk pint'),
+  '1 US liquid quart': () => ml('1 us qt'),
 };
 
 function mm(text: string): number {

@@ -106,6 +106,8 @@ describe('the other quantities', () => {
     ['½ cup', 118.29411825],
     ['4 us fl oz', 118.29411825],
     ['1 uk pint', 568.26125],
+    ['1 us pint', 473.176473],
+    ['5 us qt', 4731.76473],
   ])('parseVolume: %s is %d ml', (text, ml) => {
     const volume = outcome(parseVolume(text));
     expect(typeof volume === 'string' ? volume : volume.ml).toBeCloseTo(ml, 6);
@@ -114,6 +116,7 @@ describe('the other quantities', () => {
   it('a fluid ounce or a pint alone is refused, because it differs between the UK and the US', () => {
     expect(outcome(parseVolume('4 fl oz'))).toBe('unit-ambiguous');
     expect(outcome(parseVolume('1 pint'))).toBe('unit-ambiguous');
+    expect(outcome(parseVolume('5 qt'))).toBe('unit-ambiguous');
   });
 
   it('shares are percentages up to 100', () => {
