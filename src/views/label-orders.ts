@@ -1,11 +1,13 @@
 /**
- * The labels of an order: one for each kind of cake in it, from what really goes into its mix and onto it. The
- * day it is made is left to write: it is the day it is finished, and only the baker knows that for certain.
+ * The labels of an order: one for each kind of cake in it, from what really goes into its mix and onto it. Their
+ * days are those of the week's timetable; a week without one leaves them to write by hand.
  */
 
-import type { LabelFinish, LabelInput, WeighedIn } from '../compute/labels/label.ts';
+import type { LabelFacts, LabelFinish, LabelInput, WeighedIn } from '../compute/labels/label.ts';
 import { spongeUsual } from '../compute/labels/sponge-usual.ts';
 import type { PlannedOrder, PlannedTier } from '../compute/orders/plan-order.ts';
+import { tierId } from '../compute/orders/work-of.ts';
+import { type TierDays, tierDays } from '../compute/timeline/tier-days.ts';
 import type { Content } from '../domain/content.ts';
 import type { LabelSettings } from '../domain/label-settings.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
@@ -13,7 +15,7 @@ import { labelOutcome } from './label.ts';
 import type { LabelOutcome } from './label.types.ts';
 import { labelFoodName } from './label-food-name.ts';
 import { sampleLabels } from './label-samples.ts';
-import { workedOrders } from './planned-orders.ts';
+import { type WorkedOrder, type WorkedWeek, workedOrders } from './planned-orders.ts';
 
 type OrderLabelContent = Pick<Content, 'kitchen' | 'ingredients' | 'label' | 'business'>;
 
@@ -55,10 +57,19 @@ function settingsFor({ order }: PlannedOrder, { label }: OrderLabelContent): Lab
   return atStall ? { ...label, sale: 'prepacked for direct sale' } : label;
 }
 
+type Days = Pick<LabelFacts, 'madeOn' | 'bakedOn' | 'finishesMadeOn' | 'handOverOn'>;
+
+function daysOf({ order }: PlannedOrder, days: TierDays | null): Days {
+  if (days === null) return { madeOn: null };
+  const { finishedOn: madeOn, bakedOn, finishesMadeOn } = days;
+  return { madeOn, bakedOn, finishesMadeOn, handOverOn: order.handOver.localTime.slice(0, 10) };
+}
+
 /** The input of a tier's label; of one cake where the tier has several. */
-export function tierLabelInput(
+function tierLabelInput(
   planned: PlannedOrder,
   tier: PlannedTier,
+  days: TierDays | null,
   content: OrderLabelContent,
 ): LabelInput {
   const { recipe } = tier;
@@ -80,18 +91,38 @@ export function tierLabelInput(
     business: content.business,
     portions: tier.portionsEach !== null && tier.portionsEach > 0 ? tier.portionsEach : null,
     named: null,
-    facts: { madeOn: null, inedible: inedibleIn(planned, content), reference: planned.order.reference },
+    facts: {
+      ...daysOf(planned, days),
+      inedible: inedibleIn(planned, content),
+      reference: planned.order.reference,
+    },
   };
 }
 
+/** The days of an order's tier by its week's timetable. */
+function daysIn(weeks: readonly WorkedWeek[], order: WorkedOrder, tierAt: number): TierDays | null {
+  const week = weeks.find(({ planned }) => planned.week === order.week);
+  if (week === undefined || !week.plan.ok) return null;
+  const of = { orderId: order.planned.order.id, tierId: tierId(tierAt) };
+  return tierDays(week.plan.value, of, week.room.calendar);
+}
+
 /** The labels of one order, tier by tier. */
-export function labelsOfOrder(planned: PlannedOrder, content: OrderLabelContent): OrderLabels {
+function labelsOfOrder(
+  worked: WorkedOrder,
+  weeks: readonly WorkedWeek[],
+  content: OrderLabelContent,
+): OrderLabels {
+  const { planned } = worked;
   const { order, tiers } = planned;
   return {
     orderId: order.id,
     reference: order.reference,
     labels: tiers.map((tier) => ({
-      ...labelOutcome(tierLabelInput(planned, tier, content), content.kitchen),
+      ...labelOutcome(
+        tierLabelInput(planned, tier, daysIn(weeks, worked, tier.at), content),
+        content.kitchen,
+      ),
       copies: tier.count,
     })),
   };
@@ -112,7 +143,8 @@ export function orderLabels(content: Content): OrderLabels[] {
         finishes.every(({ finishId }) => has(content.finishes, finishId)),
     );
   if (!whole) return [];
-  return workedOrders(content).orders.map(({ planned }) => labelsOfOrder(planned, content));
+  const { orders, weeks } = workedOrders(content);
+  return orders.map((order) => labelsOfOrder(order, weeks, content));
 }
 
 /** All labels of a kitchen by the folder of their files: samples, then those of its orders. */

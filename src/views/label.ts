@@ -27,7 +27,7 @@ function ingredientOf(entry: Label['entries'][number], words: LabelWords): Label
 
 function viewOf(parts: LabelParts, kitchen: LabelKitchen): LabelView {
   const { label, input, words } = parts;
-  const { keepsDays } = label.durability;
+  const { keepsDays, decidedBy, countsFrom } = label.durability;
   return {
     id: label.id,
     kitchenName: kitchen.name,
@@ -43,7 +43,7 @@ function viewOf(parts: LabelParts, kitchen: LabelKitchen): LabelView {
     mayContain: label.mayContain.map((allergen) => words.allergens[allergen]),
     finished: { value: label.finishedG, unit: 'g', text: formatNumber(label.finishedG, 0) },
     keeps: { value: keepsDays, unit: 'days', text: formatNumber(keepsDays, 0) },
-    keepsText: words.keeps(keepsDays, label.durability.decidedBy),
+    keepsText: words.keeps(keepsDays, decidedBy, countsFrom === null ? null : words.date(countsFrom)),
     storageText: input.settings.storage ?? words.storage[label.storage],
     notes: labelNotes(parts),
     cautions: [

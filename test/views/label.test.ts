@@ -115,6 +115,30 @@ describe('the orders of the demo', () => {
     expect(textOf(view, 'storage')).toMatch(/Not in a fridge/);
   });
 
+  it('carry the day to eat them by, counted from the days of the timetable', () => {
+    // W48 bakes the three tiers on Thursday the 26th; the sponge keeps four days (common practice), so Monday.
+    const view = labelOf('three-tiers-for-sixty', 0);
+    expect(textOf(view, 'date')).toBe('Best before: 30 November 2026');
+    expect(view.keepsText).toContain('Equal-weights vanilla sponge, made on 26 November 2026');
+    for (const { labels } of orders) {
+      for (const { view: label } of labels)
+        expect(label?.lines.find(({ id }) => id === 'date')?.toWrite).toBe(false);
+    }
+  });
+
+  it('leave the day to write where the week has no timetable', () => {
+    const work = { ...content.work, workingDay: { fromMin: 600, toMin: 630 } };
+    const weeks = content.weeks.map((week) => ({
+      ...week,
+      calendar: {
+        ...week.calendar,
+        days: week.calendar.days.map((day) => ({ ...day, workToMinute: day.workFromMinute + 30 })),
+      },
+    }));
+    const [first] = orderLabels({ ...content, work, weeks });
+    expect(first?.labels[0]?.view?.lines.find(({ id }) => id === 'date')?.toWrite).toBe(true);
+  });
+
   it('are prepacked for direct sale at a stall', () => {
     expect(labelOf('fair-trays', 0).sale).toBe('prepacked for direct sale');
     expect(labelOf('three-tiers-for-sixty', 0).sale).toBe('made to order');

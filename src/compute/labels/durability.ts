@@ -1,6 +1,6 @@
 /**
- * How long may it be kept, and where? As long as the part that keeps the shortest, sponge or finish, and never
- * longer than the kitchen promises. Food that spoils fast gets a date to use it by: Regulation (EU) No 1169/2011
+ * How long may it be kept, and where? Each part from the day it was made: the sponge from its baking, a finish from
+ * its making, the kitchen's own promise from the day the cake is finished. The part that is over first decides. Food that spoils fast gets a date to use it by: Regulation (EU) No 1169/2011
  * Article 24 (from memory). Keeping times are common practice, no source; 8 °C or below for chilled food: Food
  * Safety and Hygiene (England) Regulations 2013 Schedule 4 (from memory).
  */
@@ -14,7 +14,7 @@ import { usedFinishes } from './used-finishes.ts';
 const DAY_MS = 86_400_000;
 
 /** The day `days` after an ISO date; both are days of the calendar, without clock or zone. */
-export function daysAfter(isoDate: string, days: number): string {
+function daysAfter(isoDate: string, days: number): string {
   return new Date(Date.parse(`${isoDate}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
 }
 
@@ -27,29 +27,61 @@ const underSheet = (finishes: readonly Finish[], input: LabelInput): boolean =>
   finishes.some(({ chilled, use }) => chilled && use.rolled === undefined) &&
   input.finishes.some(({ use }) => use === 'rolled');
 
-/** Chilled filling under a rolled sheet: out of the fridge and eaten on the day. */
-const SAME_DAY: Limit = [null, 0];
+/** How long one part keeps, and from which day; the day is null until it is known. */
+interface Limit {
+  name: string | null;
+  days: number;
+  from: string | null;
+}
 
-type Limit = [name: string | null, days: number];
+const dateOf = ({ days, from }: Limit): string | null => (from === null ? null : daysAfter(from, days));
 
-/** What keeps the shortest decides. */
-export function durabilityOf(input: LabelInput): Durability {
+/** ISO dates compare as text; a part without a day goes by its days alone. */
+function endsBefore(one: Limit, other: Limit): boolean {
+  const [end, otherEnd] = [dateOf(one), dateOf(other)];
+  return end === null || otherEnd === null ? one.days < other.days : end < otherEnd;
+}
+
+function limitsOf(input: LabelInput): Limit[] {
   const finishes = finishesOf(input);
-  const limits: Limit[] = [
-    ...input.sponges.map(({ name, keepsDays }): Limit => [name, keepsDays]),
-    ...finishes.map(({ name, keepsDays }): Limit => [name, keepsDays]),
-    ...(underSheet(finishes, input) ? [SAME_DAY] : []),
-    ...(input.settings.durabilityDays === undefined ? [] : [[null, input.settings.durabilityDays] as Limit]),
+  const { madeOn, bakedOn, finishesMadeOn = {}, handOverOn } = input.facts;
+  const { durabilityDays } = input.settings;
+  // A part counts from its own day only where the day of the whole is known too.
+  const since = (day: string | undefined): string | null => (madeOn === null ? null : (day ?? madeOn));
+  return [
+    ...input.sponges.map(({ name, keepsDays }) => ({ name, days: keepsDays, from: since(bakedOn) })),
+    ...finishes.map(({ id, name, keepsDays }) => ({
+      name,
+      days: keepsDays,
+      from: since(finishesMadeOn[id]),
+    })),
+    // Chilled filling under a rolled sheet: out of the fridge and eaten on the day.
+    ...(underSheet(finishes, input) ? [{ name: null, days: 0, from: since(handOverOn) }] : []),
+    ...(durabilityDays === undefined ? [] : [{ name: null, days: durabilityDays, from: since(undefined) }]),
   ];
-  const [decidedBy, keepsDays] = limits.reduce((least, one) => (one[1] < least[1] ? one : least));
-  const perishable = finishes.some(({ kind, chilled }) => kind === 'cream' || chilled);
-  const { madeOn } = input.facts;
+}
+
+/**
+ * What is over first decides.
+ * @example baked on 24 November keeping 4 days, filled on the 26th with what keeps 3: the sponge decides: 28 November
+ */
+export function durabilityOf(input: LabelInput): Durability {
+  const least = limitsOf(input).reduce((first, one) => (endsBefore(one, first) ? one : first));
+  const perishable = finishesOf(input).some(({ kind, chilled }) => kind === 'cream' || chilled);
   return {
-    keepsDays,
-    decidedBy,
+    keepsDays: least.days,
+    decidedBy: least.name,
     kind: perishable ? 'use by' : 'best before',
-    date: madeOn === null ? null : daysAfter(madeOn, keepsDays),
+    date: dateOf(least),
+    countsFrom: least.from,
   };
+}
+
+/** Whether the cake would be past its keeping when it changes hands. */
+export function isPastKeeping(input: LabelInput): boolean {
+  const { date } = durabilityOf(input);
+  const { madeOn, handOverOn = madeOn } = input.facts;
+  return date !== null && handOverOn !== null && date < handOverOn;
 }
 
 /** Where it is kept, from filling and coating together. */

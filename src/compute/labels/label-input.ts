@@ -33,8 +33,13 @@ export interface LabelFinish {
 
 /** What only an order knows; a sample has none of it. */
 export interface LabelFacts {
-  /** Durability counts from here, ISO date; null: the label leaves a place to write it. */
+  /** Day on which the cake is finished, ISO date; null: the label leaves a place to write its date. */
   madeOn: string | null;
+  /** Day on which the sponge left the oven, and each finish was made, by id; left out: the day it is finished. */
+  bakedOn?: string;
+  finishesMadeOn?: Readonly<Record<string, string>>;
+  /** Day on which it changes hands; left out: the day it is finished. A cake past its keeping by then has no label. */
+  handOverOn?: string;
   /** What must come off before it is eaten: supports, toppers, wired flowers. */
   inedible: readonly string[];
   /** The order's code, printed so that a label finds its order; null on a sample. */

@@ -8,6 +8,7 @@ import type { Problem } from '../../domain/problem.ts';
 import { finishClashes } from '../finishes/clashes.ts';
 import { lawfulNames, mustBeNamed, singular, tellingWords, unlawfulNames } from './allergen-words.ts';
 import { finishWeighedIn } from './bowl.ts';
+import { durabilityOf, isPastKeeping } from './durability.ts';
 import { toldAllergens } from './ingredient-list.ts';
 import type { LabelInput } from './label-input.ts';
 import { leftOutIn } from './left-out.ts';
@@ -134,9 +135,21 @@ function clashProblems({ finishes }: LabelInput): Problem[] {
     );
 }
 
+/** Baked or filled so early that it is past its keeping when the customer gets it. */
+function keepingProblems(input: LabelInput): Problem[] {
+  if (!isPastKeeping(input)) return [];
+  const { decidedBy, keepsDays, countsFrom, date } = durabilityOf(input);
+  const what = `${decidedBy ?? input.foodName}, made on ${countsFrom}, keeps ${keepsDays} days, to ${date}`;
+  const message = `${what}: before the cake changes hands on ${input.facts.handOverOn ?? input.facts.madeOn}.`;
+  return [refusal('label-past-keeping', message, 'Make it later: free the hands or the oven on those days.')];
+}
+
 /** Every reason against this label; none when it can be made. */
 export function labelProblems(input: LabelInput): Problem[] {
   const weights = weightProblems(input);
-  const rest = weights.length > 0 ? [] : [...ingredientProblems(input), ...untrueNames(input)];
+  const rest =
+    weights.length > 0
+      ? []
+      : [...ingredientProblems(input), ...untrueNames(input), ...keepingProblems(input)];
   return [...nameProblems(input), ...weights, ...rest, ...clashProblems(input)];
 }

@@ -88,7 +88,7 @@ function assembled(input: LabelInput, bowl: Bowl): Label {
  * The label of a cake. Fails with every reason at once: `label-allergens-missing`, `label-allergen-unnamed`,
  * `label-allergen-name`, `label-ingredient-unknown`, `label-cream-under-sheet`, `label-claim`,
  * `label-name-missing`,
- * `label-name-untrue`, `label-weight`, `label-empty`, `label-portions`.
+ * `label-name-untrue`, `label-weight`, `label-empty`, `label-portions`, `label-past-keeping`.
  * @example labelOf({ …, foodName: 'Orange sponge cake' }) // { ok: true, value: { entries, allergens, … } }
  */
 export function labelOf(input: LabelInput): Result<Label> {

@@ -50,6 +50,8 @@ export interface Durability {
   kind: 'use by' | 'best before';
   /** ISO date; null until it is known when the cake was made. */
   date: string | null;
+  /** Day on which what decides was made, ISO date; null while unknown. */
+  countsFrom: string | null;
 }
 
 export interface Label {

@@ -88,8 +88,12 @@ export const enGbLabel: LabelWords = {
     'A draft: check it against your local rules, and against the packets you used, before it goes on a cake.',
   exempt:
     'Small makers who sell straight to the eater need no nutrition table; one that is given must be right. These figures are worked out, not measured.',
-  keeps: (days, decidedBy) =>
-    `${days === 0 ? 'To be eaten on the day' : days === 1 ? 'Keeps a day' : `Keeps ${days} days`}${decidedBy === null ? '' : `, as long as the part that keeps the shortest: ${decidedBy}`}.`,
+  keeps: (days, decidedBy, from) => {
+    const long = days === 0 ? 'To be eaten on the day' : days === 1 ? 'Keeps a day' : `Keeps ${days} days`;
+    if (decidedBy === null) return `${long}${from === null ? '' : `, counted from ${from}`}.`;
+    const since = from === null ? '' : `, made on ${from}`;
+    return `${long}, as long as the part that is over first: ${decidedBy}${since}.`;
+  },
   needs: {
     name: 'the name of the food',
     ingredients: 'the list of ingredients',

@@ -60,7 +60,8 @@ export interface LabelWords {
   card: { title: string; crossContact: string; ask: string };
   draft: string;
   exempt: string;
-  keeps: (days: number, decidedBy: string | null) => string;
+  /** `from` is the day it counts from, in words; null while unknown. */
+  keeps: (days: number, decidedBy: string | null, from: string | null) => string;
   needs: Record<LabelElement, string>;
   /** 'Sold' and then: */
   sale: Record<KindOfSale, string>;

@@ -325,6 +325,46 @@ describe('keeping', () => {
     expect(on('2026-12-30')).toBe('2027-01-02');
   });
 
+  it('counts each part from its own day, and the part that is over first decides', () => {
+    // Worked by hand: sponge of the 24th keeps 4 days, to the 28th; buttercream of the 26th 3 days, to the 29th.
+    const facts = {
+      madeOn: '2026-11-27',
+      bakedOn: '2026-11-24',
+      finishesMadeOn: { buttercream: '2026-11-26' },
+      inedible: [],
+      reference: null,
+    };
+    expect(made({ facts }).durability).toEqual({
+      keepsDays: 4,
+      decidedBy: 'Sponge',
+      kind: 'best before',
+      date: '2026-11-28',
+      countsFrom: '2026-11-24',
+    });
+    // A day later from the oven, the buttercream (29th) and the sponge (29th) end together; the sponge stands first.
+    expect(made({ facts: { ...facts, bakedOn: '2026-11-25' } }).durability.date).toBe('2026-11-29');
+    // The kitchen's own promise counts from the finished cake: 1 day after the 27th.
+    const settings = { ...labelInput().settings, durabilityDays: 1 };
+    expect(made({ facts: { ...facts, bakedOn: '2026-11-26' }, settings }).durability).toMatchObject({
+      date: '2026-11-28',
+      decidedBy: null,
+      countsFrom: '2026-11-27',
+    });
+  });
+
+  it('is refused where the cake would be past its keeping when it changes hands', () => {
+    const facts = { madeOn: '2026-11-27', bakedOn: '2026-11-24', inedible: [], reference: null };
+    const on = (handOverOn: string) => labelOf({ ...labelInput(), facts: { ...facts, handOverOn } });
+    expect(on('2026-11-28').ok).toBe(true);
+    const late = on('2026-11-29');
+    expect(late.ok ? [] : late.problems.map(({ code, message }) => [code, message])).toEqual([
+      [
+        'label-past-keeping',
+        'Sponge, made on 2026-11-24, keeps 4 days, to 2026-11-28: before the cake changes hands on 2026-11-29.',
+      ],
+    ]);
+  });
+
   it('goes by filling and coating together', () => {
     expect(made({ finishes: [JAM] }).storage).toBe('box');
     expect(made().storage).toBe('cool');
