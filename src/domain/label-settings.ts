@@ -58,7 +58,7 @@ export interface LabelSettings {
 }
 
 /** A label for a cake box, four to a sheet, and a card to stand beside a cake; our own sizes. */
-export const USUAL_LABEL_SIZES: readonly LabelSize[] = [
+const USUAL_LABEL_SIZES: readonly LabelSize[] = [
   { widthMm: 85, heightMm: 110 },
   { widthMm: 85, heightMm: 55 },
 ];

@@ -29,8 +29,3 @@ export function wholeMinor(exactMinor: number): Minor {
 export function isMoney(minor: number): boolean {
   return Number.isSafeInteger(minor) && minor >= 0;
 }
-
-/** Up to the next multiple of `stepMinor`: the next 50 p. A multiple stays as it is. */
-export function upToStep(minor: Minor, stepMinor: Minor): Minor {
-  return Math.ceil(minor / stepMinor) * stepMinor;
-}

@@ -29,7 +29,7 @@ export const USUAL_OVEN_ROOM: OvenRoom = {
 };
 
 /** How long mixed batter may wait for the oven, by how it was mixed: common practice, no source. */
-export const USUAL_STANDING_MIN: Record<MixingMethod, number> = {
+const USUAL_STANDING_MIN: Record<MixingMethod, number> = {
   creamed: 30,
   'all-in-one': 20,
   whisked: 5,

@@ -29,7 +29,7 @@ function parseStep(text: string, currency: Currency): Result<number> {
 }
 
 /** The currency that every sum in the content is in; pounds when the kitchen names none. */
-export function readCurrency(reader: YamlReader): Currency {
+function readCurrency(reader: YamlReader): Currency {
   const code = reader.text('currency');
   return CURRENCIES.find((currency) => currency.code === code) ?? NO_COSTS.currency;
 }

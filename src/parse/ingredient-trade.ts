@@ -18,7 +18,7 @@ const SHARES_MAY_MISS = 0.015;
 type Measured = Pick<Ingredient, 'id' | 'eggPart' | 'densityGPerMl'>;
 
 /** The packs of an ingredient, smallest first; two of one size are refused. */
-export function readPacks(reader: YamlReader, item: Measured, currency: Currency): Pack[] | undefined {
+function readPacks(reader: YamlReader, item: Measured, currency: Currency): Pack[] | undefined {
   if (!reader.has(item.id, 'packs')) return undefined;
   const packs: Pack[] = [];
   for (let index = 0; index < reader.items(item.id, 'packs'); index += 1) {
@@ -58,7 +58,7 @@ function compoundPart(reader: YamlReader, id: string, name: string): CompoundPar
 }
 
 /** What it is made of; the shares must come to the whole. */
-export function readCompound(reader: YamlReader, id: string): CompoundPart[] | undefined {
+function readCompound(reader: YamlReader, id: string): CompoundPart[] | undefined {
   if (!reader.has(id, 'compound')) return undefined;
   const names = reader.keys(id, 'compound');
   const parts = names.flatMap((name) => compoundPart(reader, id, name) ?? []);
@@ -107,7 +107,7 @@ function impossible(values: Nutrients): string | null {
 }
 
 /** Food values of 100 g; what is left out of a list that is given is 0 g. */
-export function readNutrients(reader: YamlReader, id: string): Nutrients | undefined {
+function readNutrients(reader: YamlReader, id: string): Nutrients | undefined {
   const path = [id, 'nutrients', 'per_100_g'] as const;
   if (!reader.has(...path)) return undefined;
   const values = Object.fromEntries(

@@ -19,7 +19,7 @@ interface IsoWeek {
  * The ISO week of a date.
  * @example isoWeek('2027-01-01') // { id: '2026-W53', from: '2026-12-28', to: '2027-01-03' }
  */
-export function isoWeek(isoDate: string): IsoWeek {
+function isoWeek(isoDate: string): IsoWeek {
   const date = LocalDate.parse(isoDate);
   const monday = date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
   const week = date.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);

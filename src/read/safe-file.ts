@@ -9,7 +9,7 @@ import { fail, type Result, succeed } from '../domain/result.ts';
 import { error } from '../parse/problems.ts';
 import { quote } from '../parse/quote.ts';
 
-export const LARGEST_BYTES = 1_048_576;
+const LARGEST_BYTES = 1_048_576;
 
 export type Found = 'file' | 'folder' | 'link' | 'other' | 'nothing';
 

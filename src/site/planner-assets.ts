@@ -10,9 +10,9 @@ import type { Asset } from './site-assets.ts';
 
 export const PLANNER_SCRIPT = 'script/planner.js';
 export const PLANNER_DATA = 'script/planner-data.js';
-export const PRINT_SCRIPT = 'script/print.js';
-export const READER_SCRIPT = 'script/kitchen.js';
-export const PRINT_DATA = 'script/print-data.js';
+const PRINT_SCRIPT = 'script/print.js';
+const READER_SCRIPT = 'script/kitchen.js';
+const PRINT_DATA = 'script/print-data.js';
 
 /** A script may hold any text, but no tag that would end it, and no line end that old engines refuse. */
 const scriptJson = (value: unknown): string =>

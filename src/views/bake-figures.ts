@@ -34,7 +34,7 @@ export const minutesFigure = (minutes: number): Figure => ({
 });
 
 /** Whether this kitchen's baker is told to put the core in. */
-export const usesCore = (guidance: BakeGuidance, oven: OvenSetting): boolean =>
+const usesCore = (guidance: BakeGuidance, oven: OvenSetting): boolean =>
   guidance.coreIsWorthIt && guidance.withCore !== null && oven.core !== 'none';
 
 /** The way that is recommended, and the other where there is one. */

@@ -33,10 +33,10 @@ export interface DownloadsView {
 }
 
 /** Where the site keeps its copy of a built file, so that it still works when only the site is published. */
-export const downloadPath = (builtPath: string): string => `files/${builtPath}`;
+const downloadPath = (builtPath: string): string => `files/${builtPath}`;
 
 /** Bytes as people say them: 48300 is '48 kB', 1250000 is '1.3 MB'. */
-export function formatBytes(byteCount: number): string {
+function formatBytes(byteCount: number): string {
   if (byteCount >= 1_000_000) return `${formatNumber(byteCount / 1_000_000, 1)} MB`;
   return `${formatNumber(Math.max(1, byteCount / 1000), 0)} kB`;
 }

@@ -21,7 +21,7 @@ function alsoText({ suits }: Flavour, words: FlavourWords, and: string): string 
 }
 
 /** One flavour of the content. */
-export function flavourView(flavour: Flavour, content: FlavourContent): FlavourView {
+function flavourView(flavour: Flavour, content: FlavourContent): FlavourView {
   const words = flavourWordsFor(content.kitchen.locale);
   const { and } = wordsFor(content.kitchen.locale);
   const recipes = content.recipes.filter(({ id }) => flavour.suits.recipeIds.includes(id));

@@ -30,7 +30,7 @@ function joined(runs: readonly LabelRun[]): LabelRun[] {
 }
 
 /** '27.6 %': one decimal below ten per cent and above alike, as 3.1 % asks for. */
-export const percentText = (share: number): string => `${formatNumber(share * 100, 1)}\u00a0%`;
+const percentText = (share: number): string => `${formatNumber(share * 100, 1)}\u00a0%`;
 
 /** A percentage, or past the whole the grams that went into 100 g. */
 function quidText(name: string, share: number, words: LabelWords): string {

@@ -56,7 +56,7 @@ function bakedLevels(tin: Tin, recipes: readonly Recipe[], words: TemplateWords)
 }
 
 /** The lines of a levelling strip: the layers from the board upwards, then the heights as baked. */
-export function levelsFor(
+function levelsFor(
   tin: Tin,
   recipes: readonly Recipe[],
   finishing: FinishingSettings,

@@ -55,7 +55,7 @@ export const SECTION_LINKS: readonly SectionLink[] = [
 const HOME: SectionLink = { section: 'home', path: 'index.html' };
 
 /** The way from a page back to the site's root: rootFrom('tins/round-6.html') is '../'. */
-export function rootFrom(path: string): string {
+function rootFrom(path: string): string {
   return '../'.repeat(path.split('/').length - 1);
 }
 

@@ -60,11 +60,10 @@ export type BakeContent = Pick<Content, 'kitchen'> &
   Partial<Pick<Content, 'bakeLog' | 'altitudeM' | 'ingredients'>>;
 
 /** The core that guidance speaks of: the kitchen's own, or a hollow one it might buy. */
-export const spokenCore = ({ core }: OvenSetting): 'hollow' | 'solid' =>
-  core === 'solid' ? 'solid' : 'hollow';
+const spokenCore = ({ core }: OvenSetting): 'hollow' | 'solid' => (core === 'solid' ? 'solid' : 'hollow');
 
 /** The model's constants at a kitchen's altitude. */
-export const constantsAt = (altitudeM: number | null): BakeConstants => ({
+const constantsAt = (altitudeM: number | null): BakeConstants => ({
   ...BAKE_CONSTANTS,
   centreC: doneAtAltitudeC(altitudeM ?? 0, BAKE_CONSTANTS.centreC),
 });

@@ -90,7 +90,7 @@ function stackHeightMm(mix: Mix, { finishing }: StackContent): number {
 }
 
 /** A stack as it is told; null when its tins cannot be baked in that recipe. */
-export function stackChoice(stack: TierStack, recipe: Recipe, content: StackContent): StackChoice | null {
+function stackChoice(stack: TierStack, recipe: Recipe, content: StackContent): StackChoice | null {
   const { kitchen } = content;
   const tins = stack.tinIds.flatMap((id) => kitchen.tins.find((tin) => tin.id === id) ?? []);
   const mix = mixOf(tins, recipe, content);

@@ -12,7 +12,7 @@ import { guide, lineSteps, type PieceShape, shapeOf } from './lining-template-st
 /** Supports are 6 to 12 mm across, common practice; what matters is the cross in the middle of the circle. */
 export const SUPPORT_MARK_MM = 10;
 /** A dowel with room to turn. */
-export const DOWEL_HOLE_MM = 12;
+const DOWEL_HOLE_MM = 12;
 const CROSS_MM = 3;
 const BACK_MARK_MM = 12;
 /** Of the back mark below the outline. */

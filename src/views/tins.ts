@@ -102,7 +102,7 @@ function tinFill(chart: TinChartView, row: TinChartRow, own: TinWords): TinFill 
 }
 
 /** One tin's page; the charts give what fills one of it. */
-export function tinView(tin: Tin, charts: readonly TinChartView[], words: Words): TinView {
+function tinView(tin: Tin, charts: readonly TinChartView[], words: Words): TinView {
   const own = tinWordsFor(words.locale);
   const path = tinPath(tin.id);
   const size = tinSize(tin, words);

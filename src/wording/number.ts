@@ -13,7 +13,7 @@ export interface NumberMarks {
 }
 
 /** A comma and a full stop, as in English. */
-export const ENGLISH_MARKS: NumberMarks = { thousands: ',', decimal: '.' };
+const ENGLISH_MARKS: NumberMarks = { thousands: ',', decimal: '.' };
 
 /**
  * A number with exactly `decimals` digits after the point.

@@ -5,7 +5,7 @@
 import { formatEighths } from './fraction.ts';
 
 /** Amounts from this weight up are printed in grams only. */
-export const SPOONS_BELOW_G = 5;
+const SPOONS_BELOW_G = 5;
 
 /** Spoon sets go down to an eighth; above one spoonful quarters are near enough. */
 function toSpoonSet(teaspoons: number): number {

@@ -77,7 +77,7 @@ function notesOf(measured: Measures, tin: Tin, words: Words, format: Format, uni
 }
 
 /** '8-petal', otherwise the shape's own word. */
-export function shapeWord(shape: Shape, words: Words): string {
+function shapeWord(shape: Shape, words: Words): string {
   return shape.kind === 'petal' ? words.sizeNotes.petals(shape.petals) : words.shapes[shape.kind];
 }
 

@@ -1,3 +1,4 @@
+/** Long because every promise of `mix --json` and every way of asking it stand together. */
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';

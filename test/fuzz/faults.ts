@@ -20,7 +20,7 @@ function textFault(text: string, path: string): string | null {
 }
 
 /** The first thing in a value that is not plain, finite and safe; null when there is none. */
-export function valueFault(value: unknown, path = 'value'): string | null {
+function valueFault(value: unknown, path = 'value'): string | null {
   switch (typeof value) {
     case 'number':
       return Number.isFinite(value) && Math.abs(value) < LARGEST ? null : `${path} is ${value}`;

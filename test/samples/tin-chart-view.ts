@@ -1,6 +1,7 @@
 /**
  * Two tin charts with the shape of real ones and invented figures, for tests of drawing and layout: a sponge of five
  * ingredients over eighteen rows, and a fruit cake of eleven ingredients. Nothing here proves a computation.
+ * Long because it is a table of figures.
  */
 import { tinBaseOutline, tinBoundsMm, tinOutline } from '../../src/compute/shapes/index.ts';
 import type { TinForm } from '../../src/domain/tin.ts';

@@ -6,7 +6,7 @@ import type { Tin } from '../../src/domain/tin.ts';
 const INCH = 25.4;
 
 /** A square plate of 120 mm with a square hole of 60 mm: area 10 800 mm², walls 720 mm. */
-export const FRAME_OUTLINE: Outline = {
+const FRAME_OUTLINE: Outline = {
   rings: [60, 30].map((half) => ({
     start: { x: -half, y: -half },
     segments: [
@@ -69,7 +69,7 @@ export const TIN_OF_KIND: { [K in ShapeKind]: Tin } = {
   measured: tin('old-bowl', 'Old fluted tin', { kind: 'measured', volumeMl: 1850 }, 75),
 };
 
-export const TAPERED_TINS: Tin[] = [
+const TAPERED_TINS: Tin[] = [
   tin(
     'round-8-tapered',
     'Tapered eight-inch round',
@@ -97,7 +97,7 @@ export const TAPERED_TINS: Tin[] = [
 ];
 
 /** A ten-inch ring that holds a little less water than its formula says. */
-export const WATER_MEASURED_RING: Tin = { ...TIN_OF_KIND.ring, id: 'ring-10-water', measuredVolumeMl: 3400 };
+const WATER_MEASURED_RING: Tin = { ...TIN_OF_KIND.ring, id: 'ring-10-water', measuredVolumeMl: 3400 };
 
 /** Every sample, one of each kind first. */
 export const SAMPLE_TINS: Tin[] = [...Object.values(TIN_OF_KIND), ...TAPERED_TINS, WATER_MEASURED_RING];

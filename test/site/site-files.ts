@@ -41,7 +41,7 @@ export function somePages(site: string): string[] {
 const ADDRESS = /\s(?:href|src|srcset|action|poster|data)="([^"]*)"/g;
 
 /** Every address that a page names. */
-export const addressesIn = (html: string): string[] =>
+const addressesIn = (html: string): string[] =>
   // Where the page stands once it is published is told to machines, not followed.
   [...html.replace(/<link rel="canonical"[^>]*>/g, '').matchAll(ADDRESS)].map(([, address = '']) =>
     address.replaceAll('&amp;', '&'),

@@ -77,7 +77,7 @@ const LOGO = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9" onload="
 <path d="M0 0L9 9" fill="#74304D" style="background:url(x)"/><foreignObject><p>no</p></foreignObject></svg>`;
 
 /** Writes the kitchen's content files. */
-export function writeSmallKitchen(folder: string): void {
+function writeSmallKitchen(folder: string): void {
   write(folder, 'kitchen.yaml', KITCHEN);
   write(folder, 'ingredients.yaml', INGREDIENTS);
   write(folder, 'recipes/plain.md', recipe('Plain <em>cake</em>', ''));
@@ -92,7 +92,7 @@ export function writeSmallKitchen(folder: string): void {
 }
 
 /** Builds a content folder's site, with a print and two data files standing in for the rest of a build. */
-export async function builtSite(contentDir: string): Promise<BuiltKitchen> {
+async function builtSite(contentDir: string): Promise<BuiltKitchen> {
   const folder = mkdtempSync(join(tmpdir(), 'tinwright-site-'));
   const { content, problems } = await readContent(contentDir);
   if (content === null) throw new Error(JSON.stringify(problems, null, 1));

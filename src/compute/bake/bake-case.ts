@@ -59,7 +59,7 @@ export function neutralBake(bake: BakeCase, usual: BakeConstants): Result<Neutra
 }
 
 /** Time factor of a tin's material; 1 for those that nobody has given a figure for. */
-export function materialFactor(material: TinMaterial | undefined, constants: BakeConstants): number {
+function materialFactor(material: TinMaterial | undefined, constants: BakeConstants): number {
   if (material === 'dark') return constants.darkTin;
   return material === 'bright aluminium' ? constants.shinyTin : 1;
 }

@@ -17,7 +17,7 @@ const COOLEST_C = 120;
 const HOTTEST_C = 220;
 
 /** Minutes until the edge is at 95 °C. */
-export function edgeMinutes(acrossMm: number, ovenC: number): number {
+function edgeMinutes(acrossMm: number, ovenC: number): number {
   return 27.5 * ((ovenC - 100) / 60) ** -0.857 * (acrossMm / 25.4 / 8) ** 0.135;
 }
 

@@ -17,7 +17,7 @@ interface SideSeries {
 }
 
 /** θ of the middle as a function of minutes. */
-export function centreTheta(solid: BakeSolid, constants: BakeConstants): (minutes: number) => number {
+function centreTheta(solid: BakeSolid, constants: BakeConstants): (minutes: number) => number {
   const series: SideSeries[] = solid.sides.map((side) => ({
     side,
     terms: seriesTerms(side.geometry, (constants.kappaPerM * side.halfMm) / 1000, UNFELT_FOURIER),
@@ -36,7 +36,7 @@ export function fourierNumber(halfMm: number, constants: BakeConstants, minutes:
 }
 
 /** The part of the way to the oven's heat that is still to go when the middle is done; null when it never is. */
-export function doneTheta(ovenC: number, doneC: number, batterC: number): number | null {
+function doneTheta(ovenC: number, doneC: number, batterC: number): number | null {
   return ovenC > doneC && doneC > batterC ? (ovenC - doneC) / (ovenC - batterC) : null;
 }
 

@@ -65,6 +65,6 @@ function elongatedBlock(form: TinForm, { kind }: Shape): [number, number] | null
 }
 
 /** Radius of the round that bakes like a plan of this area and wall length, mm. */
-export function equivalentRadiusMm(areaMm2: number, wallsMm: number): number {
+function equivalentRadiusMm(areaMm2: number, wallsMm: number): number {
   return Math.sqrt(((2 * areaMm2) / wallsMm) * Math.sqrt(areaMm2 / Math.PI));
 }

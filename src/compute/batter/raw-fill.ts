@@ -9,7 +9,7 @@ import type { Tin } from '../../domain/tin.ts';
 import { heightForVolumeMm, volumeMl } from '../shapes/index.ts';
 
 /** A cake under two fifths of the tin's depth bakes in the shade of the wall: common practice, no source. */
-export const SHALLOW_SHARE = 0.4;
+const SHALLOW_SHARE = 0.4;
 
 export interface RawFill {
   rawVolumeMl: number;

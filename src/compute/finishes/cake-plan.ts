@@ -50,7 +50,7 @@ function distinct(ring: Point[]): Point[] {
 }
 
 /** Outline → flattened rings without repeated points. */
-export function ringsOf(outline: Outline): Point[][] {
+function ringsOf(outline: Outline): Point[][] {
   return flattenOutline(outline, FLATTEN_MM).map(distinct);
 }
 

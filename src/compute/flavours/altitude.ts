@@ -18,7 +18,7 @@ interface AltitudeRow extends AltitudeShares {
 }
 
 const TBSP_PER_CUP = 16;
-export const ALTITUDE_ROWS: readonly AltitudeRow[] = [
+const ALTITUDE_ROWS: readonly AltitudeRow[] = [
   { feet: 3000, powder: -1 / 8, sugar: -0.5 / TBSP_PER_CUP, liquid: 1.5 / TBSP_PER_CUP },
   { feet: 5000, powder: -3 / 16, sugar: -1 / TBSP_PER_CUP, liquid: 3 / TBSP_PER_CUP },
   { feet: 7000, powder: -1 / 4, sugar: -2 / TBSP_PER_CUP, liquid: 3.5 / TBSP_PER_CUP },

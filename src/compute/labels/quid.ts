@@ -30,7 +30,7 @@ const shares = (words: ReadonlySet<string>, text: string): boolean =>
   wordsOf(text).some((word) => words.has(word));
 
 /** What the words of the food's name point at; flavourings weighed on the fine scale are left out. */
-export function namedIn({ foodName, finishes }: LabelInput, bowl: Bowl): string[] {
+function namedIn({ foodName, finishes }: LabelInput, bowl: Bowl): string[] {
   const words = new Set(wordsOf(promisedIn(foodName)));
   const used = new Map(bowl.lines.map(({ ingredient }) => [ingredient.id, ingredient]));
   const bulky = [...used.values()].filter(({ fine, role }) => !fine && role !== 'raising');

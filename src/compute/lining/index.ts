@@ -1,2 +1,2 @@
 /** What the rest of the house may use of lining papers. */
-export { type LinedWall, type LiningPiece, type LiningSettings, liningPieces } from './lining-pieces.ts';
+export { type LiningPiece, type LiningSettings, liningPieces } from './lining-pieces.ts';

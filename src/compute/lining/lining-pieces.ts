@@ -13,7 +13,7 @@ import { basePaper } from './base-paper.ts';
 import type { LiningPiece, LiningSettings } from './lining-piece.ts';
 import { roundWall, slopingPanels, strip } from './wall-paper.ts';
 
-export type { LinedWall, LiningPiece, LiningSettings } from './lining-piece.ts';
+export type { LiningPiece, LiningSettings } from './lining-piece.ts';
 
 function uprightWalls(outline: Outline | null, depthMm: number, settings: LiningSettings): LiningPiece[] {
   if (outline === null) return [];

@@ -18,9 +18,9 @@ import { checkLoadInput } from './input.ts';
 import { type BatterAsk, type LoadItems, loadItems } from './items.ts';
 import { type MixerLoad, mixerLoads } from './mixer-load.ts';
 
-export { type BowlLimit, bowlLimitG } from './bowl.ts';
+export { bowlLimitG } from './bowl.ts';
 export type { BatterAsk } from './items.ts';
-export type { LoadShare, MixerLoad } from './mixer-load.ts';
+export type { MixerLoad } from './mixer-load.ts';
 
 export interface LoadInput {
   /** Batter for one tin, g, and how many such tins; their order is the index that loads refer to. */

@@ -25,7 +25,7 @@ export interface NutritionOutcome {
   missing: string[];
 }
 
-export const NUTRIENT_KEYS = [
+const NUTRIENT_KEYS = [
   'fatG',
   'saturatesG',
   'carbohydrateG',

@@ -25,7 +25,7 @@ function stepAreaMm2({ from: p, segment }: Step): number {
 }
 
 /** Area inside one ring, mm², not quantised: positive when it runs counter-clockwise. */
-export function ringSignedAreaMm2(ring: Ring): number {
+function ringSignedAreaMm2(ring: Ring): number {
   return stepsOf(ring).reduce((sum, step) => sum + stepAreaMm2(step), 0);
 }
 

@@ -40,7 +40,7 @@ function flattenStep({ from, segment }: Step, toleranceMm: number): Point[] {
 }
 
 /** One ring as a polygon; the closing edge is implied, the first point is not repeated. */
-export function flattenRing(ring: Ring, toleranceMm: number): Point[] {
+function flattenRing(ring: Ring, toleranceMm: number): Point[] {
   const ends = stepsOf(ring).flatMap((step) => flattenStep(step, toleranceMm));
   return [ring.start, ...ends.slice(0, -1)];
 }

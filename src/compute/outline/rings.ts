@@ -3,7 +3,7 @@ import type { Outline, Point, Ring, Segment } from '../../domain/outline.ts';
 import { arcOf, FULL_TURN } from './arc.ts';
 
 /** A closed ring of straight lines through the points; null for fewer than two. */
-export function polygonRing(points: readonly Point[]): Ring | null {
+function polygonRing(points: readonly Point[]): Ring | null {
   const [start, ...rest] = points;
   if (start === undefined || rest.length === 0) return null;
   return { start, segments: [...rest, start].map((to): Segment => ({ kind: 'line', to })) };

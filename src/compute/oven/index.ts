@@ -1,14 +1,12 @@
 /** What the rest of the house may use of the oven. */
 export {
   fillShelves,
-  mightFillShelves,
   type OvenMemory,
-  type OvenPlace,
   ovenMemory,
   standingRoom,
 } from './fill-shelves.ts';
 export { type Footprint, tinFootprint, turnedFootprint } from './footprint.ts';
-export { type Grouping, groupBatches } from './group-batches.ts';
+export { groupBatches } from './group-batches.ts';
 export {
   footprintsOf,
   goTogether,
@@ -17,5 +15,5 @@ export {
   type OvenRules,
   type OvenTin,
 } from './load-rules.ts';
-export { type Place, placeTins, type ShelfAnswer } from './place-tins.ts';
-export { areaFits, pairFits, reachOf, type ShelfRoom } from './shelf.ts';
+export { type Place, placeTins } from './place-tins.ts';
+export type { ShelfRoom } from './shelf.ts';

@@ -1,13 +1,6 @@
 /** Area of a polygon inside an upright rectangle: cut by one side after another (Sutherland and Hodgman). */
 import type { Point } from '../../domain/outline.ts';
 
-export interface Cell {
-  minX: number;
-  minY: number;
-  maxX: number;
-  maxY: number;
-}
-
 type Axis = 'x' | 'y';
 
 function crossing(a: Point, b: Point, axis: Axis, at: number): Point {

@@ -12,7 +12,7 @@ const SHIFTS = 16;
 const FLATTEN_MM = 0.05;
 /** A piece short of whole by less than this is whole: flattening, not cake. */
 const WHOLE = 0.999;
-export const GOOD_PIECE = 0.75;
+const GOOD_PIECE = 0.75;
 
 export interface GridPiece {
   xMm: number;

@@ -11,7 +11,7 @@ export const MOST_MOVED = 0.02;
 const STEPS_G = [
   500, 200, 100, 50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001,
 ] as const;
-export const FINEST_STEP_G = 0.001;
+const FINEST_STEP_G = 0.001;
 
 /** Floating noise must not push 125 g off its 5 g step. */
 const SLACK = 1e-9;

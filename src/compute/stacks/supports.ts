@@ -11,7 +11,7 @@ import { PER_MM, wholePaths } from '../finishes/grown-area.ts';
 import type { CakePlan } from '../finishes/plan.ts';
 import { ringLength } from '../outline/ring-length.ts';
 
-export const SUPPORT_INSET_MM = 25;
+const SUPPORT_INSET_MM = 25;
 const LEAST = 4;
 const SMALL_MM = 4 * MM_PER.in;
 const SMALL = 3;

@@ -44,7 +44,7 @@ interface Making {
 }
 
 /** Bowlfuls in order, those of a divided tin together. */
-export function linkedBowlfuls(bowlfuls: readonly Bowlful[]): Bowlful[][] {
+function linkedBowlfuls(bowlfuls: readonly Bowlful[]): Bowlful[][] {
   const groups: Bowlful[][] = [];
   let open = new Map<string, number>();
   for (const bowlful of bowlfuls) {
@@ -73,7 +73,7 @@ const ovenTin = ({ tier, count }: BatchTin, rules: OvenRules): OvenTin => ({
 });
 
 /** Minutes from the first stir until the bowl is clean again. */
-export function mixingMin({ bowlful, tins }: BatchBowlful, { times }: WorkRoom): number {
+function mixingMin({ bowlful, tins }: BatchBowlful, { times }: WorkRoom): number {
   const filled = tins.reduce((sum, { count }) => sum + count, 0);
   return times.mixMin[bowlful.method] + times.fillTinMin * filled + times.washBowlMin;
 }

@@ -13,7 +13,7 @@ export const freeLane = (): Lane => ({ from: [], to: [] });
 export const freeLanes = (count: number): Lane[] => Array.from({ length: count }, freeLane);
 
 /** Latest start of a free stretch of so many minutes that ends by then. */
-export function latestFree({ from, to }: Lane, minutes: number, endBy: Minute): Minute {
+function latestFree({ from, to }: Lane, minutes: number, endBy: Minute): Minute {
   let end = endBy;
   for (let at = lastBelow(from, end); at >= 0; at -= 1) {
     if ((to[at] ?? 0) <= end - minutes) break;
@@ -40,8 +40,7 @@ export function latestInLanes(lanes: readonly Lane[], count: number, minutes: nu
   return starts[count - 1] ?? Number.NEGATIVE_INFINITY;
 }
 
-export const isFree = (lane: Lane, from: Minute, to: Minute): boolean =>
-  latestFree(lane, to - from, to) === from;
+const isFree = (lane: Lane, from: Minute, to: Minute): boolean => latestFree(lane, to - from, to) === from;
 
 /** Marks a stretch as busy in so many free lanes; an empty stretch takes nothing. */
 export function book(lanes: readonly Lane[], count: number, from: Minute, to: Minute): void {

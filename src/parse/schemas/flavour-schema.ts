@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { MIXING_METHODS } from '../../domain/recipe.ts';
-import { keys, line, mass, paragraph, proportion, share } from './keys.ts';
+import { keys, line, mass, paragraph, share } from './keys.ts';
 
 const basis = (): z.ZodString =>
   line('A role (flour, sugar, fat, egg, liquid, raising …), batter, or an ingredient', 'flour');
@@ -9,19 +9,19 @@ const replace = keys({
   share: share('How much of it comes out', '15 %'),
   of: basis(),
   with: line('The ingredient that goes in instead', 'cocoa'),
-  portion: proportion('What goes in for what comes out, by weight; 100 % when left out', '100 %').optional(),
+  portion: share('What goes in for what comes out, by weight; 100 % when left out', '100 %').optional(),
 });
 
 const add = keys({
   ingredient: line('What is added', 'milk'),
-  amount: proportion('Weight against what stands after of', '100 %').optional(),
+  amount: share('Weight against what stands after of', '100 %').optional(),
   of: basis().optional(),
   per_kg: mass('Weight for each kilogram of batter', '30 g').optional(),
 });
 
 const multiply = keys({
   of: basis(),
-  by: proportion('Its new weight against its old', '90 %'),
+  by: share('Its new weight against its old', '90 %'),
 });
 
 /** Exactly one of these; the parser says so in words. */

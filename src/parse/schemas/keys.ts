@@ -46,7 +46,6 @@ export const share = (description: string, ...examples: string[]): z.ZodString =
   quantity(description, examples, `${NUMBER}.*%$`);
 export const density = (description: string, ...examples: string[]): z.ZodString =>
   quantity(description, examples, `${NUMBER}.*g/ml$`);
-export const proportion = share;
 export const perArea = (description: string, ...examples: string[]): z.ZodString =>
   quantity(description, examples, `${NUMBER}.*g/cm[2²]$`);
 export const days = (description: string, ...examples: string[]): z.ZodString =>

@@ -118,7 +118,7 @@ function depthOf(
 }
 
 /** The shape a description starts with, or why it cannot be told. */
-export function shapeNamed(word: string): Result<{ kind: ShapeKind; petals?: number }> {
+function shapeNamed(word: string): Result<{ kind: ShapeKind; petals?: number }> {
   const match = SHAPE_NAME.exec(word);
   const kind = SHAPE_KINDS.find((known) => known === match?.[1]?.toLowerCase());
   const names = SHAPE_KINDS.map((known) => (known === 'petal' ? 'petal6' : known));

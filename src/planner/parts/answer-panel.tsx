@@ -3,7 +3,6 @@ import type { Warning } from '../../domain/problem.ts';
 import type { Caution } from '../../views/figure.ts';
 import type { PlanFinish, PlanLoad, PlanTin, PlanView } from '../../views/plan.types.ts';
 import type { Amount, ChartColumn } from '../../views/tin-chart.types.ts';
-import type { WorkingStep } from '../../views/working.types.ts';
 import type { PlannerWords } from '../../wording/planner/index.ts';
 
 export interface AnswerProps {
@@ -121,7 +120,7 @@ function Finish({ finish, words, unit }: { finish: PlanFinish; words: PlannerWor
   );
 }
 
-export function Warnings({ warnings, word }: { warnings: Warning[]; word: string }) {
+function Warnings({ warnings, word }: { warnings: Warning[]; word: string }) {
   return (
     <>
       {warnings.map(({ code, message }) => (
@@ -142,53 +141,6 @@ function Cautions({ cautions, word }: { cautions: Caution[]; word: string }) {
         </p>
       ))}
     </div>
-  );
-}
-
-function Steps({ steps }: { steps: WorkingStep[] }) {
-  return (
-    <ol class="steps">
-      {steps.map((step, at) => (
-        <li class="step" key={`${step.id} ${at}`}>
-          <h5>{step.title}</h5>
-          {step.inputs.length > 0 && (
-            <dl class="inputs">
-              {step.inputs.map(({ label, text }, input) => (
-                <div key={`${label} ${input}`}>
-                  <dt>{label}</dt>
-                  <dd>{text}</dd>
-                </div>
-              ))}
-            </dl>
-          )}
-          <p class="sum">
-            <span class="operation">{step.operation}</span> = <b class="output">{step.output.text}</b>{' '}
-            <span class="output-label">{step.output.label}</span>
-          </p>
-          <p class="rule">
-            {step.rule} <span class="source">{step.source}</span>
-          </p>
-        </li>
-      ))}
-    </ol>
-  );
-}
-
-function Working({ view, words }: AnswerProps) {
-  const { answer } = words;
-  return (
-    <details class="working">
-      <summary>{answer.working}</summary>
-      <p>{answer.workingLead}</p>
-      <h4>{answer.sameForAll}</h4>
-      <Steps steps={view.working.shared} />
-      {view.working.rows.map((row) => (
-        <section key={row.anchor}>
-          <h4>{row.title}</h4>
-          <Steps steps={row.steps} />
-        </section>
-      ))}
-    </details>
   );
 }
 
@@ -243,7 +195,6 @@ export function AnswerPanel(props: AnswerProps) {
         </p>
       ))}
       <Cautions cautions={view.cautions} word={answer.caution} />
-      <Working {...props} />
     </>
   );
 }

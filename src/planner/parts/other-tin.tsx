@@ -27,11 +27,7 @@ const MEASURES: Record<ShapeName, readonly SizeName[]> = {
 const SHAPES = Object.keys(MEASURES) as ShapeName[];
 
 /** 'round 7in x 3in', as `mix --tins` reads it. */
-export function description(
-  shape: ShapeName,
-  sizes: Partial<Record<SizeName, string>>,
-  unit: 'in' | 'mm',
-): string {
+function description(shape: ShapeName, sizes: Partial<Record<SizeName, string>>, unit: 'in' | 'mm'): string {
   const length = (name: SizeName): string => `${(sizes[name] ?? '').trim()}${unit}`;
   const deep = ` x ${length('depth')}`;
   switch (shape) {

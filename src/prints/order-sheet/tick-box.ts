@@ -3,10 +3,10 @@ import { lineWeightPt, rectangle } from '../sheet/rules.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Cell, Column, Drawing } from '../sheet/table/types.ts';
 
-export const TICK_MM = 4.3;
+const TICK_MM = 4.3;
 
 /** `alt` is read aloud: 'to tick'. */
-export const tickBox = (alt: string, { inks }: SheetContext): Drawing => ({
+const tickBox = (alt: string, { inks }: SheetContext): Drawing => ({
   widthMm: TICK_MM,
   heightMm: TICK_MM,
   alt,

@@ -45,7 +45,7 @@ export interface Frame {
 
 /** A line above the frame and one below. */
 export const HEAD_MM = 4.6;
-export const FOOT_MM = 5.4;
+const FOOT_MM = 5.4;
 export const COLUMN_GAP_MM = 5;
 
 export const frameOf = ({ widthMm, heightMm, marginMm }: CardForm): Frame => ({

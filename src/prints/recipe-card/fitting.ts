@@ -28,7 +28,7 @@ export interface Fitted {
 }
 
 /** Height of strips one under the other, with the space above the first. */
-export const strippedMm = (strips: readonly Strip[]): number =>
+const strippedMm = (strips: readonly Strip[]): number =>
   strips.reduce((sum, { heightMm, spaceMm }) => sum + spaceMm + heightMm, 0);
 
 /** The same without the space above the first: what they take at the top of a column. */

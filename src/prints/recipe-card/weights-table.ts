@@ -11,7 +11,7 @@ import type { CardForm } from './card-size.ts';
 import { stackedMm } from './fitting.ts';
 
 /** The best few, in order of size. */
-export function tinsOnCard({ tins, sizeRank }: RecipeCardView, count: number): CardTin[] {
+function tinsOnCard({ tins, sizeRank }: RecipeCardView, count: number): CardTin[] {
   return tins
     .map((tin, index) => ({ tin, rank: sizeRank[index] ?? index }))
     .slice(0, count)

@@ -109,7 +109,7 @@ function crossings(coordinate: (t: number) => number, value: number, looks: numb
 
 const SLACK_MM = 1e-6;
 
-export function holds({ minX, minY, maxX, maxY }: Window, { x, y }: Spot): boolean {
+function holds({ minX, minY, maxX, maxY }: Window, { x, y }: Spot): boolean {
   return x >= minX - SLACK_MM && x <= maxX + SLACK_MM && y >= minY - SLACK_MM && y <= maxY + SLACK_MM;
 }
 

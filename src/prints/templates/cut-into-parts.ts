@@ -8,7 +8,7 @@ import type { TemplatePiece } from '../../views/lining-template.types.ts';
 import { clippedCurves, curvesOf, type Spot, spotsAlong, turnedSteps, type Window } from './curves.ts';
 import { type Region, regionOf } from './region.ts';
 
-export const LAP_MM = 12;
+const LAP_MM = 12;
 
 export interface Joint {
   /** Names of the two parts: 'A1–A2'. */
@@ -72,7 +72,7 @@ function bands(mm: number, count: number): Band[] {
   });
 }
 
-export const turnedPiece = (piece: TemplatePiece): TemplatePiece => ({
+const turnedPiece = (piece: TemplatePiece): TemplatePiece => ({
   ...piece,
   cut: turnedSteps(piece.cut),
   guides: piece.guides.map((guide) => ({ ...guide, steps: turnedSteps(guide.steps) })),

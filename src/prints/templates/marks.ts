@@ -20,7 +20,7 @@ function circle({ x, y }: Spot, r: number): PathStep[] {
   ];
 }
 
-export const CROSS_MM = 3;
+const CROSS_MM = 3;
 const CROSS_CIRCLE_MM = 1.8;
 
 /** Cross and circle; the same on both sheets. */

@@ -15,7 +15,7 @@ import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
 import { straightLine } from './marks.ts';
 import type { TemplateLabels } from './template-labels.ts';
 
-export const TEMPLATE_MARGIN_MM = 8;
+const TEMPLATE_MARGIN_MM = 8;
 const HEAD_MM = 12;
 const FOOT_MM = 16;
 const RULER_MM = 100;

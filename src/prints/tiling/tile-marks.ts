@@ -25,7 +25,7 @@ function downCrosses({ window }: Tile): Spot[] {
 }
 
 /** Middles of all crosses, on the sheet. */
-export function crossSpots({ columns, rows, tiles }: TileGrid): Spot[] {
+function crossSpots({ columns, rows, tiles }: TileGrid): Spot[] {
   return tiles.flatMap((tile) => [
     ...(tile.column < columns - 1 ? acrossCrosses(tile) : []),
     ...(tile.row < rows - 1 ? downCrosses(tile) : []),

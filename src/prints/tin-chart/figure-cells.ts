@@ -5,7 +5,7 @@ import { type Paragraph, paragraph } from '../sheet/lines.ts';
 import type { Cell, Column } from '../sheet/table/types.ts';
 import { typeScale } from '../sheet/type-scale.ts';
 
-export const headingWithUnit = (name: string, unit: string): Paragraph[] => [
+const headingWithUnit = (name: string, unit: string): Paragraph[] => [
   paragraph(name, typeScale.columnHead),
   paragraph(unit, typeScale.columnUnit),
 ];

@@ -8,10 +8,10 @@ import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { TypeStyle } from '../sheet/type-scale.ts';
 
 /** Capitals are at least this part of the distance. */
-export const CAPITAL_SHARE = 215;
-export const KEY_DISTANCE_M = 2;
-export const WORD_DISTANCE_M = 1.2;
-export const NOTE_DISTANCE_M = 0.9;
+const CAPITAL_SHARE = 215;
+const KEY_DISTANCE_M = 2;
+const WORD_DISTANCE_M = 1.2;
+const NOTE_DISTANCE_M = 0.9;
 const LEAST_PT = { key: 40, word: 24, note: 18 };
 
 export interface WallType {

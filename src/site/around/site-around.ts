@@ -10,9 +10,9 @@ import { FIND_SCRIPT } from './around-pages.ts';
 import { FIND_INDEX, findables, findIndexScript } from './find-index.ts';
 import { type Pictured, pictures } from './pictures.ts';
 
-export const OFFLINE_SCRIPT = 'script/offline.js';
+const OFFLINE_SCRIPT = 'script/offline.js';
 /** What a message shows of a page that has no picture of its own. */
-export const HOUSE_PICTURE = 'house';
+const HOUSE_PICTURE = 'house';
 
 function pagesToPicture(data: SiteData): Pictured[] {
   return [

@@ -49,7 +49,7 @@ function manifest(data: SiteData): string {
   )}\n`;
 }
 
-export const MANIFEST = 'manifest.webmanifest';
+const MANIFEST = 'manifest.webmanifest';
 
 /** The manifest always; sitemap, feed and robots.txt when it is known where the site will stand. */
 export function siteLists(data: SiteData, paths: readonly string[]): Asset[] {

@@ -25,7 +25,7 @@ import { type RemarkLetters, remarksOf } from './remarks.ts';
 
 const isAllergen = (code: string): boolean => code.startsWith('allergens') || code === 'made-without';
 
-export const rowName = ({ count, tinName }: Pick<TinChartRow, 'count' | 'tinName'>): string =>
+const rowName = ({ count, tinName }: Pick<TinChartRow, 'count' | 'tinName'>): string =>
   count > 1 ? `${count}\u00a0× ${tinName}` : tinName;
 
 /** 'Eggs', 'Yolks': what the chart counts, in the bowl's order; 'Eggs' alone where beaten egg is weighed. */

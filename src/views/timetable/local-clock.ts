@@ -3,13 +3,13 @@ import type { Calendar, CalendarDay, Minute } from '../../domain/calendar.ts';
 import type { TimetableWords } from '../../wording/timetable/index.ts';
 
 /** Minutes that the local clock is ahead of UTC at an instant. */
-export function offsetAt({ offsets }: Calendar, minute: Minute): number {
+function offsetAt({ offsets }: Calendar, minute: Minute): number {
   const found = offsets.findLast(({ fromMinute }) => fromMinute <= minute) ?? offsets[0];
   return found?.offsetMin ?? 0;
 }
 
 /** Minutes after midnight on the local clock, 0 to 1439. */
-export function minuteOfDay(calendar: Calendar, minute: Minute): number {
+function minuteOfDay(calendar: Calendar, minute: Minute): number {
   const local = minute + offsetAt(calendar, minute);
   return local - Math.floor(local / 1440) * 1440;
 }
@@ -21,7 +21,7 @@ export const dayOf = ({ days }: Calendar, minute: Minute): CalendarDay | undefin
 export const clockText = (calendar: Calendar, minute: Minute, words: TimetableWords): string =>
   words.clock(minuteOfDay(calendar, minute));
 
-export const weekdayText = ({ weekday }: CalendarDay, { weekdays }: TimetableWords): string =>
+const weekdayText = ({ weekday }: CalendarDay, { weekdays }: TimetableWords): string =>
   weekdays[weekday - 1] ?? '';
 
 /** 'Thursday 22 October'. */

@@ -3,7 +3,7 @@ import type { Locale } from '../../domain/kitchen.ts';
 import { enGbGlossary } from './en-gb.ts';
 import type { GlossaryWords } from './glossary-words.ts';
 
-export type { GlossaryTerm, GlossaryWords } from './glossary-words.ts';
+export type { GlossaryWords } from './glossary-words.ts';
 
 const american = (text: string): string =>
   text

@@ -12,7 +12,7 @@ export const SETTINGS = FV_ROWS.filter((row) => row.core === 'none');
 const { lagMin, doneSdMin } = BAKE_CONSTANTS;
 
 /** Normal deviates by Box and Muller. */
-export function normals(seed: number): { random: () => number; normal: () => number } {
+function normals(seed: number): { random: () => number; normal: () => number } {
   const random = seeded(seed);
   const normal = (): number => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
   return { random, normal };

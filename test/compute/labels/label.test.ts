@@ -1,3 +1,4 @@
+/** Long because the rules of three jurisdictions are held side by side, case by case. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Label, type LabelInput, labelOf } from '../../../src/compute/labels/label.ts';

@@ -2,6 +2,7 @@
  * The booklet of the built demo, read back: its pages inside the margins, its contents and index leading where they
  * say, its figures those of the chart files, and the file to fold in the order that folding asks for. The quick run
  * reads one paper of the kitchen's own style, the long run both papers in both styles.
+ * Long because all of it reads one parsed booklet.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
