@@ -7,7 +7,7 @@ import { chartInput } from '../views/chart-inputs.ts';
 import { type EggRung, eggRung } from '../views/egg-ladder.ts';
 import { planInOunces } from '../views/in-ounces.ts';
 import { type MixJson, mixJson } from '../views/mix-json.ts';
-import { plan } from '../views/plan.ts';
+import { type Planned, plan } from '../views/plan.ts';
 import type { PlanView } from '../views/plan.types.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
 import type { StackAnswerView } from '../views/portions.types.ts';
@@ -28,6 +28,8 @@ function bakesOf(recipe: Recipe, content: PlannerContent): RecipeBakes {
 
 export interface PlanAnswer {
   view: PlanView;
+  /** What it was worked out from, for its working. */
+  worked: Pick<Planned, 'input' | 'mix'>;
   /** The same answer as `mix --json` gives. */
   json: MixJson;
 }
@@ -46,9 +48,10 @@ export function planAnswer(state: PlanState, published: PlannerContent): Result<
   const { recipe, heightMm, egg = content.kitchen.egg } = question.value;
   const planned = plan({ ...question.value, bakes: bakesOf(recipe, published) }, content);
   if (!planned.ok) return planned;
-  const { view, mix } = planned.value;
+  const { view, mix, input } = planned.value;
   return succeed({
     view: state.mass === 'oz' ? planInOunces(view) : view,
+    worked: { input, mix },
     json: mixJson(mix, {
       finishedHeightMm: heightMm ?? recipe.finishedHeightMm,
       egg,

@@ -16,6 +16,7 @@ import { PrintHere } from './parts/print-here.tsx';
 import { RecipeChoice } from './parts/recipe-choice.tsx';
 import { SendPlan } from './parts/send-plan.tsx';
 import { TinShelf } from './parts/tin-shelf.tsx';
+import { Working } from './parts/working.tsx';
 import { Worktop } from './parts/worktop.tsx';
 import { type PlanState, planFrom, planText } from './plan-state.ts';
 import { useOpenedKitchen } from './use-opened-kitchen.ts';
@@ -54,7 +55,12 @@ function Answer({ state, content, words, answer }: PartProps & { answer: Answere
       </>
     );
   }
-  return <AnswerPanel view={answer.value.view} words={words} unit={state.mass} sizeName={sizeName} />;
+  return (
+    <>
+      <AnswerPanel view={answer.value.view} words={words} unit={state.mass} sizeName={sizeName} />
+      <Working answer={answer.value} words={words} />
+    </>
+  );
 }
 
 /** The plan of the address; a change is written back without a step in the way back. */

@@ -11,6 +11,7 @@ import type {
   TinChartView,
 } from '../views/tin-chart.types.ts';
 import type { WorkingStep, WorkingView } from '../views/working.types.ts';
+import { writtenSteps } from '../views/written-steps.ts';
 import { eggsInWords } from '../wording/eggs.ts';
 import { leftOver } from '../wording/left-over.ts';
 import { type SiteWords, siteWordsFor } from '../wording/site/index.ts';
@@ -41,7 +42,7 @@ export interface ChartPage {
 /** Widest thumbnail in a row, px. */
 const THUMBNAIL_PX = 68;
 /** More columns than this do not fit a page: the rows become blocks. */
-export const MOST_COLUMNS = 8;
+const MOST_COLUMNS = 8;
 
 function labelled(amounts: readonly Amount[], columns: readonly ChartColumn[]): LabelledAmount[] {
   return amounts.map(({ figure, spoons }, index) => {
@@ -135,14 +136,6 @@ export interface WorkingPage {
   shared: WorkingStep[];
   rows: { anchor: string; title: string; steps: WorkingStep[] }[];
 }
-
-/** Squares and cubes as they are written by hand. */
-const written = (operation: string): string =>
-  operation.replace(/\^2(?![\d.])/g, '²').replace(/\^3(?![\d.])/g, '³');
-
-/** Steps with squares and cubes written as such. */
-export const writtenSteps = (steps: readonly WorkingStep[]): WorkingStep[] =>
-  steps.map((step) => ({ ...step, operation: written(step.operation) }));
 
 /** The page that shows how every figure of a chart came about. */
 export function workingPage(working: WorkingView, chart: TinChartView, words: SiteWords): WorkingPage {

@@ -12,9 +12,10 @@ import {
 } from '../views/finishing-tables.ts';
 import { finishPath, type PageHead, pageHead, tinPath, workingPath } from '../views/nav.ts';
 import type { WorkingView } from '../views/working.types.ts';
+import { writtenSteps } from '../views/written-steps.ts';
 import type { FinishingWorkingWords } from '../wording/finishing/index.ts';
 import type { SiteWords } from '../wording/site/index.ts';
-import { type WorkingPage, writtenSteps } from './chart-page.ts';
+import type { WorkingPage } from './chart-page.ts';
 import { markdownHtml } from './markdown.ts';
 
 interface Row {

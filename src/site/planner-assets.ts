@@ -12,6 +12,7 @@ export const PLANNER_SCRIPT = 'script/planner.js';
 export const PLANNER_DATA = 'script/planner-data.js';
 const PRINT_SCRIPT = 'script/print.js';
 const READER_SCRIPT = 'script/kitchen.js';
+const WORKING_SCRIPT = 'script/working.js';
 const PRINT_DATA = 'script/print-data.js';
 
 /** A script may hold any text, but no tag that would end it, and no line end that old engines refuse. */
@@ -45,12 +46,15 @@ function printData({ style, fonts, producer }: PrintHouse): unknown {
 
 /** The planner's two scripts, and the two of the print shop that are fetched when somebody prints. */
 export async function plannerAssets(content: Content, house: PrintHouse): Promise<Asset[]> {
-  const [planner, print, reader] = await Promise.all(['main', 'print-main', 'kitchen-reader'].map(bundleOf));
+  const [planner, print, reader, working] = await Promise.all(
+    ['main', 'print-main', 'kitchen-reader', 'working-main'].map(bundleOf),
+  );
   return [
     { path: PLANNER_SCRIPT, bytes: planner ?? '' },
     { path: PLANNER_DATA, bytes: `window.tinwrightContent=${scriptJson(plannerContent(content))};\n` },
     { path: PRINT_SCRIPT, bytes: print ?? '' },
     { path: READER_SCRIPT, bytes: reader ?? '' },
+    { path: WORKING_SCRIPT, bytes: working ?? '' },
     { path: PRINT_DATA, bytes: `window.tinwrightPrintData=${scriptJson(printData(house))};\n` },
   ];
 }

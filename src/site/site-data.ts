@@ -32,7 +32,7 @@ import { tinsView } from '../views/tins.ts';
 import { finishingWorkingView } from '../views/working-finishing.ts';
 import { type AroundWords, aroundWordsFor } from '../wording/around/index.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
-import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
+import { finishingWorkingWordsFor } from '../wording/finishing/working.ts';
 import { glossaryFor } from '../wording/glossary/index.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';

@@ -37,10 +37,7 @@ export function chartInOunces(view: TinChartView, { locale, scale }: Kitchen): T
 }
 
 /** The plan with every weight in ounces, to 2 % or better. */
-export const planInOunces = (view: PlanView): PlanView => ({
-  ...(shown({ ...view, working: null }) as PlanView),
-  working: view.working,
-});
+export const planInOunces = (view: PlanView): PlanView => shown(view) as PlanView;
 
 const OZ = 'oz';
 const unitInOunces = (unit: string): string => (unit === 'g' ? OZ : unit);

@@ -33,7 +33,6 @@ import type { PlanLoad, PlanTin, PlanView } from './plan.types.ts';
 import { type FinishChoice, planFinishes, unfinishedTins } from './plan-finishes.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import { chartId } from './tin-chart.ts';
-import { planWorking } from './working-plan.ts';
 
 export type PlanContent = Pick<
   Content,
@@ -56,6 +55,8 @@ export interface PlanQuestion {
 }
 
 export interface Planned {
+  /** What the mix was worked out from: `planWorking` tells how. */
+  input: ChartInput;
   mix: Mix;
   view: PlanView;
 }
@@ -182,7 +183,6 @@ function planView(mix: Mix, input: ChartInput, question: PlanQuestion, content: 
         kitchen.locale,
       ),
     ],
-    working: planWorking(input, mix, title, chartId(input)),
   };
 }
 
@@ -202,5 +202,5 @@ export function plan(question: PlanQuestion, content: PlanContent): Result<Plann
       : { ...asked, flavours: input.flavours },
   );
   if (!mix.ok) return mix;
-  return succeed({ mix: mix.value, view: planView(mix.value, input, question, content) });
+  return succeed({ input, mix: mix.value, view: planView(mix.value, input, question, content) });
 }

@@ -4,7 +4,6 @@ import type { BakeFigures, ChartBake } from './bake-figures.types.ts';
 import type { Caution, Figure, Named } from './figure.ts';
 import type { Amount, ChartColumn, EggFigures } from './tin-chart.types.ts';
 import type { TinPicture } from './tin-picture.ts';
-import type { WorkingView } from './working.types.ts';
 
 export interface PlanTin {
   /** The tin's id; a tin described on the spot has its description. */
@@ -73,5 +72,4 @@ export interface PlanView {
   bake: ChartBake | null;
   warnings: Warning[];
   cautions: Caution[];
-  working: WorkingView;
 }

@@ -6,7 +6,8 @@ import { type BakeAdvice, type BakeGroup, WEIGHING_SD } from '../compute/bake/in
 import type { Locale } from '../domain/kitchen.ts';
 import { quantiseMm } from '../domain/quantise.ts';
 import type { Tin } from '../domain/tin.ts';
-import { bakeWordsFor, bakeWorkingWordsFor } from '../wording/bake/index.ts';
+import { bakeWordsFor } from '../wording/bake/index.ts';
+import { bakeWorkingWordsFor } from '../wording/bake/working.ts';
 import { advised, bakedFigure } from './bake-figures.ts';
 import type { Figure } from './figure.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';

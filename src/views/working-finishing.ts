@@ -10,7 +10,7 @@ import { useAmount } from '../compute/finishes/use-amount.ts';
 import type { Finish } from '../domain/finish.ts';
 import { quantiseG } from '../domain/quantise.ts';
 import type { Tin } from '../domain/tin.ts';
-import { finishingWorkingWordsFor } from '../wording/finishing/index.ts';
+import { finishingWorkingWordsFor } from '../wording/finishing/working.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { uncapitalised } from '../wording/sentence-case.ts';
 import { tinSize } from '../wording/tin-size.ts';

@@ -1,6 +1,7 @@
 /** The working behind a plan: each tin's batter and fill, then the bowlfuls of the one mix that fills them all. */
 import type { Mix } from '../compute/mixes/mix.types.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { workingWordsFor } from '../wording/locales/working.ts';
 import { planWordsFor } from '../wording/plan/index.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import { type ChartInput, chartFormula } from './chart-mixes.ts';
@@ -15,12 +16,12 @@ import { loadAsksStep, totalSteps } from './working-totals.ts';
 /** Steps of every bowlful, each with its own ids where there are several. */
 function bowlSteps(mix: Mix, input: ChartInput): StepParts[] {
   const formula = chartFormula(input);
-  const words = wordsFor(input.kitchen.locale);
+  const words = workingWordsFor(input.kitchen.locale);
   return mix.loads.flatMap((load, at) => {
     const prefix = mix.loads.length > 1 ? `load-${at + 1}-` : '';
     const steps = [loadAsksStep(load, mix, prefix), ...loadSteps(load, mix, formula, prefix)];
     if (mix.loads.length < 2) return steps;
-    const name = words.working.load(at + 1);
+    const name = words.load(at + 1);
     return steps.map((step) => ({ ...step, of: step.of === undefined ? name : `${name}, ${step.of}` }));
   });
 }
@@ -30,12 +31,13 @@ export function planWorking(input: ChartInput, mix: Mix, title: string, chartId:
   const { kitchen, recipe, bakes } = input;
   const words = wordsFor(kitchen.locale);
   const own = planWordsFor(kitchen.locale);
-  const worked = (steps: readonly StepParts[]) => steps.map((step) => workingStep(words.working, step));
+  const working = workingWordsFor(kitchen.locale);
+  const worked = (steps: readonly StepParts[]) => steps.map((step) => workingStep(working, step));
   const tins = mix.tins.map((filled): WorkingRow => {
     const baked = bakes ? bakeSteps(bakes, filled.tin, filled.finishedHeightMm, kitchen.locale) : [];
     return {
       anchor: filled.tin.id,
-      title: words.working.rowTitle(
+      title: working.rowTitle(
         words.chart.countOfTin(filled.count, filled.tin.name),
         tinSize(filled.tin, words),
       ),
@@ -46,7 +48,7 @@ export function planWorking(input: ChartInput, mix: Mix, title: string, chartId:
     chartId,
     title,
     shared: [
-      ...worked(sharedSteps(input, mix.density, mix.gPerMl, words)),
+      ...worked(sharedSteps(input, mix.density, mix.gPerMl)),
       ...(bakes ? sharedBakeSteps(bakes, kitchen.locale) : []),
     ],
     rows: [

@@ -4,8 +4,11 @@ import { unitG } from '../compute/eggs/whole-eggs.ts';
 import { volumeToHeightMl } from '../compute/shapes/index.ts';
 import { type EggPart, PART_SHARE } from '../domain/egg.ts';
 import { quantiseMl, quantiseRatio } from '../domain/quantise.ts';
+import { wordsFor } from '../wording/locales/index.ts';
+import { workingWordsFor } from '../wording/locales/working.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
+import type { WorkingWords } from '../wording/working-words.ts';
 import { type ChartInput, chartFormula } from './chart-mixes.ts';
 import type { Figure } from './figure.ts';
 import { computed, given, type StepParts } from './working-numbers.ts';
@@ -75,10 +78,14 @@ function densityStep(density: YieldDensity): StepParts {
 }
 
 /** The log's bakes, and the density once they have joined the proven ones. */
-function loggedSteps({ bakes, logged, gPerMl, provenGPerMl }: YieldDensity, words: Words): StepParts[] {
+function loggedSteps(
+  { bakes, logged, gPerMl, provenGPerMl }: YieldDensity,
+  words: Words,
+  own: WorkingWords,
+): StepParts[] {
   if (logged.length === 0) return [];
   const each = logged.flatMap((bake, at) =>
-    bakeSteps(bake, { prefix: `log-${at + 1}-`, name: words.working.loggedBake(at + 1) }, words),
+    bakeSteps(bake, { prefix: `log-${at + 1}-`, name: own.loggedBake(at + 1) }, words),
   );
   const proven = computed(provenGPerMl, 'g/mL');
   const squared = computed(
@@ -167,18 +174,15 @@ function eggPartStep({ kitchen }: ChartInput, part: EggPart, egg: Figure): StepP
 }
 
 /** Shared steps in the order one would work them. */
-export function sharedSteps(
-  input: ChartInput,
-  density: YieldDensity,
-  gPerMl: number,
-  words: Words,
-): StepParts[] {
+export function sharedSteps(input: ChartInput, density: YieldDensity, gPerMl: number): StepParts[] {
+  const words = wordsFor(input.kitchen.locale);
+  const own = workingWordsFor(input.kitchen.locale);
   return [
     ...density.bakes.flatMap((bake, at) =>
-      bakeSteps(bake, { prefix: `bake-${at + 1}-`, name: words.working.bake(at + 1) }, words),
+      bakeSteps(bake, { prefix: `bake-${at + 1}-`, name: own.bake(at + 1) }, words),
     ),
     densityStep(density),
-    ...loggedSteps(density, words),
+    ...loggedSteps(density, words, own),
     ...growthSteps(density, gPerMl, input.flavours?.growth ?? 1),
     ...eggSteps(input),
   ];

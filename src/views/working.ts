@@ -4,6 +4,7 @@
  */
 
 import { wordsFor } from '../wording/locales/index.ts';
+import { workingWordsFor } from '../wording/locales/working.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
 import { type ChartInput, type ChartMix, chartFormula, chartMixes } from './chart-mixes.ts';
@@ -20,13 +21,13 @@ function withLoadName(steps: StepParts[], name: string): StepParts[] {
   return steps.map((step) => ({ ...step, of: step.of === undefined ? name : `${name}, ${step.of}` }));
 }
 
-function bowlSteps({ mix }: ChartMix, input: ChartInput, words: Words): StepParts[] {
+function bowlSteps({ mix }: ChartMix, input: ChartInput): StepParts[] {
   const formula = chartFormula(input);
   if (mix.loads.length === 1) return mix.loads.flatMap((load) => loadSteps(load, mix, formula, ''));
   return mix.loads.flatMap((load, at) => {
     const prefix = `load-${at + 1}-`;
     const steps = [loadAsksStep(load, mix, prefix), ...loadSteps(load, mix, formula, prefix)];
-    return withLoadName(steps, words.working.load(at + 1));
+    return withLoadName(steps, workingWordsFor(input.kitchen.locale).load(at + 1));
   });
 }
 
@@ -36,13 +37,14 @@ function workingRow(row: ChartMix, input: ChartInput, words: Words): WorkingRow[
   if (filled === undefined) return [];
   const steps = [
     ...tinSteps(input.recipe, mix, filled),
-    ...bowlSteps(row, input, words),
+    ...bowlSteps(row, input),
     ...totalSteps(mix),
     ...receivedSteps(mix, filled),
     ...fillSteps(input.recipe, filled),
   ];
-  const title = words.working.rowTitle(words.chart.countOfTin(count, tin.name), tinSize(tin, words));
-  const worked = steps.map((step) => workingStep(words.working, step));
+  const own = workingWordsFor(input.kitchen.locale);
+  const title = own.rowTitle(words.chart.countOfTin(count, tin.name), tinSize(tin, words));
+  const worked = steps.map((step) => workingStep(own, step));
   const { bakes, kitchen } = input;
   const baked = bakes ? bakeSteps(bakes, tin, filled.finishedHeightMm, kitchen.locale) : [];
   const weight = bakes ? [bakedStep(filled.receivesG, bakes, kitchen.locale)] : [];
@@ -52,14 +54,15 @@ function workingRow(row: ChartMix, input: ChartInput, words: Words): WorkingRow[
 /** The working behind a recipe's tin chart; anchors are the chart's row ids. */
 export function workingView(input: ChartInput, mixes: readonly ChartMix[] = chartMixes(input)): WorkingView {
   const words = wordsFor(input.kitchen.locale);
+  const own = workingWordsFor(input.kitchen.locale);
   const [first] = mixes;
-  const shared = first === undefined ? [] : sharedSteps(input, first.mix.density, first.mix.gPerMl, words);
+  const shared = first === undefined ? [] : sharedSteps(input, first.mix.density, first.mix.gPerMl);
   const named = (input.flavours?.named ?? []).map(({ name }) => name);
   return {
     chartId: chartId(input),
-    title: words.working.title(words.chart.title(input.recipe.name, named)),
+    title: own.title(words.chart.title(input.recipe.name, named)),
     shared: [
-      ...shared.map((step) => workingStep(words.working, step)),
+      ...shared.map((step) => workingStep(own, step)),
       ...(input.bakes ? sharedBakeSteps(input.bakes, input.kitchen.locale) : []),
     ],
     rows: mixes.flatMap((row) => workingRow(row, input, words)),

@@ -5,7 +5,6 @@ import type { Allergen } from '../domain/ingredient.ts';
 import type { Locale } from '../domain/kitchen.ts';
 import type { ShapeKind } from '../domain/shape.ts';
 import type { DateFormat } from './date.ts';
-import type { WorkingWords } from './working-words.ts';
 
 export interface Noun {
   one: string;
@@ -92,5 +91,4 @@ export interface Words {
   cautions: CautionWords;
   allergens: Record<Allergen, string>;
   chart: ChartWords;
-  working: WorkingWords;
 }

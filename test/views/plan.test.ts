@@ -10,6 +10,7 @@ import { mixJson } from '../../src/views/mix-json.ts';
 import { type Planned, plan } from '../../src/views/plan.ts';
 import type { RecipeBakes } from '../../src/views/recipe-bakes.ts';
 import { recipeBakes } from '../../src/views/recipe-bakes.ts';
+import { planWorking } from '../../src/views/working-plan.ts';
 import { ask } from '../commands/support/command-line.ts';
 import { readDemo } from '../samples/demo.ts';
 import { agrees, evaluate } from './arithmetic.ts';
@@ -131,8 +132,9 @@ describe('a plan', () => {
   it('can be worked through from its own text', () => {
     fc.assert(
       fc.property(questions(), (asked) => {
-        const { view } = planned(asked);
-        const steps = [...view.working.shared, ...view.working.rows.flatMap((row) => row.steps)];
+        const { input, mix, view } = planned(asked);
+        const working = planWorking(input, mix, view.title, view.chartId);
+        const steps = [...working.shared, ...working.rows.flatMap((row) => row.steps)];
         const wrong = steps
           .filter(({ operation, output }) => !agrees(operation, output.figure.text, new Map(), 5e-3))
           .map(({ id, operation, output }) => `${id}: ${operation} = ${evaluate(operation)}, ${output.text}`);

@@ -1,11 +1,8 @@
 /** The words about time and heat by locale. */
 import type { Locale } from '../../domain/kitchen.ts';
-import { inAmerican } from '../american.ts';
 import type { BakeWords } from './bake-words.ts';
 import { enGbBake } from './en-gb.ts';
 import { enUsBake } from './en-us.ts';
-import { enGbBakeWorking } from './working-en-gb.ts';
-import type { BakeWorkingWords } from './working-words.ts';
 
 export type { BakeWords } from './bake-words.ts';
 export { type DialTexts, dialTexts } from './dial.ts';
@@ -13,14 +10,6 @@ export { formatBakeMinutes, formatLoggedMinutes, nearestFive } from './minutes.t
 export type { BakeLabel, BakeStepKind, BakeWorkingWords } from './working-words.ts';
 
 const LOCALES: Record<Locale, BakeWords> = { 'en-GB': enGbBake, 'en-US': enUsBake };
-
-const WORKING: Record<Locale, BakeWorkingWords> = {
-  'en-GB': enGbBakeWorking,
-  'en-US': inAmerican(enGbBakeWorking),
-};
-
-/** The words of the working behind bake times. */
-export const bakeWorkingWordsFor = (locale: Locale): BakeWorkingWords => WORKING[locale];
 
 /** The bake words of a locale. */
 export const bakeWordsFor = (locale: Locale): BakeWords => LOCALES[locale];

@@ -1,11 +1,8 @@
 /** The words of the finishing chart by locale. */
 import type { Locale } from '../../domain/kitchen.ts';
-import { inAmerican } from '../american.ts';
 import { enGbFinishing } from './en-gb.ts';
 import { enUsFinishing } from './en-us.ts';
 import type { FinishingWords } from './finishing-words.ts';
-import { enGbFinishingWorking } from './working-en-gb.ts';
-import type { FinishingWorkingWords } from './working-words.ts';
 
 export type { FinishingWords } from './finishing-words.ts';
 export type {
@@ -18,11 +15,3 @@ const LOCALES: Record<Locale, FinishingWords> = { 'en-GB': enGbFinishing, 'en-US
 
 /** The finishing chart's words in a locale. */
 export const finishingWordsFor = (locale: Locale): FinishingWords => LOCALES[locale];
-
-const WORKING: Record<Locale, FinishingWorkingWords> = {
-  'en-GB': enGbFinishingWorking,
-  'en-US': inAmerican(enGbFinishingWorking),
-};
-
-/** The words of the working behind fillings and coatings in a locale. */
-export const finishingWorkingWordsFor = (locale: Locale): FinishingWorkingWords => WORKING[locale];

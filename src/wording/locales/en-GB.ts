@@ -2,7 +2,6 @@
 import { britishDate } from '../date.ts';
 import type { Words } from '../words.ts';
 import { enGBChart } from './en-GB-chart.ts';
-import { enGBWorking } from './en-GB-working.ts';
 import { ENGLISH_NUMBERS } from './english-numbers.ts';
 
 export const enGB: Words = {
@@ -86,5 +85,4 @@ export const enGB: Words = {
     molluscs: 'molluscs',
   },
   chart: enGBChart,
-  working: enGBWorking,
 };

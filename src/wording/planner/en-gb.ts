@@ -93,6 +93,7 @@ export const enGbPlanner: PlannerWords = {
     perCake: 'Cake by cake',
     working: 'How these figures came about',
     workingLead: 'Every step with its numbers, as on the chart’s own working.',
+    workingFailed: 'The steps did not load. Try again where there is a signal.',
     sameForAll: 'The same for every tin',
     check: 'Check',
     caution: 'Caution',

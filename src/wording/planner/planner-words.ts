@@ -91,6 +91,7 @@ export interface PlannerWords {
     perCake: string;
     working: string;
     workingLead: string;
+    workingFailed: string;
     sameForAll: string;
     check: string;
     caution: string;

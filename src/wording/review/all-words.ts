@@ -1,13 +1,16 @@
 /** All words of a locale by area: what a native speaker is asked to read. */
 import type { Locale } from '../../domain/kitchen.ts';
 import { aroundWordsFor } from '../around/index.ts';
-import { bakeWordsFor, bakeWorkingWordsFor } from '../bake/index.ts';
+import { bakeWordsFor } from '../bake/index.ts';
+import { bakeWorkingWordsFor } from '../bake/working.ts';
 import { bookletWordsFor } from '../booklet/index.ts';
-import { finishingWordsFor, finishingWorkingWordsFor } from '../finishing/index.ts';
+import { finishingWordsFor } from '../finishing/index.ts';
+import { finishingWorkingWordsFor } from '../finishing/working.ts';
 import { flavourWordsFor } from '../flavour/index.ts';
 import { glossaryFor } from '../glossary/index.ts';
 import { labelWordsFor } from '../label/index.ts';
 import { wordsFor } from '../locales/index.ts';
+import { workingWordsFor } from '../locales/working.ts';
 import { orderWordsFor } from '../orders/index.ts';
 import { plannerWordsFor } from '../planner/index.ts';
 import { portionsWordsFor } from '../portions/index.ts';
@@ -33,6 +36,7 @@ export const allWords = (locale: Locale): Record<string, unknown> => ({
   site: siteWordsFor(locale),
   stacks: stackWordsFor(locale),
   timetables: timetableWordsFor(locale),
+  working: workingWordsFor(locale),
 });
 
 /** Every sentence by its key, 'site.home.title'; what takes a value is told by its name alone. */
