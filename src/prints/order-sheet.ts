@@ -24,8 +24,10 @@ import type { Block } from './sheet/strip.ts';
 import type { Metrics, Print, PrintPage } from './sheet/surface.ts';
 import { table } from './sheet/table/table.ts';
 
-/** Cautions of mixing and baking; the others belong to the hand-over. */
-const EARLY: readonly string[] = ['raw-batter', 'hot-tins', 'cool'];
+/** Cautions stand beside what they concern; those of neither mixing nor baking belong to the hand-over. */
+const OF_MIXING: readonly string[] = ['raw-batter'];
+const OF_BAKING: readonly string[] = ['hot-tins', 'cool'];
+const EARLY: readonly string[] = [...OF_MIXING, ...OF_BAKING];
 
 /** Where the page is turned: as the order's parts divide best. */
 const TURNS = ['bake', 'finish', 'where the page ends'] as const;
@@ -36,7 +38,7 @@ const SPREAD = 2;
 const headed = (text: string, anchor: string, { look }: Sheet): Block =>
   heading(text, { level: 2, type: look.section, spaceMm: look.gapMm, bookmark: text, anchor });
 
-function factBlocks({ facts, notes }: OrderView, { look }: Sheet): Block[] {
+function factBlocks({ facts }: OrderView, { look }: Sheet): Block {
   const half = Math.ceil(facts.length / 2);
   const lines = (some: OrderView['facts']): Block[] =>
     some.map(({ id, label, text }) =>
@@ -46,31 +48,54 @@ function factBlocks({ facts, notes }: OrderView, { look }: Sheet): Block[] {
         0.8,
       ),
     );
-  return [
-    beside(lines(facts.slice(0, half)), lines(facts.slice(half))),
-    ...(notes === '' ? [] : [textParagraph('notes', paragraph(notes, look.body), 1.5)]),
-  ];
+  return beside(lines(facts.slice(0, half)), lines(facts.slice(half)));
 }
 
-function decisionBlocks({ decisions }: OrderView, { words, look }: Sheet): Block[] {
-  if (decisions.length === 0) return [];
+/** Side by side where there are both, one under the other's room where there is one. */
+const sideBySide = (left: readonly Block[], right: readonly Block[]): Block[] =>
+  left.length === 0 || right.length === 0 ? [...left, ...right] : [beside([...left], [...right])];
+
+/** Notes beside what is settled, then lines for what is still open. */
+function decisionBlocks({ decisions, notes }: OrderView, { words, look }: Sheet): Block[] {
   const settled = decisions.flatMap(({ question, answer }) =>
     answer === null ? [] : [`${question}: ${answer}`],
   );
   const open = decisions.filter(({ answer }) => answer === null);
+  const text = (key: string, said: string): Block[] =>
+    said === '' ? [] : [textParagraph(key, paragraph(said, look.body), 1.5)];
+  const settledText = settled.length === 0 ? '' : `${settled.join('. ')}.`;
   return [
-    ...(settled.length === 0
-      ? []
-      : [textParagraph('settled', paragraph(`${settled.join('. ')}.`, look.body), 1)]),
+    ...sideBySide(text('settled', settledText), text('notes', notes)),
     ...open.map(({ question, byText }) =>
       writeLine(byText === null ? question : words.sheet.openBy(question, byText), look.body),
     ),
   ];
 }
 
+/** Those of the view's cautions as one; nothing where there are none. */
+function cautionOf(
+  codes: readonly string[],
+  { cautions }: OrderView,
+  word: string,
+  { look }: Sheet,
+): Block[] {
+  const texts = cautions.filter(({ code }) => codes.includes(code)).map(({ text }) => text);
+  return texts.length === 0 ? [] : [caution(word, texts.join(' '), look.body)];
+}
+
 /** What is settled, then every bowlful. */
-function mixSection(view: OrderView, sheet: Sheet, code: PageCode | null): Section {
+function mixSection(view: OrderView, sheet: Sheet, code: PageCode | null, cautionWord: string): Section {
   const { words, look } = sheet;
+  const shared: Block[] =
+    view.sharedText === null
+      ? []
+      : [
+          textParagraph(
+            'shared',
+            { spans: [{ text: view.sharedText, font: 'textBold' }], type: look.body },
+            1,
+          ),
+        ];
   return {
     key: 'mix',
     blocks: [
@@ -78,18 +103,10 @@ function mixSection(view: OrderView, sheet: Sheet, code: PageCode | null): Secti
         heading(view.title, { level: 1, type: look.title, bookmark: view.title, anchor: 'order' }),
         code,
       ),
-      ...factBlocks(view, sheet),
+      factBlocks(view, sheet),
       ...decisionBlocks(view, sheet),
       headed(words.steps.mix, 'mix', sheet),
-      ...(view.sharedText === null
-        ? []
-        : [
-            textParagraph(
-              'shared',
-              { spans: [{ text: view.sharedText, font: 'textBold' }], type: look.body },
-              1,
-            ),
-          ]),
+      ...sideBySide(shared, cautionOf(OF_MIXING, view, cautionWord, sheet)),
       ...bowlBlocks(view.batters, sheet),
     ],
   };
@@ -136,14 +153,13 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
 }
 
 function bakeSection(view: OrderView, sheet: Sheet, cautionWord: string): Section {
-  const { words, look } = sheet;
-  const early = view.cautions.filter(({ code }) => EARLY.includes(code));
+  const { words } = sheet;
   return {
     key: 'bake',
     blocks: [
       headed(words.steps.bake, 'bake', sheet),
       table(bakeTable(view.tiers, sheet)),
-      caution(cautionWord, early.map(({ text }) => text).join(' '), look.body),
+      ...cautionOf(OF_BAKING, view, cautionWord, sheet),
     ],
   };
 }
@@ -184,7 +200,7 @@ export function orderSheetPrint(
   for (const { look, turn } of tried) {
     const sheet = { words, look, context };
     const sections = [
-      mixSection(view, sheet, code),
+      mixSection(view, sheet, code, labels.caution),
       { ...bakeSection(view, sheet, labels.caution), startsPage: turn === 'bake' },
       { ...handOverSection(view, sheet, labels.caution), startsPage: turn === 'finish' },
     ];

@@ -65,9 +65,14 @@ describe('order sheets', () => {
     'three-tiers-for-sixty',
     'square-and-round',
     'fair-trays',
-  ])('%s is one spread on A4', (id) => {
-    const { metrics } = fontsOf(content.houseStyle);
-    expect(sheetOf(id)(content.houseStyle, metrics, 'A4').pages).toHaveLength(2);
+  ])('%s is one spread, and the fullest on the shortest paper in the wider style too', (id) => {
+    const styles = [content.houseStyle, ...content.houseStyles.map((one) => one.style)];
+    const all = process.env.TINWRIGHT_LONG !== undefined || id === 'three-tiers-for-sixty';
+    for (const style of all ? styles : styles.slice(0, 1)) {
+      const { metrics } = fontsOf(style);
+      for (const paper of all ? (['A4', 'Letter'] as const) : (['A4'] as const))
+        expect(sheetOf(id)(style, metrics, paper).pages, `${style.name}, ${paper}`).toHaveLength(2);
+    }
   });
 
   it('keep inside the margins, overlap nothing and mark all that they paint, in both styles', async () => {

@@ -32,6 +32,7 @@ export function weightsTable(
   return {
     key,
     paddingMm: look.paddingMm,
+    spaceMm: look.tableGapMm,
     whole: true,
     columns: [
       TICK_COLUMN,
@@ -93,6 +94,7 @@ function fillTable(key: string, bowl: Bowlful, sheet: Sheet): TableSpec {
   return {
     key,
     paddingMm: look.paddingMm,
+    spaceMm: look.tableGapMm,
     whole: true,
     columns: [
       TICK_COLUMN,

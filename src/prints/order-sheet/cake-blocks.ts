@@ -35,6 +35,7 @@ export function bakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
   return {
     key: 'bake',
     paddingMm: look.paddingMm,
+    spaceMm: look.tableGapMm,
     columns: [
       TICK_COLUMN,
       { heading: head(words.table.tier), align: 'left', narrowestMm: 38, widestMm: 62 },
@@ -82,6 +83,7 @@ export function cakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
   return {
     key: 'cakes',
     paddingMm: look.paddingMm,
+    spaceMm: look.tableGapMm,
     columns: [
       TICK_COLUMN,
       { heading: head(words.table.tier), align: 'left', narrowestMm: 24, widestMm: 45 },
@@ -100,6 +102,7 @@ export function boxTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
   return {
     key: 'boxes',
     paddingMm: look.paddingMm,
+    spaceMm: look.tableGapMm,
     columns: [
       TICK_COLUMN,
       { heading: head(t.tier), align: 'left', narrowestMm: 22, widestMm: 40 },

@@ -10,6 +10,8 @@ export interface SheetLook {
   section: TypeStyle;
   paddingMm: number;
   gapMm: number;
+  /** Above the header of a table. */
+  tableGapMm: number;
 }
 
 const STRONG: TypeStyle = { ...typeScale.key, sizePt: 14, leadingPt: 17 };
@@ -23,6 +25,7 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     section: typeScale.section,
     paddingMm: 1,
     gapMm: 5,
+    tableGapMm: 4,
   },
   {
     strong: { ...STRONG, leadingPt: 15.5 },
@@ -32,6 +35,7 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     section: { ...typeScale.section, sizePt: 13.5, leadingPt: 16 },
     paddingMm: 0.35,
     gapMm: 2.8,
+    tableGapMm: 3,
   },
   {
     strong: { ...STRONG, leadingPt: 14.5 },
@@ -41,5 +45,6 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     section: { ...typeScale.section, sizePt: 12, leadingPt: 14 },
     paddingMm: 0.1,
     gapMm: 1.8,
+    tableGapMm: 2,
   },
 ];

@@ -137,7 +137,7 @@ function headOf(key: string, columns: SizedColumn[], widthMm: number, context: S
 
 /** The header goes with the first rows; where a page begins with a later row it is drawn again, as furniture. */
 export function renderedStrips(
-  table: { key: string; zebra: boolean },
+  table: { key: string; zebra: boolean; spaceMm: number },
   columns: SizedColumn[],
   rows: StyledRow[],
   widthMm: number,
@@ -159,7 +159,12 @@ export function renderedStrips(
     keepWithNext: false,
     draw: (surface, xMm, yMm) => surface.artifact(() => hairline(surface, context, xMm, yMm, widthMm)),
   };
-  const first: Strip = { heightMm: head.heightMm, spaceMm: 4, keepWithNext: true, draw: head.draw };
+  const first: Strip = {
+    heightMm: head.heightMm,
+    spaceMm: table.spaceMm,
+    keepWithNext: true,
+    draw: head.draw,
+  };
   const kept = withoutLonely(body);
   return [
     first,

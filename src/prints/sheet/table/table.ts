@@ -8,6 +8,7 @@ import { styledRow } from './style.ts';
 import type { SizedColumn, TableSpec } from './types.ts';
 
 const ROW_PADDING_MM = 1.9;
+const SPACE_MM = 4;
 /** Text keeps clear of the edge of a shaded row. */
 const ZEBRA_INSET_MM = 2;
 
@@ -37,7 +38,7 @@ export const table =
     const columns = sizedFor(spec, widthMm, context);
     if (!columns) throw new Error(`table '${spec.key}' does not fit ${widthMm} mm`);
     const styled = rows.map((row) => styledRow(row, columns, spec.paddingMm ?? ROW_PADDING_MM, context));
-    const look = { key: spec.key, zebra: spec.zebra ?? false };
+    const look = { key: spec.key, zebra: spec.zebra ?? false, spaceMm: spec.spaceMm ?? SPACE_MM };
     const strips = renderedStrips(look, columns, styled, widthMm, context);
     return spec.whole ? keptTogether(strips) : strips;
   };

@@ -51,6 +51,8 @@ export interface TableSpec {
   whole?: boolean;
   /** Space above and below the text of a row. */
   paddingMm?: number;
+  /** Space above the header; 4 mm when left out. */
+  spaceMm?: number;
 }
 
 /** A column with its place and width. */
