@@ -21,7 +21,7 @@ export const ONE_OVEN: KnownNames = { ids: [MAIN_OVEN], broken: [] };
 
 const heatOf = (reader: YamlReader, path: YamlPath): Pick<OvenSetting, 'fan' | 'dial' | 'name'> => ({
   ...present({ name: reader.text(...path, 'name') }),
-  fan: reader.word(['fan'] as const, ...path, 'heat') === 'fan',
+  fan: reader.word(['fan', 'convection'] as const, ...path, 'heat') !== undefined,
   dial: reader.word(['C', 'F', 'gas'] as const, ...path, 'dial') ?? PLAIN_OVEN.dial,
 });
 

@@ -3,11 +3,13 @@ import {
   type BakeAdvice,
   type BakeGuidance,
   fanFromConventionalC,
+  fanFromConventionalF,
   nearestGasMark,
 } from '../compute/bake/index.ts';
 import type { Locale, OvenSetting } from '../domain/kitchen.ts';
 import { quantiseG } from '../domain/quantise.ts';
 import type { Tin } from '../domain/tin.ts';
+import { fahrenheitFromCelsius } from '../domain/units.ts';
 import {
   type BakeWords,
   bakeWordsFor,
@@ -23,8 +25,17 @@ import { bakePath } from './nav.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 
 /** One heat in the words of all dials. */
-export const dialTextsOf = (ovenC: number, oven: OvenSetting): DialTexts =>
-  dialTexts({ ovenC, fanC: fanFromConventionalC(ovenC), gasMark: nearestGasMark(ovenC) }, oven);
+export const dialTextsOf = (ovenC: number, oven: OvenSetting, { dial }: BakeWords): DialTexts =>
+  dialTexts(
+    {
+      ovenC,
+      fanC: fanFromConventionalC(ovenC),
+      fanF: fanFromConventionalF(fahrenheitFromCelsius(ovenC)),
+      gasMark: nearestGasMark(ovenC),
+    },
+    oven,
+    dial,
+  );
 
 /** A bake time, shown to the nearest five minutes. */
 export const minutesFigure = (minutes: number): Figure => ({
@@ -61,7 +72,7 @@ function adviceText(guidance: BakeGuidance, { oven, recipe }: RecipeBakes, words
       ? []
       : [
           words.without(
-            dialTextsOf(plain.dialC, oven).set,
+            dialTextsOf(plain.dialC, oven, words).set,
             formatBakeMinutes(firstLookMin),
             formatBakeMinutes(expectedByMin),
           ),
@@ -88,7 +99,7 @@ export function bakeFigures(
   if (guidance === null) return null;
   const words = bakeWordsFor(locale);
   const { way, plain } = advised(guidance, bakes.oven);
-  const { set, others } = dialTextsOf(way.dialC, bakes.oven);
+  const { set, others } = dialTextsOf(way.dialC, bakes.oven, words);
   return {
     dial: { value: way.dialC, unit: 'C', text: set },
     dialOthers: others,

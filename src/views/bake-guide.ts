@@ -16,6 +16,9 @@ import {
   bakeWordsFor,
   formatBakeMinutes,
   formatLoggedMinutes,
+  heatApartText,
+  heatScaleOf,
+  heatText,
 } from '../wording/bake/index.ts';
 import { keptUnits } from '../wording/kept-units.ts';
 import { formatWholeGrams } from '../wording/mass.ts';
@@ -49,7 +52,7 @@ function howOf(row: BakeLogRow, { severalOvens, ovenOf }: RecipeBakes, words: Ba
     ...(core === 'none' ? [] : [words.cores[core]]),
     ...(band ? [words.guide.band] : []),
     ...(doneBy === undefined ? [] : [words.tests[doneBy]]),
-    ...(probeC === undefined ? [] : [words.probe(`${formatNumber(probeC, 0)} °C`)]),
+    ...(probeC === undefined ? [] : [words.probe(heatText(probeC, heatScaleOf(ovenOf(row))))]),
   ];
   return parts.join(', ');
 }
@@ -58,7 +61,7 @@ function loggedText(row: BakeLogRow, bakes: RecipeBakes, words: BakeWords): Logg
   return {
     date: words.date(row.date),
     tin: row.count > 1 ? `${row.count} × ${row.tin.name}` : row.tin.name,
-    dial: dialTextsOf(row.ovenC, bakes.ovenOf(row)).set,
+    dial: dialTextsOf(row.ovenC, bakes.ovenOf(row), words).set,
     how: howOf(row, bakes, words),
     took: formatLoggedMinutes(row.minutes),
     expected: expectedOf(row, bakes),
@@ -108,7 +111,7 @@ function askFor(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords): BakeGui
     const tin = tins.find((one) => one.id === id);
     const guidance = tin && bakes.guidance(tin, heightInTinMm(recipe, tin));
     return tin && guidance
-      ? [words.guide.askEntry(tin.name, dialTextsOf(guidance.plain.dialC, oven).set)]
+      ? [words.guide.askEntry(tin.name, dialTextsOf(guidance.plain.dialC, oven, words).set)]
       : [];
   });
   if (entries.length === 0) return null;
@@ -144,10 +147,14 @@ function waterText({ water }: RecipeBakes, { guide }: BakeWords): string {
     : guide.waterText(text, give, bakes);
 }
 
-function ovenText({ offset }: RecipeBakes, { guide }: BakeWords): string {
-  if (offset === null) return guide.ovenNone;
-  const degrees = formatNumber(Math.abs(offset.offsetC), 0);
-  return guide.ovenText(guide.offset(degrees, offset.offsetC > 0), formatNumber(offset.sdC, 0), offset.bakes);
+/** Probe bakes tell an offset only from settings this far apart, °C. */
+const PROBES_APART_C = 15;
+
+function ovenText({ offset, oven }: RecipeBakes, { guide }: BakeWords): string {
+  const apart = (degreesC: number): string => heatApartText(degreesC, heatScaleOf(oven));
+  if (offset === null) return guide.ovenNone(apart(PROBES_APART_C));
+  const { offsetC, sdC, bakes } = offset;
+  return guide.ovenText(guide.offset(apart(Math.abs(offsetC)), offsetC > 0), apart(sdC), bakes);
 }
 
 function factorText({ fit, recipeClass }: RecipeBakes, { guide, classes }: BakeWords): string {
@@ -169,7 +176,7 @@ function answerText(bakes: RecipeBakes, { guide }: BakeWords, locale: Locale): s
 
 function settingText({ oven, constants }: RecipeBakes, { guide }: BakeWords): string {
   const name = ovenName(oven);
-  return guide.setting(name === '' ? guide.oven : name, `${formatNumber(constants.batterC, 0)} °C`);
+  return guide.setting(name === '' ? guide.oven : name, heatText(constants.batterC, heatScaleOf(oven)));
 }
 
 /** The guide of one recipe. */

@@ -85,7 +85,7 @@ function tableOf(
     advice === null
       ? ['–', '–', '–']
       : [
-          dialTextsOf(advice.dialC, bakes.oven).set,
+          dialTextsOf(advice.dialC, bakes.oven, words).set,
           formatBakeMinutes(advice.window.firstLookMin),
           formatBakeMinutes(advice.window.expectedByMin),
         ];

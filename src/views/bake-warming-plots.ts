@@ -2,7 +2,7 @@
 import { type BakeAdvice, boilingPointC, type CurvePoint, temperatureCurve } from '../compute/bake/index.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Tin } from '../domain/tin.ts';
-import type { BakeWords } from '../wording/bake/index.ts';
+import { type BakeWords, heatScaleOf, heatText, onScale } from '../wording/bake/index.ts';
 import { formatNumber } from '../wording/number.ts';
 import { dialTextsOf } from './bake-figures.ts';
 import { layOutPlot } from './plot/lay-out-plot.ts';
@@ -34,8 +34,6 @@ function curveOf(
   return temperatureCurve(neutral.solid, clock, constants, times);
 }
 
-const degrees = (celsius: number): string => formatNumber(celsius, 0);
-
 /** Both pictures of a tin; none where nothing bakes. */
 export function warmingPlots(bakes: RecipeBakes, tin: Tin, altitudeM: number, words: BakeWords): Plot[] {
   const heightMm = heightInTinMm(bakes.recipe, tin);
@@ -43,6 +41,9 @@ export function warmingPlots(bakes: RecipeBakes, tin: Tin, altitudeM: number, wo
   if (guidance === null) return [];
   const { plain, withCore } = guidance;
   const { guide } = words;
+  const scale = heatScaleOf(bakes.oven);
+  const heat = (celsius: number): number => onScale(celsius, scale);
+  const degrees = (celsius: number): string => formatNumber(heat(celsius), 0);
   const stepMin = Math.max(1, Math.ceil(plain.window.expectedByMin / STEPS));
   const times = { stepMin, untilMin: stepMin * STEPS };
   const [bare, cored] = [plain, withCore].map((advice) =>
@@ -50,25 +51,26 @@ export function warmingPlots(bakes: RecipeBakes, tin: Tin, altitudeM: number, wo
   );
   const [points = [], corePoints = []] = [bare, cored];
   const [dial, coreDial] = [plain, withCore].map((advice) =>
-    advice ? dialTextsOf(advice.dialC, bakes.oven).set : '',
+    advice ? dialTextsOf(advice.dialC, bakes.oven, words).set : '',
   );
   const every = Math.max(1, Math.round(points.length / TABLE_ROWS));
   const told = points
     .map((point, at) => ({ point, core: corePoints[at] }))
     .filter((_, at) => at % every === 0);
-  const done = { y: bakes.constants.centreC, text: guide.done(formatNumber(bakes.constants.centreC, 0)) };
+  const { centreC: doneC } = bakes.constants;
+  const done = { y: heat(doneC), text: guide.done(heatText(doneC, scale)) };
   const shared = {
     xLabel: guide.minutes,
-    yLabel: guide.temperature,
-    yAtLeast: [20, 100] as const,
+    yLabel: guide.temperature(scale),
+    yAtLeast: [heat(20), heat(100)] as const,
     marks: [],
     levels: [done],
   };
-  const middle = points.map(({ minutes: x, centreC: y }) => ({ x, y }));
+  const middle = points.map(({ minutes: x, centreC }) => ({ x, y: heat(centreC) }));
   const coreLine = {
     text: `${guide.middleCore}, ${coreDial}`,
     stroke: 'dashed' as const,
-    points: corePoints.map(({ minutes: x, centreC: y }) => ({ x, y })),
+    points: corePoints.map(({ minutes: x, centreC }) => ({ x, y: heat(centreC) })),
   };
   return [
     layOutPlot({
@@ -99,12 +101,20 @@ export function warmingPlots(bakes: RecipeBakes, tin: Tin, altitudeM: number, wo
         {
           text: guide.between,
           tone: 'first',
-          points: points.map(({ minutes, centreC, edgeC }) => ({ x: minutes, low: centreC, high: edgeC })),
+          points: points.map(({ minutes, centreC, edgeC }) => ({
+            x: minutes,
+            low: heat(centreC),
+            high: heat(edgeC),
+          })),
         },
       ],
       lines: [
         { text: guide.middle, stroke: 'solid', points: middle },
-        { text: guide.edge, stroke: 'dotted', points: points.map(({ minutes: x, edgeC: y }) => ({ x, y })) },
+        {
+          text: guide.edge,
+          stroke: 'dotted',
+          points: points.map(({ minutes: x, edgeC }) => ({ x, y: heat(edgeC) })),
+        },
       ],
       table: {
         head: [guide.minutes, guide.middle, guide.edge],

@@ -4,6 +4,7 @@ import type { Effort } from '../compute/costs/order-effort.ts';
 import type { Content } from '../domain/content.ts';
 import { PLAIN_OVEN } from '../domain/kitchen.ts';
 import { quantiseRatio } from '../domain/quantise.ts';
+import { bakeWordsFor } from '../wording/bake/index.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatMoney, formatRate } from '../wording/money.ts';
@@ -51,7 +52,11 @@ function ovenText(
   { kitchen }: MoneyContent,
 ): string {
   const texts = loads.map(({ tins, ovenC, minutes: long }) =>
-    words.cost.load(tins, dialTextsOf(ovenC, kitchen.oven ?? PLAIN_OVEN).set, formatNumber(long, 0)),
+    words.cost.load(
+      tins,
+      dialTextsOf(ovenC, kitchen.oven ?? PLAIN_OVEN, bakeWordsFor(kitchen.locale)).set,
+      formatNumber(long, 0),
+    ),
   );
   const { and } = wordsFor(kitchen.locale);
   return words.cost.ovenText(listInWords(texts, and), heatings, formatNumber(ovenKwh, 2));

@@ -6,6 +6,7 @@ import { bowlLimitG } from '../compute/loads/index.ts';
 import type { Flavour } from '../domain/flavour.ts';
 import { type Kitchen, ovenNamed } from '../domain/kitchen.ts';
 import type { Recipe } from '../domain/recipe.ts';
+import { bakeWordsFor } from '../wording/bake/index.ts';
 import { keptUnits } from '../wording/kept-units.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { cardWordsFor } from '../wording/recipe-card/index.ts';
@@ -107,7 +108,11 @@ export function recipeCardView(source: CardSource): RecipeCardView {
   const { kitchen, recipe, chart, flavours = [], mass = 'g', tinIds } = source;
   const rows = chart.rows.filter(({ tinId }) => tinIds?.includes(tinId) ?? true);
   const best = oneForEachTin(bestFirst(rows, recipe));
-  const { set, others } = dialTextsOf(recipe.ovenC, ovenNamed(kitchen, recipe.ovenId));
+  const { set, others } = dialTextsOf(
+    recipe.ovenC,
+    ovenNamed(kitchen, recipe.ovenId),
+    bakeWordsFor(kitchen.locale),
+  );
   const words = cardWordsFor(kitchen.locale);
   const method = methodPieces(recipe.methodMarkdown);
   const cautions = cardCautions(chart.cautions, method, words);

@@ -1,8 +1,14 @@
 /**
  * Which heat is that on another dial? One row for each gas mark; °C to the nearest ten, as dials are marked; fan
- * 20 °C lower. Common practice: no standard exists.
+ * 20 °C or 25 °F lower. No gas marks where ovens are not marked so. Common practice: no standard exists.
  */
-import { fanFromConventionalC, GAS_MARKS, gasMarkC, gasMarkF } from '../compute/bake/oven-scales.ts';
+import {
+  fanFromConventionalC,
+  fanFromConventionalF,
+  GAS_MARKS,
+  gasMarkC,
+  gasMarkF,
+} from '../compute/bake/oven-scales.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import { formatEighths } from '../wording/fraction.ts';
 import { formatNumber } from '../wording/number.ts';
@@ -17,9 +23,11 @@ interface Heat {
   celsius: Figure;
   fan: Figure;
   fahrenheit: Figure;
+  fanFahrenheit: Figure;
   gas: Figure;
 }
 
+const fahrenheit = (value: number): Figure => ({ value, unit: 'F', text: formatNumber(value, 0) });
 const celsius = (value: number): Figure => ({ value, unit: 'C', text: formatNumber(value, 0) });
 
 function heatOfMark(mark: number): Heat[] {
@@ -30,7 +38,8 @@ function heatOfMark(mark: number): Heat[] {
     {
       celsius: celsius(dialC),
       fan: celsius(fanFromConventionalC(dialC)),
-      fahrenheit: { value: exactF, unit: 'F', text: formatNumber(exactF, 0) },
+      fahrenheit: fahrenheit(exactF),
+      fanFahrenheit: fahrenheit(fanFromConventionalF(exactF)),
       gas: { value: mark, unit: 'gas', text: formatEighths(mark) },
     },
   ];
@@ -38,7 +47,7 @@ function heatOfMark(mark: number): Heat[] {
 
 const ORDER: Record<Kitchen['locale'], readonly (keyof Heat)[]> = {
   'en-GB': ['celsius', 'fan', 'gas', 'fahrenheit'],
-  'en-US': ['fahrenheit', 'celsius', 'fan', 'gas'],
+  'en-US': ['fahrenheit', 'fanFahrenheit', 'celsius', 'fan'],
 };
 
 /** The sheet of a kitchen, its own country's dial first. */
@@ -48,6 +57,7 @@ export function wallOvenDials({ name, edition, locale }: Kitchen, words: WallWor
     celsius: { id: 'celsius', name: own.conventional, unit: own.celsiusUnit, weight: 'key' },
     fan: { id: 'fan', name: own.fan, unit: own.celsiusUnit, weight: 'key' },
     fahrenheit: { id: 'fahrenheit', name: own.fahrenheit, unit: own.fahrenheitUnit, weight: 'key' },
+    fanFahrenheit: { id: 'fan-fahrenheit', name: own.fan, unit: own.fahrenheitUnit, weight: 'key' },
     gas: { id: 'gas', name: own.gas, unit: own.gasUnit, weight: 'key' },
   };
   const order = ORDER[locale];

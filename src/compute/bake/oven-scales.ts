@@ -1,5 +1,5 @@
 /**
- * The same heat on another oven's dial. Fan = conventional − 20 °C. Gas mark n is 275 °F + 25 °F for each mark
+ * The same heat on another oven's dial. Fan = conventional − 20 °C, or − 25 °F where dials are in °F. Gas mark n is 275 °F + 25 °F for each mark
  * above 1; below it each halving is 25 °F less (¼ is 225, ½ is 250). Common practice: no standard exists, and
  * printed dials differ by 5 °C and more.
  */
@@ -8,6 +8,7 @@ import { quantiseRatio } from '../../domain/quantise.ts';
 import { celsiusFromFahrenheit, fahrenheitFromCelsius } from '../../domain/units.ts';
 
 const FAN_DROP_C = 20;
+const FAN_DROP_F = 25;
 const MARK_1_F = 275;
 const STEP_F = 25;
 
@@ -18,6 +19,11 @@ export const GAS_MARKS: readonly number[] = [0.25, 0.5, 1, 2, 3, 4, 5, 6, 7, 8, 
 export const conventionalFromFanC = (fanC: number): number => fanC + FAN_DROP_C;
 /** Fan setting in °C for a conventional one. */
 export const fanFromConventionalC = (ovenC: number): number => ovenC - FAN_DROP_C;
+
+/** Conventional °F for a fan setting in °F. */
+export const conventionalFromFanF = (fanF: number): number => fanF + FAN_DROP_F;
+/** Fan setting in °F for a conventional one. */
+export const fanFromConventionalF = (ovenF: number): number => ovenF - FAN_DROP_F;
 
 /** °F of a gas mark; null for a mark that dials do not have. Mark 4: 350. */
 export function gasMarkF(mark: number): number | null {

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { bunTinSchema } from './bun-tin-schema.ts';
 import { altitude, day, duration, keys, length, line, mass, share, temperature, volume } from './keys.ts';
 import { printableSchema } from './printables-schema.ts';
 import { tinSchema } from './tin-schema.ts';
@@ -27,8 +28,8 @@ const mixer = keys({
 
 const heat = {
   name: line('What it is called at home', 'The left-hand oven').optional(),
-  heat: z.enum(['conventional', 'fan']).optional().meta({
-    description: 'Whether the fan runs while cakes bake',
+  heat: z.enum(['conventional', 'fan', 'convection']).optional().meta({
+    description: 'Whether a fan runs while cakes bake; ‘convection’ is the same',
     default: 'conventional',
   }),
   dial: z.enum(['C', 'F', 'gas']).optional().meta({ description: 'What its dial says', default: 'C' }),
@@ -87,15 +88,18 @@ export const kitchenSchema = keys({
   place: line('Where it is', 'My town'),
   baker: line('Who bakes', 'My name').optional(),
   edition: day('Dates every page and print'),
-  locale: z.enum(['en-GB', 'en-US']),
+  locale: z.enum(['en-GB', 'en-US']).meta({ description: 'Whose words and units pages and prints use' }),
   site_url: line('Where the site will stand', 'https://bakery.example.org').optional(),
-  paper: z.array(z.enum(['A4', 'Letter'])).min(1),
-  eggs,
-  scale: scale.optional(),
-  mixer,
+  paper: z
+    .array(z.enum(['A4', 'Letter']))
+    .min(1)
+    .meta({ description: 'Paper to print on: one or both' }),
+  eggs: eggs.meta({ description: 'The eggs in use, and when a whole number of them is near enough' }),
+  scale: scale.optional().meta({ description: 'What the scale can weigh' }),
+  mixer: mixer.meta({ description: 'What the mixer holds' }),
   fairy_case: mass('Batter for one fairy-cake case', '25 g').optional(),
   altitude: altitude('Height above the sea; from 900 m up the recipes are adjusted', '1600 m').optional(),
-  oven: oven.optional(),
+  oven: oven.optional().meta({ description: 'The main oven' }),
   further_ovens: z.array(furtherOven).min(1).optional().meta({
     description: 'Other ovens; each learns from its own bakes',
   }),
@@ -104,7 +108,7 @@ export const kitchenSchema = keys({
     '20C',
     '68F',
   ).optional(),
-  finishing: finishing.optional(),
+  finishing: finishing.optional().meta({ description: 'Usual sizes of tiers, boards and boxes' }),
   house_styles: z
     .array(line('A file below house-styles, without .yaml', 'slate-and-apricot'))
     .min(1)
@@ -115,7 +119,17 @@ export const kitchenSchema = keys({
     .min(1)
     .optional()
     .meta({ description: 'What to print; all when left out' }),
-  booklet: booklet.optional(),
+  booklet: booklet
+    .optional()
+    .meta({ description: 'What stands on the imprint, and the paper it is folded from' }),
   ...tradeKeys,
-  tins: z.array(tinSchema).min(1),
+  tins: z
+    .array(tinSchema)
+    .min(1)
+    .meta({ description: 'Every tin, with its inside size; its keys go by its shape' }),
+  bun_tins: z
+    .array(bunTinSchema)
+    .min(1)
+    .optional()
+    .meta({ description: 'Tins of several cups, for small cakes in orders' }),
 });

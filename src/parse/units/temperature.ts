@@ -1,9 +1,9 @@
 /**
  * How hot is the oven? Everything becomes the conventional (no fan) temperature in °C.
- * Fan + 20 °C; gas mark 1 = 275 °F and 25 °F a mark, ½ = 250 °F, ¼ = 225 °F (common practice, no standard).
+ * Fan + 20 °C, or + 25 °F where it is written in °F; gas mark 1 = 275 °F and 25 °F a mark, ½ = 250 °F, ¼ = 225 °F (common practice, no standard).
  * Valid from 50 to 300 °C conventional.
  */
-import { conventionalFromFanC, gasMarkF } from '../../compute/bake/oven-scales.ts';
+import { conventionalFromFanC, conventionalFromFanF, gasMarkF } from '../../compute/bake/oven-scales.ts';
 import { type Result, succeed } from '../../domain/result.ts';
 import { celsiusFromFahrenheit } from '../../domain/units.ts';
 import { refuse } from '../problems.ts';
@@ -51,6 +51,10 @@ function parseGas(text: string): Result<OvenTemperature> {
   });
 }
 
+const plainC = (celsius: number, fan: boolean): number => (fan ? conventionalFromFanC(celsius) : celsius);
+const plainFromF = (fahrenheit: number, fan: boolean): number =>
+  celsiusFromFahrenheit(fan ? conventionalFromFanF(fahrenheit) : fahrenheit);
+
 function parseDegrees(text: string, shown: string, fan: boolean): Result<OvenTemperature> {
   const match = DEGREES.exec(text);
   const written = match ? wholeNumber(match[1] ?? '') : null;
@@ -62,8 +66,7 @@ function parseDegrees(text: string, shown: string, fan: boolean): Result<OvenTem
     return refuse('unit-missing', `${quote(shown)} has no unit`, `Write ${text}C${tail} or ${text}F${tail}.`);
   }
   const scale = /^c/i.test(match[2] ?? '') ? 'C' : 'F';
-  const celsius = scale === 'C' ? written : celsiusFromFahrenheit(written);
-  const ovenC = tidy(fan ? conventionalFromFanC(celsius) : celsius);
+  const ovenC = tidy(scale === 'C' ? plainC(written, fan) : plainFromF(written, fan));
   if (ovenC < COOLEST_C || ovenC > HOTTEST_C) {
     return refuse(
       'quantity-out-of-range',
@@ -75,7 +78,7 @@ function parseDegrees(text: string, shown: string, fan: boolean): Result<OvenTem
 }
 
 /**
- * An oven temperature: '160C', '160 °C', '140C fan', 'fan 140C', '350F', 'gas 4', 'gas ½'. Fails without a
+ * An oven temperature: '160C', '160 °C', '140C fan', 'fan 140C', '350F', '325F convection', 'gas 4', 'gas ½'. Fails without a
  * unit, on an unknown gas mark and outside 50 to 300 °C.
  * @example parseTemperature('140C fan') // { ok: true, value: { ovenC: 160, kind: 'fan', scale: 'C', written: 140 } }
  */
@@ -83,6 +86,8 @@ export function parseTemperature(text: string): Result<OvenTemperature> {
   const plain = plainSpaces(text).trim();
   const gas = GAS.exec(plain);
   if (gas) return parseGas((gas[1] ?? '').trim());
-  const withoutFan = plain.replace(/^fan +| *\(fan\)$| +fan$/i, '').trim();
+  const withoutFan = plain
+    .replace(/^(?:fan|convection) +| *\((?:fan|convection)\)$| +(?:fan|convection)$/i, '')
+    .trim();
   return parseDegrees(withoutFan, plain, withoutFan !== plain);
 }

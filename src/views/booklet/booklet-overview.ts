@@ -3,6 +3,7 @@ import { type AllergensFound, allergensOf } from '../../compute/allergens/allerg
 import type { Content } from '../../domain/content.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import type { Recipe } from '../../domain/recipe.ts';
+import { bakeWordsFor } from '../../wording/bake/index.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
 import { wordsFor } from '../../wording/locales/index.ts';
 import { dialTextsOf } from '../bake-figures.ts';
@@ -57,7 +58,12 @@ export function bookletOverview(
         cells: [
           { ...wordCell(recipe.name, 'strong'), small: recipe.summary },
           figureCell(heightFigure(recipe.finishedHeightMm)),
-          wordCell(dialTextsOf(recipe.ovenC, oven).set.replaceAll(' ', '\u00a0')),
+          wordCell(
+            dialTextsOf(recipe.ovenC, oven, bakeWordsFor(content.kitchen.locale)).set.replaceAll(
+              ' ',
+              '\u00a0',
+            ),
+          ),
           containsCell(found, content, words),
         ],
       };

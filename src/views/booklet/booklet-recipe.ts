@@ -3,6 +3,7 @@
 import type { Content } from '../../domain/content.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import type { Recipe } from '../../domain/recipe.ts';
+import { bakeWordsFor } from '../../wording/bake/index.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
 import { formatLength } from '../../wording/length.ts';
 import { wordsFor } from '../../wording/locales/index.ts';
@@ -75,7 +76,11 @@ function bookletBake(
 
 function factsOf(recipe: Recipe, chart: TinChartView, content: Content, words: BookletWords): BookletFact[] {
   const { facts } = words.recipe;
-  const { set, others } = dialTextsOf(recipe.ovenC, content.kitchen.oven ?? PLAIN_OVEN);
+  const { set, others } = dialTextsOf(
+    recipe.ovenC,
+    content.kitchen.oven ?? PLAIN_OVEN,
+    bakeWordsFor(content.kitchen.locale),
+  );
   const layers = recipeView(recipe, content).facts.at(-1)?.text ?? '';
   return [
     { label: facts.oven, text: others === '' ? set : `${set} (${others})` },

@@ -59,7 +59,7 @@ function lookRows(load: OvenLoad, source: TimetableSource): LookRow[] {
 function loadView(load: OvenLoad, source: TimetableSource): OvenLoadView {
   const { words, room, kitchen, plan } = source;
   const oven = kitchen.oven ?? PLAIN_OVEN;
-  const { set, others } = dialTextsOf(load.ovenC, oven);
+  const { set, others } = dialTextsOf(load.ovenC, oven, bakeWordsFor(kitchen.locale));
   const day = dayOf(room.calendar, load.from);
   const clock = (minute: number): string => clockText(room.calendar, minute, words);
   const on = plan.steps.find(({ kind, loadId }) => kind === 'oven-on' && loadId === load.id);

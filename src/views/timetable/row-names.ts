@@ -2,6 +2,7 @@
 
 import type { Step } from '../../compute/timeline/plan.types.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
+import { bakeWordsFor } from '../../wording/bake/index.ts';
 import { listInWords } from '../../wording/list.ts';
 import { uncapitalised } from '../../wording/sentence-case.ts';
 import type { RowNames } from '../../wording/timetable/index.ts';
@@ -37,7 +38,10 @@ export function rowNames(step: Step, source: TimetableSource): RowNames {
     finish: uncapitalised(finishOf(step, source)?.name ?? ''),
     batter: uncapitalised(source.bowlfulOf(step.bowlfulId)?.name ?? ''),
     load: words.load(source.loadNumber(step.loadId)),
-    dial: load === undefined ? '' : dialTextsOf(load.ovenC, kitchen.oven ?? PLAIN_OVEN).set,
+    dial:
+      load === undefined
+        ? ''
+        : dialTextsOf(load.ovenC, kitchen.oven ?? PLAIN_OVEN, bakeWordsFor(kitchen.locale)).set,
     filled,
   };
 }

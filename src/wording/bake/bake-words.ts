@@ -3,9 +3,11 @@
 import type { CoreKind, DoneTest } from '../../domain/bake-log.ts';
 import type { BakeClass } from '../../domain/recipe.ts';
 import type { DateFormat } from '../date.ts';
+import type { DialWords } from './dial.ts';
 
 export interface BakeWords {
   date: DateFormat;
+  dial: DialWords;
   section: string;
   lead: string;
   doneTests: string;
@@ -67,7 +69,7 @@ export interface BakeWords {
     across: (unit: string) => string;
     minutes: string;
     hours: string;
-    temperature: string;
+    temperature: (scale: string) => string;
     likely: string;
     window: string;
     withCore: string;
@@ -82,7 +84,7 @@ export interface BakeWords {
     curvesText: (tin: string, dial: string) => string;
     edgeAgainstMiddle: (tin: string) => string;
     edgeText: (tin: string, dial: string) => string;
-    done: (celsius: string) => string;
+    done: (heat: string) => string;
     log: string;
     logEmpty: string;
     odd: string;
@@ -99,7 +101,7 @@ export interface BakeWords {
     waterText: (share: string, sd: string, bakes: number) => string;
     waterNone: (share: string, sd: string, own: boolean) => string;
     ovenText: (offset: string, sd: string, bakes: number) => string;
-    ovenNone: string;
+    ovenNone: (apart: string) => string;
     offset: (degrees: string, above: boolean) => string;
     setting: (oven: string, batter: string) => string;
     makeUp: string;

@@ -13,22 +13,33 @@ export interface DialTexts {
 
 const toFive = (value: number): number => Math.round(value / 5) * 5;
 const celsius = (ovenC: number): string => `${toFive(ovenC)}\u00a0°C`;
-const fahrenheit = (ovenC: number): string => `${toFive(fahrenheitFromCelsius(ovenC))}\u00a0°F`;
+const fahrenheitText = (ovenF: number): string => `${toFive(ovenF)}\u00a0°F`;
+const fahrenheit = (ovenC: number): string => fahrenheitText(fahrenheitFromCelsius(ovenC));
 
-/** Words of one heat; `fanC` is the same heat with a fan, both °C, `gasMark` the nearest mark or null. */
+/** What a locale calls a fan, and its gas marks; null where ovens are not marked so. */
+export interface DialWords {
+  fan: (heat: string) => string;
+  gas: ((mark: string) => string) | null;
+}
+
+/** Words of one heat, its own dial's scale first; `fanC` and `fanF` the same heat with a fan, `gasMark` or null. */
 export function dialTexts(
-  heat: { ovenC: number; fanC: number; gasMark: number | null },
+  heat: { ovenC: number; fanC: number; fanF: number; gasMark: number | null },
   oven: Pick<OvenSetting, 'fan' | 'dial'>,
+  words: DialWords,
 ): DialTexts {
-  const { ovenC, fanC, gasMark } = heat;
-  const gas = gasMark === null ? null : `gas ${formatEighths(gasMark)}`;
+  const { ovenC, fanC, fanF, gasMark } = heat;
+  const gas = gasMark === null || words.gas === null ? null : words.gas(formatEighths(gasMark));
   const plain: Record<OvenSetting['dial'], string> = {
     C: celsius(ovenC),
     F: fahrenheit(ovenC),
     gas: gas ?? celsius(ovenC),
   };
-  const withFan = `${oven.dial === 'F' ? fahrenheit(fanC) : celsius(fanC)} fan`;
+  const inC = [celsius(ovenC), words.fan(celsius(fanC))];
+  const inF = [fahrenheit(ovenC), words.fan(fahrenheitText(fanF))];
+  const withFan = (oven.dial === 'F' ? inF : inC)[1] ?? plain.C;
   const set = oven.fan && oven.dial !== 'gas' ? withFan : plain[oven.dial];
-  const all = [celsius(ovenC), `${celsius(fanC)} fan`, fahrenheit(ovenC), ...(gas === null ? [] : [gas])];
+  const other = oven.dial === 'F' ? [...inF, ...inC] : [...inC, fahrenheit(ovenC)];
+  const all = [...other, ...(gas === null ? [] : [gas])];
   return { set, others: all.filter((text) => text !== set).join(', ') };
 }

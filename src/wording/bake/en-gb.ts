@@ -8,6 +8,7 @@ const bakes = (count: number): string => countOf(count, 'logged bake', 'logged b
 
 export const enGbBake: BakeWords = {
   date: britishDate,
+  dial: { fan: (heat) => `${heat} fan`, gas: (mark) => `gas ${mark}` },
   section: 'In the oven',
   lead: 'Set the dial, start the clock when the door shuts, and leave the door alone until the first look.',
   doneTests:
@@ -80,7 +81,7 @@ export const enGbBake: BakeWords = {
     across: (unit) => `Tin across, ${unit}`,
     minutes: 'Minutes',
     hours: 'Hours',
-    temperature: 'Temperature, °C',
+    temperature: (scale) => `Temperature, °${scale}`,
     likely: 'most likely',
     window: 'first look to done by',
     withCore: 'With a heating core',
@@ -97,7 +98,7 @@ export const enGbBake: BakeWords = {
     edgeAgainstMiddle: (tin) => `The edge against the middle: ${tin}`,
     edgeText: (tin, dial) =>
       `‘${tin}’ at ${dial}, without a core. The edge is done long before the middle; the wider the room between the two, the drier the edge.`,
-    done: (celsius) => `Done at ${celsius} °C`,
+    done: (heat) => `Done at ${heat}`,
     log: 'The bakes behind it',
     logEmpty:
       'Nothing is logged yet. Write each bake down in bake-log.csv on the day; times on every chart then follow your oven.',
@@ -122,10 +123,10 @@ export const enGbBake: BakeWords = {
     waterNone: (share, sd, own) =>
       `The log has weighed no cake after baking. ${own ? 'The recipe says that' : 'Common practice:'} ${share} of the batter leaves as steam, give or take ${sd}.`,
     ovenText: (offset, sd, count) =>
-      `Probe readings of ${bakes(count)} put the oven ${offset} its dial, give or take ${sd} °C.`,
-    ovenNone:
-      'Whether the oven runs hot or cool cannot be told yet: that takes four bakes with a probe, at settings at least 15 °C apart.',
-    offset: (degrees, above) => `${degrees} °C ${above ? 'above' : 'below'}`,
+      `Probe readings of ${bakes(count)} put the oven ${offset} its dial, give or take ${sd}.`,
+    ovenNone: (apart) =>
+      `Whether the oven runs hot or cool cannot be told yet: that takes four bakes with a probe, at settings at least ${apart} apart.`,
+    offset: (degrees, above) => `${degrees} ${above ? 'above' : 'below'}`,
     setting: (oven, batter) => `Worked out for ${oven}, with the batter at ${batter} when it goes in.`,
     makeUp: 'What the batter is made of',
     makeUpShares: (water, fat, protein, carbohydrate) =>

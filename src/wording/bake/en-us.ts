@@ -9,6 +9,7 @@ const gb = inAmerican(enGbBake);
 export const enUsBake: BakeWords = {
   ...gb,
   date: americanDate,
+  dial: { fan: (heat) => `${heat} convection`, gas: null },
   noCoreFoam: 'No core: an egg-white foam climbs bare walls, so bake a wide one in a tube pan.',
   bandOn: 'Band around the pan.',
 };

@@ -10,6 +10,14 @@ export const enUsWall: WallWords = {
   ...gb,
   date: americanDate,
   eggLadder: { ...gb.eggLadder, note: 'Weights of everything else: on the pan chart’s egg ladder.' },
+  oven: {
+    ...gb.oven,
+    conventional: 'Regular',
+    fahrenheit: 'Regular',
+    fan: 'Convection',
+    note: 'Convection is 25 °F lower. °C to the nearest ten. Common practice; no standard fixes it.',
+    caution: 'Dials are often 20 °F out, and more. Trust a thermometer that stands in the oven.',
+  },
   tins: {
     ...gb.tins,
     title: 'What the pans hold',

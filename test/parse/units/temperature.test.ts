@@ -9,6 +9,8 @@ describe('parseTemperature', () => {
     ['140C fan', 160, 'fan', 'C', 140],
     ['140 °C (fan)', 160, 'fan', 'C', 140],
     ['fan 140C', 160, 'fan', 'C', 140],
+    ['325F fan', 176.666666667, 'fan', 'F', 325],
+    ['325F convection', 176.666666667, 'fan', 'F', 325],
     ['350F', 176.666666667, 'conventional', 'F', 350],
     ['gas 4', 176.666666667, 'conventional', 'gas', 4],
     ['Gas Mark 1', 135, 'conventional', 'gas', 1],
