@@ -27,7 +27,8 @@ export async function run(args: string[], terminal: Terminal = processTerminal()
   }
 }
 
-function programFor(terminal: Terminal, end: Outcome): Command {
+/** The commands and their options; `end` gets the exit code of the one that ran. */
+export function programFor(terminal: Terminal, end: Outcome): Command {
   const program = new Command('tinwright')
     .description('Batter, whole eggs, charts and print for people who bake celebration cakes by the tin.')
     .exitOverride()

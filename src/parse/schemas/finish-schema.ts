@@ -5,23 +5,34 @@ import { days, density, keys, length, line, mass, paragraph, perArea, share } fr
 /** content/finishes/ID.yaml */
 export const finishSchema = keys({
   name: line('As it is printed', 'Vanilla buttercream'),
-  kind: z.enum(FINISH_KINDS),
+  kind: z.enum(FINISH_KINDS).meta({ description: 'What it is: decides how it keeps and what it may touch' }),
   density: density('As it goes onto the cake', '1.05 g/ml'),
   formula: z.record(z.string(), z.number()).meta({
     description: 'Ingredient ids and their parts by weight, in order',
     examples: [{ butter: 1, 'icing-sugar': 2 }],
   }),
-  filling: keys({ thickness: length('Between two layers', '8 mm') }).optional(),
+  filling: keys({ thickness: length('Between two layers', '8 mm') })
+    .optional()
+    .meta({ description: 'Given where it goes between layers' }),
   coating: keys({
     crumb: length('First thin coat', '2 mm').optional(),
     final: length('Final coat', '6 mm'),
-    corners: z.enum(['rounded', 'sharp']).optional().meta({ default: 'rounded' }),
-  }).optional(),
+    corners: z
+      .enum(['rounded', 'sharp'])
+      .optional()
+      .meta({ description: 'How its edges are finished', default: 'rounded' }),
+  })
+    .optional()
+    .meta({ description: 'Given where it goes round the cake' }),
   rolled: keys({
     thickness: length('Rolled out', '4 mm'),
     trim: length('Left all round for trimming', '25 mm'),
-  }).optional(),
-  brushed: keys({ per_face: perArea('On each cut face', '0.12 g/cm2') }).optional(),
+  })
+    .optional()
+    .meta({ description: 'Given where it is rolled out and laid over' }),
+  brushed: keys({ per_face: perArea('On each cut face', '0.12 g/cm2') })
+    .optional()
+    .meta({ description: 'Given where it is brushed on' }),
   loss: share('What stays in bowl and bag, over what is on the cake', '10 %').optional(),
   cooking_loss: share('Weight lost in boiling, of what goes in', '5 %').optional(),
   keeps: days('How long it keeps, made', '3 days'),

@@ -26,9 +26,9 @@ const multiply = keys({
 
 /** Exactly one of these; the parser says so in words. */
 const adjustment = keys({
-  replace: replace.optional(),
-  add: add.optional(),
-  multiply: multiply.optional(),
+  replace: replace.optional().meta({ description: 'One ingredient for some of another' }),
+  add: add.optional().meta({ description: 'Something that was not there' }),
+  multiply: multiply.optional().meta({ description: 'More or less of what is there' }),
   split_self_raising: line(
     'A self-raising flour, made into plain flour and powder',
     'self-raising-flour',
@@ -40,9 +40,17 @@ export const flavourSchema = keys({
   name: line('As it is printed', 'Orange'),
   summary: line('One sentence', 'Zest in the batter, juice for the milk.'),
   suits: keys({
-    recipes: z.array(line('A recipe', 'vanilla')).min(1).optional(),
-    methods: z.array(z.enum(MIXING_METHODS)).min(1).optional(),
-  }),
+    recipes: z
+      .array(line('A recipe', 'vanilla'))
+      .min(1)
+      .optional()
+      .meta({ description: 'These recipes; any of the methods when left out' }),
+    methods: z
+      .array(z.enum(MIXING_METHODS))
+      .min(1)
+      .optional()
+      .meta({ description: 'All recipes mixed in one of these ways' }),
+  }).meta({ description: 'What it is made for' }),
   why: paragraph('Why the formula still balances', 'Juice takes the place of milk, weight for weight.'),
   batter: z.enum(['kept', 'grows']).optional().meta({
     description: 'kept: the whole is brought back to its weight. grows: what is added comes on top',

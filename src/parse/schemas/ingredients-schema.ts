@@ -20,8 +20,11 @@ const compoundPart = z.union([
   z.string(),
   keys({
     share: share('Share of the whole', '45 %'),
-    allergens: z.array(z.enum(ALLERGENS)).optional(),
-    allergen_names: z.partialRecord(z.enum(ALLERGENS), line('Name to spell out', 'wheat')).optional(),
+    allergens: z.array(z.enum(ALLERGENS)).optional().meta({ description: 'From the packet; [] means none' }),
+    allergen_names: z
+      .partialRecord(z.enum(ALLERGENS), line('Name to spell out', 'wheat'))
+      .optional()
+      .meta({ description: 'Which cereal, which nut' }),
   }),
 ]);
 
@@ -36,7 +39,8 @@ const ingredient = keys({
     .meta({ description: 'From the packet; [] means none, leaving it out means nobody has looked' }),
   allergen_names: z
     .partialRecord(z.enum(ALLERGENS), line('Name to spell out on a label', 'wheat'))
-    .optional(),
+    .optional()
+    .meta({ description: 'Which cereal, which nut: a label names it' }),
   density: density('Weight of a millilitre', '1.03 g/ml').optional(),
   fine: z.boolean().optional().meta({ description: 'Weighed on the fine scale', default: false }),
   water: share('Share of water', '16 %').optional(),
@@ -52,7 +56,7 @@ const ingredient = keys({
     .record(z.string(), compoundPart)
     .optional()
     .meta({ description: 'What it is made of, with shares; opened in brackets on a label' }),
-  nutrients: keys({ per_100_g: nutrients })
+  nutrients: keys({ per_100_g: nutrients.meta({ description: 'In 100 g; what is left out is not known' }) })
     .optional()
     .meta({ description: 'From the packet or a food table; energy is worked out from these' }),
   packs: z

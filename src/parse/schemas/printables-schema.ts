@@ -2,12 +2,12 @@ import * as z from 'zod';
 import { CARD_SIZES, PRINT_KINDS, type PrintKind, WALL_SIZES } from '../../domain/printable.ts';
 import { keys, line } from './keys.ts';
 
-const ids = (what: string, example: string) =>
+const ids = (what: string, example: string, several = `${what.replace(/^An? /, 'The ')}s`) =>
   z
     .array(line(what, example))
     .min(1)
     .optional()
-    .meta({ description: `${what}s; all when left out` });
+    .meta({ description: `${several}; all when left out` });
 
 const lists = {
   recipes: ids('A recipe', 'vanilla'),
@@ -15,7 +15,7 @@ const lists = {
     description: 'One combination, in order; [] for the plain recipe',
   }),
   tins: ids('A tin', 'round-6'),
-  finishes: ids('A finish', 'vanilla-buttercream'),
+  finishes: ids('A finish', 'vanilla-buttercream', 'The finishes'),
   orders: ids('An order', 'saturday-cake'),
 };
 
@@ -59,11 +59,20 @@ function printable(kind: PrintKind): z.ZodObject<z.core.$ZodLooseShape, z.core.$
     print: z.literal(kind),
     name: line('Sets these files apart: small letters and hyphens', 'my-four').optional(),
     ...Object.fromEntries(NARROWED_BY[kind].map((key) => [key, lists[key]])),
-    ...(SIZES[kind] ? { sizes: z.array(z.enum(SIZES[kind])).min(1).optional() } : {}),
+    ...(SIZES[kind]
+      ? {
+          sizes: z
+            .array(z.enum(SIZES[kind]))
+            .min(1)
+            .optional()
+            .meta({ description: 'Sizes it is made in; the usual ones when left out' }),
+        }
+      : {}),
     paper: z
       .array(z.enum(['A4', 'Letter']))
       .min(1)
-      .optional(),
+      .optional()
+      .meta({ description: 'Paper to print on; the kitchen’s when left out' }),
     ...(GRAMS_ONLY.includes(kind)
       ? {}
       : { mass: z.enum(['g', 'oz']).optional().meta({ description: 'Unit of weights', default: 'g' }) }),

@@ -16,7 +16,7 @@ const provenBake = keys({
 export const recipeSchema = keys({
   name: line('As it is printed', 'Equal-weights vanilla sponge'),
   summary: line('One sentence', 'The sponge everything else is measured against.'),
-  method: z.enum(MIXING_METHODS),
+  method: z.enum(MIXING_METHODS).meta({ description: 'How the batter is mixed' }),
   egg_size: line('The size that counts of eggs in this file mean', 'UK medium').optional(),
   formula: z.record(z.string(), z.union([z.string(), z.number()])).meta({
     description: 'Ingredient ids and amounts, in the order they go into the bowl; eggs as a count',
@@ -43,5 +43,8 @@ export const recipeSchema = keys({
   baking_loss: share('What the batter loses in the oven, by your own weighing', '10 %').optional(),
   keeps: days('How long the plain cake keeps in a closed box', '4 days').optional(),
   suits: line('What it is good for', 'Stacking and carving').optional(),
-  proven_bakes: z.array(provenBake).optional(),
+  proven_bakes: z
+    .array(provenBake)
+    .optional()
+    .meta({ description: 'Bakes of it that came out right: all amounts follow from these' }),
 });

@@ -41,7 +41,10 @@ function tinShape(kind: ShapeKind): z.core.$ZodLooseShape {
     depth: kind === 'dome' ? depth.optional() : depth,
     owned: z.int().min(0).max(99).optional().meta({ description: 'How many are on the shelf', default: 1 }),
     unit: z.enum(['in', 'cm', 'mm']).optional().meta({ description: 'The unit printed first' }),
-    material: z.enum(TIN_MATERIALS).optional(),
+    material: z
+      .enum(TIN_MATERIALS)
+      .optional()
+      .meta({ description: 'What it is made of: it moves the bake times' }),
     note: line('Anything worth printing beside it', 'Leaks a little').optional(),
     ...(kind === 'measured'
       ? {}

@@ -26,7 +26,8 @@ const costs = keys({
         per: z.enum(PACKAGING_PER).meta({ description: 'Counted once an order, or for every cake' }),
       }),
     )
-    .optional(),
+    .optional()
+    .meta({ description: 'What cakes leave the house in' }),
 });
 
 const label = keys({
@@ -37,10 +38,22 @@ const label = keys({
   storage: line('How to keep it', 'Keep cool and dry, in its box.').optional(),
   x_height: length('Height of a lower-case x', '1.2 mm').optional(),
   pack_surface: surface('Largest side of the pack', '120 cm2').optional(),
-  sizes: z.array(line('Width x height of a label', '85 mm x 110 mm')).min(1).optional(),
+  sizes: z
+    .array(line('Width x height of a label', '85 mm x 110 mm'))
+    .min(1)
+    .optional()
+    .meta({ description: 'Sizes that labels are made in' }),
   sample: keys({
     tin: line('A tin of this kitchen', 'round-8'),
-    finishes: z.array(keys({ finish: line('A finish', 'raspberry-jam'), use: z.enum(USES) })).optional(),
+    finishes: z
+      .array(
+        keys({
+          finish: line('A finish', 'raspberry-jam'),
+          use: z.enum(USES).meta({ description: 'Where it goes' }),
+        }),
+      )
+      .optional()
+      .meta({ description: 'From the inside out' }),
   })
     .optional()
     .meta({ description: 'The cake that labels are shown for while there is no order' }),
@@ -65,23 +78,37 @@ export const tradeKeys = {
     .meta({ description: 'Every sum is in it', default: 'GBP' }),
   business: keys({
     name: line('As it stands on labels and quotes', 'My bakery'),
-    address: z.array(line('A line of the address', '1 Mill Lane')).min(1),
+    address: z
+      .array(line('A line of the address', '1 Mill Lane'))
+      .min(1)
+      .meta({ description: 'Line by line' }),
     contact: line('How to reach it', 'hello@bakery.example.org').optional(),
-  }).optional(),
+  })
+    .optional()
+    .meta({ description: 'Who sells: labels and quotes name it' }),
   working_day: keys({
     from: timeOfDay('When work may begin', '07:00').optional(),
     to: timeOfDay('When it stops; outside is sleep', '21:00').optional(),
-  }).optional(),
+  })
+    .optional()
+    .meta({ description: 'Hours that timetables may use' }),
   hands: z.int().min(1).max(6).optional().meta({ description: 'People who work at once', default: 1 }),
   batter_stands: duration('How long mixed batter may wait, whatever the method', '30 min').optional(),
   times: times.optional().meta({ description: 'How long each piece of work takes here' }),
-  costs: costs.optional(),
-  label: label.optional(),
-  portion_sizes: keys({ dessert: portion.optional(), finger: portion.optional() }).optional(),
+  costs: costs.optional().meta({ description: 'What work and things cost, and how a price is made of them' }),
+  label: label.optional().meta({ description: 'What labels follow and how they look' }),
+  portion_sizes: keys({
+    dessert: portion.optional().meta({ description: 'A piece for the plate' }),
+    finger: portion.optional().meta({ description: 'A piece for the hand' }),
+  })
+    .optional()
+    .meta({ description: 'How large pieces are cut' }),
   orders: keys({
     publish: z.enum(['yes', 'no']).meta({
       description: 'Whether orders stand on the site: they show what customers pay and what is earned',
       default: 'no',
     }),
-  }).optional(),
+  })
+    .optional()
+    .meta({ description: 'What happens to orders beyond print and data' }),
 };
