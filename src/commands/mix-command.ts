@@ -47,7 +47,11 @@ interface MixQuestion {
 export async function runMix(options: MixOptions, terminal: Terminal): Promise<ExitCode> {
   repairIfNeeded(options.output);
   const { content, problems } = await readContent(options.content);
-  if (content === null) return refuseContent(problems, terminal);
+  return content === null ? refuseContent(problems, terminal) : answerMix(options, content, terminal);
+}
+
+/** The command once the content is read. */
+export function answerMix(options: MixOptions, content: Content, terminal: Terminal): ExitCode {
   const question = understood(options, content);
   if (!question.ok) return refuseUsage(question.problems, terminal);
   const { recipe, egg, heightMm } = question.value;

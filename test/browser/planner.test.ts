@@ -1,19 +1,18 @@
 /** The planner in a real browser: the build's figures, by its own controls and by address; its prints, byte for byte. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import fc from 'fast-check';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answerMix } from '../../src/commands/mix-command.ts';
 import type { Content } from '../../src/domain/content.ts';
-import { planAnswer } from '../../src/planner/answer.ts';
 import { EMPTY_PLAN, type PlanState, planText } from '../../src/planner/plan-state.ts';
-import { plannerContent } from '../../src/views/planner-content.ts';
+import type { MixJson } from '../../src/views/mix-json.ts';
 import { demoOutput } from '../build/support/demo-output.ts';
-import { ask } from '../commands/support/command-line.ts';
 import { readDemo } from '../samples/demo.ts';
 import { launchBrowser } from './browser.ts';
+import { openedPlanner } from './planner-page.ts';
 
 const isLong = process.env.TINWRIGHT_LONG !== undefined;
 /** How many plans are compared without the controls: a sample, always the same, until the long run asks all. */
@@ -35,24 +34,46 @@ afterAll(async () => {
   await browser?.close();
 });
 
-const address = (hash = ''): string => `${pathToFileURL(join(output, 'site/planner.html')).href}${hash}`;
+const opened = (hash = '', options?: BrowserContextOptions) => openedPlanner(browser, hash, options);
 
-async function opened(
-  hash = '',
-  viewport = { width: 390, height: 844 },
-): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.newContext({ viewport });
-  await context.setOffline(true);
-  const page = await context.newPage();
-  const faults: string[] = [];
-  page.on('pageerror', (error) => faults.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') faults.push(message.text());
-  });
-  await page.goto(address(hash));
-  await page.waitForSelector('.tin-shelf, .found, .asked');
-  return { page, faults };
+interface Commanded {
+  /** Null where it refuses. */
+  json: MixJson | null;
+  told: string;
 }
+
+/** What the command `mix --json` says, read as a script would. */
+function commanded({ recipeId, flavourIds, tins, height, egg, step }: PlanState): Commanded {
+  const said: string[] = [];
+  const told: string[] = [];
+  const terminal = {
+    say: (text: string) => void said.push(text),
+    tell: (text: string) => void told.push(text),
+    watched: false,
+  };
+  const { kitchen } = demo;
+  const scale = step === 0 ? kitchen.scale : { ...kitchen.scale, stepG: step };
+  const options = {
+    ...{ content: '', output: '', json: true, recipe: recipeId },
+    tins: tins.map(({ tin, count }) => `${count} x ${tin}`).join(', '),
+    ...(flavourIds.length === 0 ? {} : { flavour: flavourIds.join(',') }),
+    ...(height === '' ? {} : { height }),
+    ...(egg === '' ? {} : { eggSize: egg }),
+  };
+  const code = answerMix(options, { ...demo, kitchen: { ...kitchen, scale } }, terminal);
+  expect(code).toBe(said.length > 0 ? 0 : 2);
+  return { json: said.length > 0 ? (JSON.parse(said.join('\n')) as MixJson) : null, told: told.join('\n') };
+}
+
+/** The bundled computation's answers in the page, all at once. */
+const answersIn = (page: Page, plans: readonly PlanState[]): Promise<unknown[]> =>
+  page.evaluate(
+    (addresses) => {
+      const { tinwrightPlan } = window as unknown as { tinwrightPlan(address: string): unknown };
+      return addresses.map((address) => JSON.parse(JSON.stringify(tinwrightPlan(address))));
+    },
+    plans.map((plan) => planText(plan)),
+  );
 
 /** Plans that a baker might ask for. */
 function plans(): fc.Arbitrary<PlanState> {
@@ -83,31 +104,86 @@ function plans(): fc.Arbitrary<PlanState> {
     });
 }
 
+interface ChartTin {
+  tin: string;
+  count: number;
+  batter_g: number;
+  surplus_g: number;
+  eggs: { whole: number } | null;
+  ingredients: { id: string; grams: number }[];
+}
+
+/** Every row of a written chart as a plan of its own: as many of the tin as the row is for. */
+function chartedPlans(id: string): { plan: PlanState; row: ChartTin }[] {
+  const chart = JSON.parse(readFileSync(join(output, 'data/tin-charts', `${id}.json`), 'utf8')) as {
+    recipe: { id: string };
+    flavours: { id: string }[];
+    tins: ChartTin[];
+  };
+  return chart.tins.map((row) => ({
+    row,
+    plan: {
+      ...EMPTY_PLAN,
+      recipeId: chart.recipe.id,
+      flavourIds: chart.flavours.map((flavour) => flavour.id),
+      tins: [{ tin: row.tin, count: row.count }],
+    },
+  }));
+}
+
+const byId = (lines: readonly { id: string; grams: number }[]): Record<string, number> =>
+  Object.fromEntries(lines.map(({ id, grams }) => [id, grams]));
+
 describe('the planner', () => {
-  it(`gives for ${PLANS} plans the very figures of the build’s own computations`, async () => {
+  it(`gives for ${PLANS} plans the very figures of mix --json, or refuses what it refuses`, async () => {
     const { page, faults } = await opened();
     const asked = fc.sample(plans(), { numRuns: PLANS, seed: 5 });
-    const addresses = asked.map(planText);
-    const answers = await page.evaluate((texts) => {
-      const plan = (window as unknown as { tinwrightPlan(text: string): unknown }).tinwrightPlan;
-      return texts.map((text) => JSON.stringify(plan(text)));
-    }, addresses);
-    const content = plannerContent(demo);
+    const answers = await answersIn(page, asked);
     let answered = 0;
-    for (const [at, state] of asked.entries()) {
-      const here = planAnswer(state, content);
-      const expected = here?.ok ? here.value.json : here;
-      expect(JSON.parse(answers[at] ?? 'null'), addresses[at]).toEqual(JSON.parse(JSON.stringify(expected)));
-      answered += here?.ok ? 1 : 0;
+    for (const [at, plan] of asked.entries()) {
+      const { json, told } = commanded(plan);
+      if (json !== null) expect(answers[at], planText(plan)).toEqual(json);
+      else {
+        const { ok, problems } = answers[at] as { ok: boolean; problems: { message: string }[] };
+        expect(ok, planText(plan)).toBe(false);
+        expect(problems.length).toBeGreaterThan(0);
+        for (const { message } of problems) expect(told, planText(plan)).toContain(message);
+      }
+      answered += json === null ? 0 : 1;
     }
     expect(answered).toBeGreaterThan((2 / 3) * PLANS);
     expect(faults).toEqual([]);
     await page.context().close();
   });
 
+  it('gives for the rows of the written charts the charts’ own figures', async () => {
+    const { page } = await opened();
+    const ids = readdirSync(join(output, 'data/tin-charts'))
+      .filter((name) => name.endsWith('.json'))
+      .map((name) => name.replace('.json', ''));
+    // Each recipe plain, and one flavour of it: the long run asks all.
+    const charts = isLong ? ids : ids.filter((id, at) => !id.includes('--') || !ids[at - 1]?.includes('--'));
+    const rows = charts.flatMap(chartedPlans);
+    const answers = (await answersIn(
+      page,
+      rows.map(({ plan }) => plan),
+    )) as MixJson[];
+    for (const [at, { row, plan }] of rows.entries()) {
+      const mix = answers[at]?.mix;
+      const about = planText(plan);
+      expect(mix?.batter_g, about).toBe(row.batter_g);
+      expect(mix?.surplus_g, about).toBe(row.surplus_g);
+      expect(mix?.eggs?.whole ?? null, about).toBe(row.eggs?.whole ?? null);
+      expect(byId(mix?.ingredients ?? []), about).toMatchObject(byId(row.ingredients));
+    }
+    expect(rows.length).toBeGreaterThan(150);
+    await page.context().close();
+  });
+
   it('shows by its own controls what mix --json says, for twenty plans', async () => {
     const { page, faults } = await opened();
     const ids = demo.kitchen.tins.map(({ id }) => id);
+    const eggs = new Set(demo.ingredients.filter(({ role }) => role === 'egg').map(({ id }) => id));
     for (let round = 0; round < 20; round += 1) {
       const recipe = demo.recipes[round % demo.recipes.length];
       const chosen = [ids[(3 * round) % ids.length], ids[(3 * round + 7) % ids.length]].flatMap(
@@ -115,47 +191,31 @@ describe('the planner', () => {
       );
       const tins = chosen.flatMap((one) => demo.kitchen.tins.find(({ id }) => id === one) ?? []);
       await page.locator('.recipe select').selectOption(recipe?.id ?? '');
-      const clear = page.locator('.asking > section > button.plain');
-      if ((await clear.count()) > 0) await clear.first().click();
+      const clear = page.getByRole('button', { name: 'Clear the plan' });
+      if ((await clear.count()) > 0) await clear.click();
       for (const { name } of tins)
         await page
           .locator('button.tin')
           .filter({ has: page.getByText(name, { exact: true }) })
           .click();
-      const spec = tins.map(({ id, owned }) => `${owned} x ${id}`).join(', ');
-      const { stdout } = await ask('mix', '--recipe', recipe?.id ?? '', '--tins', spec, '--json');
-      const { mix } = JSON.parse(stdout) as {
-        mix: { batter_g: number; ingredients: { id: string; grams: number }[] };
-      };
-      const shown = await page.locator('.answer > .weights td b').allTextContents();
-      const eggs = new Set(demo.ingredients.filter(({ role }) => role === 'egg').map(({ id }) => id));
-      const weighed = mix.ingredients.filter(({ id, grams }) => !eggs.has(id) && grams > 0);
-      const figures = shown.map((text) => Number(text.replaceAll(',', '')));
-      expect(figures, `${recipe?.id}: ${spec}`).toEqual(weighed.map(({ grams }) => grams));
-      expect(await page.locator('.answer .headline .batter').textContent()).toContain(
-        Math.round(mix.batter_g).toLocaleString('en-GB'),
-      );
+      const { json } = commanded({
+        ...EMPTY_PLAN,
+        recipeId: recipe?.id ?? '',
+        tins: tins.map(({ id, owned }) => ({ tin: id, count: owned })),
+      });
+      const { shown, headline } = await page.evaluate(() => ({
+        shown: [...document.querySelectorAll('.answer > .weights td b')].map((cell) => cell.textContent),
+        headline: document.querySelector('.answer .headline')?.textContent ?? '',
+      }));
+      const mix = json?.mix;
+      const weighed = (mix?.ingredients ?? []).filter(({ id, grams }) => !eggs.has(id) && grams > 0);
+      const figures = shown.map((text) => Number(text?.replaceAll(',', '')));
+      expect(figures, `${recipe?.id}: ${chosen}`).toEqual(weighed.map(({ grams }) => grams));
+      expect(weighed.length).toBeGreaterThan(2);
+      expect(headline).toContain(`${Math.round(mix?.batter_g ?? 0).toLocaleString('en-GB')} g of batter`);
     }
     expect(faults).toEqual([]);
     await page.context().close();
-  });
-
-  it('answers two four-inch and two six-inch tins in two taps, and sends the plan as an address', async () => {
-    const { page } = await opened();
-    await page
-      .locator('button.tin', { hasText: 'Four-inch round' })
-      .tap()
-      .catch(() => undefined);
-    await page.locator('button.tin', { hasText: 'Four-inch round' }).first().click();
-    const first = page.url();
-    expect(first).toContain('tins=');
-    await page.goto(address('#tins=2+x+round-4%2C+2+x+round-6'));
-    await page.waitForSelector('.headline');
-    const told = await page.locator('.headline').textContent();
-    const { page: other } = await opened(new URL(page.url()).hash);
-    expect(await other.locator('.headline').textContent()).toBe(told);
-    await page.context().close();
-    await other.context().close();
   });
 
   it('prints a chart and a template with the very bytes of the build, without a signal', async () => {
@@ -217,7 +277,7 @@ describe('the planner', () => {
       ]) {
         const { page } = await opened(
           '#tins=2+x+round-12,1+x+beehive&finishes=vanilla-buttercream--filling',
-          viewport,
+          { viewport },
         );
         await page.emulateMedia({ colorScheme });
         for (const details of await page.locator('summary').all()) await details.click();
