@@ -18,6 +18,7 @@ import { stackSvg } from './stack-svg.ts';
 import { type TimetablePart, timetablePart } from './timetable-part.ts';
 
 interface FileGroup {
+  kind: OrderFileKind;
   name: string;
   files: DownloadLink[];
 }
@@ -48,6 +49,8 @@ export interface OrderPage {
   order: OrderView;
   week: PageLink;
   files: FileGroup[];
+  /** The same, where they are wanted: by the anchor of the step. */
+  stepFiles: StepFiles;
   steps: PageLink[];
   tiers: TierPart[];
   batters: BatterPart[];
@@ -59,6 +62,18 @@ export interface OrderPage {
   stackWords: (Pick<StackWords, 'table' | 'supportsTitle' | 'stepsTitle'> & { footTop: StackHead }) | null;
 }
 
+/** Which step asks for which sheets. */
+const FILES_OF_STEPS: Readonly<Record<string, readonly OrderFileKind[]>> = {
+  shop: ['shopping-list'],
+  mix: ['order-sheet', 'week-sheet'],
+  pack: ['full', 'allergen-cards', 'stack-sheet', 'support-template'],
+  when: ['day-sheet', ''],
+  oven: ['oven-plan'],
+  quote: ['quote'],
+};
+
+type StepFiles = Record<string, FileGroup[]>;
+
 type StackHead = StackWords['table']['tier'];
 
 export interface WeekPage {
@@ -66,6 +81,7 @@ export interface WeekPage {
   words: OrderWords;
   week: WeekView;
   files: FileGroup[];
+  stepFiles: StepFiles;
   steps: PageLink[];
   orders: (WeekView['orders'][number] & { path: string })[];
   batters: BatterPart[];
@@ -82,9 +98,23 @@ const SHEETS = ['orders.css'];
 
 function fileGroups(id: string, files: readonly BuiltFile[], words: OrderWords): FileGroup[] {
   return filesOfOrder(id, files).map(({ kind, files: own }: { kind: OrderFileKind; files: BuiltFile[] }) => ({
+    kind,
     name: words.page.files[kind] ?? kind,
     files: own.map(downloadLink),
   }));
+}
+
+/** Of figures and calendar only the calendar is wanted beside a step. */
+function stepFilesOf(groups: readonly FileGroup[]): StepFiles {
+  const own = groups.map((group) =>
+    group.kind === '' ? { ...group, files: group.files.filter(({ path }) => path.endsWith('.ics')) } : group,
+  );
+  return Object.fromEntries(
+    Object.entries(FILES_OF_STEPS).map(([step, kinds]) => [
+      step,
+      own.filter(({ kind, files }) => kinds.includes(kind) && files.length > 0),
+    ]),
+  );
 }
 
 function listPage({ orders, weeks }: OrdersView, words: OrderWords): OrdersPage {
@@ -165,6 +195,7 @@ function orderPage(
   words: OrderWords,
 ): OrderPage {
   const timetable = view.timetables.find(({ orderId }) => orderId === order.id);
+  const groups = fileGroups(order.id, files, words);
   return {
     head: pageHead({
       path: orderPath(order.id),
@@ -176,8 +207,9 @@ function orderPage(
     words,
     order,
     week: { path: weekPath(order.weekId), text: words.page.ofWeek(order.weekId) },
-    files: fileGroups(order.id, files, words),
-    steps: orderSteps(words, filesOfOrder(order.id, files).length > 0),
+    files: groups,
+    stepFiles: stepFilesOf(groups),
+    steps: orderSteps(words, groups.length > 0),
     tiers: order.tiers.map((tier) => tierPart(tier, words)),
     batters: order.batters.map((batter) => batterPart(batter, [], words)),
     finishes: order.finishes.map((finish) => ({
@@ -212,6 +244,7 @@ function weekPage(
   words: OrderWords,
 ): WeekPage {
   const timetable = view.timetables.find(({ orderId, weekId }) => orderId === null && weekId === week.id);
+  const groups = fileGroups(week.id, files, words);
   return {
     head: pageHead({
       path: weekPath(week.id),
@@ -222,7 +255,8 @@ function weekPage(
     }),
     words,
     week,
-    files: fileGroups(week.id, files, words),
+    files: groups,
+    stepFiles: stepFilesOf(groups),
     steps: jumps([
       ['orders', words.week.orders],
       ['shop', words.week.shopping],

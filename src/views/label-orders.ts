@@ -26,7 +26,6 @@ export interface TierLabel extends LabelOutcome {
 
 export interface OrderLabels {
   orderId: string;
-  reference: string;
   labels: TierLabel[];
 }
 
@@ -108,7 +107,7 @@ function daysIn(weeks: readonly WorkedWeek[], order: WorkedOrder, tierAt: number
 }
 
 /** The labels of one order, tier by tier. */
-function labelsOfOrder(
+export function labelsOfOrder(
   worked: WorkedOrder,
   weeks: readonly WorkedWeek[],
   content: OrderLabelContent,
@@ -117,7 +116,6 @@ function labelsOfOrder(
   const { order, tiers } = planned;
   return {
     orderId: order.id,
-    reference: order.reference,
     labels: tiers.map((tier) => ({
       ...labelOutcome(
         tierLabelInput(planned, tier, daysIn(weeks, worked, tier.at), content),

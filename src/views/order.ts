@@ -5,6 +5,7 @@ import type { PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
+import type { Warning } from '../domain/problem.ts';
 import { formatLength } from '../wording/length.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
@@ -14,7 +15,7 @@ import { uncapitalised } from '../wording/sentence-case.ts';
 import { stackWordsFor } from '../wording/stacks/index.ts';
 import type { Caution } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
-import type { DecisionView, HandOverView, OrderFact, OrderView } from './order.types.ts';
+import type { DecisionView, HandOverView, KeepingView, OrderFact, OrderView } from './order.types.ts';
 import { orderAllergens } from './order-allergens.ts';
 import { batterViews, countFigure } from './order-batters.ts';
 import { orderCostView, quoteView } from './order-cost.ts';
@@ -106,10 +107,17 @@ function sharedText({ order }: PlannedOrder, week: PlannedWeek, { kitchen }: Con
   );
 }
 
+/** A cake that has no label is told where the order is worked from, not only left out of the sheet of labels. */
+const withoutLabel = (keeping: readonly KeepingView[], words: OrderWords): Warning[] =>
+  keeping.flatMap(({ foodName, refusals }) =>
+    refusals.map((why) => ({ code: 'no-label', message: words.page.keeping.none(foodName, why) })),
+  );
+
 /** The view of a worked order. */
 export function orderView(
   { planned, week, shopping, effort, cost }: WorkedOrder,
   together: PlannedWeek | undefined,
+  keeping: readonly KeepingView[],
   content: Content,
   bakes: ReadonlyMap<string, RecipeBakes>,
 ): OrderView {
@@ -150,6 +158,7 @@ export function orderView(
     stack: stack === null || stack === 'unknown-width' ? null : stackView(planned, stack, kitchen),
     noStackText: stack === 'unknown-width' ? stackWordsFor(kitchen.locale).unknownWidth : null,
     allergens,
+    keeping: [...keeping],
     portions: countFigure(portions),
     portionsWanted: order.portions === undefined ? null : countFigure(order.portions.wanted),
     weight: totalFigure(planned.weightG),
@@ -159,6 +168,6 @@ export function orderView(
     quote: quoteView(cost, { ...head, handOver, tiers, allergens, portionsText: text }, content),
     notes: order.notes,
     cautions: cautionsOf(planned, inedible, content),
-    warnings: planned.warnings,
+    warnings: [...planned.warnings, ...withoutLabel(keeping, words)],
   };
 }

@@ -123,6 +123,19 @@ export interface DecisionView {
   byText: string | null;
 }
 
+/** What the label of a cake says of its keeping, or why there is none. */
+export interface KeepingView {
+  id: string;
+  /** 'Orange sponge cake with raspberry jam'. */
+  foodName: string;
+  /** 'Best before: 30 November 2026'; null where there is no label. */
+  dateText: string | null;
+  /** Which part decides, and since when. */
+  keepsText: string | null;
+  storageText: string | null;
+  refusals: string[];
+}
+
 export interface AllergenView {
   /** As a sentence lists them. */
   names: string[];
@@ -165,6 +178,8 @@ export interface OrderView {
   /** Why a stacked order has no plan of its stack; else null. */
   noStackText: string | null;
   allergens: AllergenView;
+  /** One for each label. */
+  keeping: KeepingView[];
   portions: Figure;
   portionsWanted: Figure | null;
   weight: Figure;

@@ -1,8 +1,10 @@
 /** Every order and every week of a kitchen as views. */
 import type { Content } from '../domain/content.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
+import { labelsOfOrder } from './label-orders.ts';
 import { orderView } from './order.ts';
 import type { OrderView } from './order.types.ts';
+import { orderKeeping } from './order-keeping.ts';
 import { rememberedForOrders } from './order-memory.ts';
 import { type WorkedWeek, workedOrders } from './planned-orders.ts';
 import { timetableView } from './timetable/timetable.ts';
@@ -50,7 +52,8 @@ export const ordersView = rememberedForOrders((content: Content): OrdersView => 
   return {
     orders: orders.map((order) => {
       const together = weeks.find(({ planned }) => planned.week === order.week);
-      return orderView(order, together?.planned, content, bakes);
+      const keeping = orderKeeping(labelsOfOrder(order, weeks, content));
+      return orderView(order, together?.planned, keeping, content, bakes);
     }),
     weeks: weeks.map((week) => weekView(week, content)),
     timetables: weeks.flatMap((week) => timetablesOf(week, content)),

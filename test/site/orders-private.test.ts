@@ -44,6 +44,27 @@ describe('a kitchen that publishes them', () => {
     expect(pages[0]?.words.private).toContain('baker only');
   });
 
+  it('has the sheets of a step beside it, and its labels and calendar', () => {
+    const files = [
+      'print/orders/numeral-six-quote-a4.pdf',
+      'print/orders/numeral-six-shopping-list-a4.pdf',
+      'print/labels/orders/numeral-six-full-85x110-a4.pdf',
+      'data/orders/numeral-six.json',
+      'data/orders/numeral-six.ics',
+    ];
+    const { orderPages: pages } = orderPages(
+      content,
+      files.map((path) => ({ path, byteCount: 1 })),
+    );
+    const beside = pages.find(({ order }) => order.id === 'numeral-six')?.stepFiles ?? {};
+    const pathsOf = (step: string): string[] =>
+      (beside[step] ?? []).flatMap((group) => group.files.map(({ path }) => path));
+    expect(pathsOf('shop')).toEqual(['files/print/orders/numeral-six-shopping-list-a4.pdf']);
+    expect(pathsOf('pack')).toEqual(['files/print/labels/orders/numeral-six-full-85x110-a4.pdf']);
+    expect(pathsOf('when')).toEqual(['files/data/orders/numeral-six.ics']);
+    expect(pathsOf('quote')).toEqual(['files/print/orders/numeral-six-quote-a4.pdf']);
+  });
+
   it('gathers the files of one order only, though another’s name begins alike', () => {
     const files = ['data/orders/numeral-six.json', 'data/orders/numeral-six-times-two.json'];
     const { orderPages: pages } = orderPages(

@@ -31,6 +31,20 @@ describe('the view of an order', () => {
     expect(handOver.placeText).toBe('Set up at the venue');
   });
 
+  it('tells how long each cake keeps, and in its warnings of one without a label', () => {
+    const { keeping, warnings } = order('numeral-six');
+    expect(keeping.map(({ dateText }) => dateText)).toEqual(['Best before: 30 November 2026']);
+    expect(warnings.map(({ code }) => code)).not.toContain('no-label');
+    const ingredients = content.ingredients.map((item) => {
+      const { allergens: _, ...rest } = item;
+      return item.id === 'plain-flour' || item.id === 'self-raising-flour' ? rest : item;
+    });
+    const other = ordersView({ ...content, ingredients }).orders.find(({ id }) => id === 'numeral-six');
+    expect(other?.keeping.map(({ dateText }) => dateText)).toEqual([null]);
+    const told = other?.warnings.filter(({ code }) => code === 'no-label').map(({ message }) => message);
+    expect(told?.[0]).toMatch(/no label\. Nobody has filled in the allergens of .*flour/i);
+  });
+
   it('holds everything as plain data', () => {
     expect(JSON.parse(JSON.stringify(view))).toEqual(view);
   });

@@ -77,6 +77,13 @@ export const enGbPageWords: Pick<OrderWords, 'steps' | 'table' | 'page'> = {
     when: 'When',
     ovenPlan: 'Oven plan',
     labels: 'Labels',
+    keeping: {
+      title: 'How long it keeps',
+      food: 'On the label',
+      date: 'Date',
+      store: 'Kept',
+      none: (food, why) => `${food}: no label. ${why}`,
+    },
     bowl: 'Bowl',
     makes: (grams) => `${grams}\u00a0g to make`,
     eggs: 'Eggs',

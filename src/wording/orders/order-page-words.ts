@@ -66,6 +66,14 @@ export interface OrderPageWords {
   when: string;
   ovenPlan: string;
   labels: string;
+  /** What labels say of keeping: title, heads of the table, and what stands where there is no label. */
+  keeping: {
+    title: string;
+    food: string;
+    date: string;
+    store: string;
+    none: (food: string, why: string) => string;
+  };
   bowl: string;
   makes: (grams: string) => string;
   eggs: string;
