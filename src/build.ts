@@ -5,8 +5,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { dataFiles } from './commands/make/data-files.ts';
-import type { MadeFile } from './commands/make/made-file.ts';
-import type { PrintJob } from './commands/make/print-tasks.ts';
+import type { MadePrint } from './commands/make/made-file.ts';
+import type { PrintHelp, PrintJob } from './commands/make/print-files.ts';
 import { type Staging, withStaging } from './commands/output/output-folder.ts';
 import { PARTS, type Part, REPORT } from './commands/output/places.ts';
 import { filesOf, type Report, reportText } from './commands/output/report.ts';
@@ -31,6 +31,8 @@ export interface BuildRequest {
 }
 
 export interface BuildEffects extends StageEffects {
+  /** Prints of earlier builds, and threads that are there already. */
+  printing?: PrintHelp;
   /** Writes one file of data, print or report below the staging folder; to the disk when left out. */
   write?(path: string, bytes: Uint8Array | string): void;
 }
@@ -59,7 +61,7 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
     for (const part of parts) mkdirSync(join(dir, part));
     // Other threads make the prints meanwhile; the site waits for them, because it lists them with their sizes.
     const printing = has('print')
-      ? stages.run('print', () => prints({ content, charts, finishing, contentDir }))
+      ? stages.run('print', () => prints({ content, charts, finishing, contentDir }, effects.printing))
       : null;
     printing?.catch(() => undefined);
     if (has('data')) {
@@ -101,8 +103,8 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
 }
 
 /** The PDF library is loaded only when it is asked for. */
-async function prints(job: PrintJob): Promise<Result<MadeFile[]>> {
-  return (await import('./commands/make/print-files.ts')).printFiles(job);
+async function prints(job: PrintJob, help?: PrintHelp): Promise<Result<MadePrint[]>> {
+  return (await import('./commands/make/print-files.ts')).printFiles(job, help);
 }
 
 function writeFile(path: string, bytes: Uint8Array | string): void {

@@ -12,6 +12,8 @@ declare module 'vitest' {
 
 export function setup(project: TestProject): () => void {
   const folder = mkdtempSync(join(tmpdir(), 'tinwright-demo-'));
+  // Kept prints of this run alone: a build of the same kitchen twice draws it once.
+  process.env.TINWRIGHT_CACHE = join(folder, 'kept');
   project.provide('demoFolder', folder);
   return () => rmSync(folder, { recursive: true, force: true });
 }

@@ -1,7 +1,8 @@
 /** `build`: everything, into the output folder, all at once or not at all. */
 import { type BuildEffects, type BuildRequest, type BuildResult, build } from '../build.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
-import { folderProblem } from './folders.ts';
+import { cacheFolder, folderProblem } from './folders.ts';
+import { type KeptPrints, openKeptPrints } from './make/kept-prints.ts';
 import { repairIfNeeded } from './output/output-folder.ts';
 import { PARTS, type Part } from './output/places.ts';
 import type { Report } from './output/report.ts';
@@ -14,6 +15,8 @@ export interface BuildOptions {
   output: string;
   only?: string;
   quiet: boolean;
+  /** Folder of prints of earlier builds; false for none, the usual one when left out. */
+  cache?: string | boolean;
 }
 
 /** Runs the command. */
@@ -24,7 +27,9 @@ export async function runBuild(options: BuildOptions, terminal: Terminal): Promi
   if (wrongFolder !== null) return refuseUsage([wrongFolder], terminal);
   repairIfNeeded(options.output);
   const request = requestFor(options.content, options.output, parts);
-  const result = await buildWithProgress(request, terminal, options.quiet);
+  const kept = keptPrintsFor(options.cache);
+  const result = await buildWithProgress(request, kept, terminal, options.quiet);
+  if (kept !== null && !options.quiet) tellDamaged(kept, terminal);
   return tellResult(result, request, terminal, options.quiet);
 }
 
@@ -34,13 +39,30 @@ export function requestFor(contentDir: string, outputDir: string, parts: readonl
   return { contentDir, outputDir, parts, ...(epoch === undefined ? {} : { epoch }) };
 }
 
+/** Null where every print is to be made afresh. */
+function keptPrintsFor(cache: BuildOptions['cache']): KeptPrints | null {
+  const folder = cacheFolder(cache);
+  return folder === null ? null : openKeptPrints(folder);
+}
+
+/** Found out by their checksums; the output is none the worse for it. */
+export function tellDamaged(kept: KeptPrints, terminal: Terminal): void {
+  const count = kept.damaged();
+  if (count > 0) terminal.tell(`${counted(count, 'kept print')} could not be trusted and was made again.`);
+}
+
 async function buildWithProgress(
   request: BuildRequest,
+  kept: KeptPrints | null,
   terminal: Terminal,
   quiet: boolean,
 ): Promise<BuildResult> {
   const progress = processProgress(terminal.watched && !quiet);
-  const effects: BuildEffects = { clock: () => performance.now(), progress: progress.show };
+  const effects: BuildEffects = {
+    clock: () => performance.now(),
+    progress: progress.show,
+    printing: kept === null ? {} : { kept },
+  };
   try {
     return await build(request, effects);
   } finally {

@@ -32,7 +32,7 @@ export async function runBundle(options: BundleOptions, terminal: Terminal): Pro
   const wrongStyle = styleProblem(content, options.style);
   if (wrongStyle !== null) return refuseUsage([wrongStyle], terminal);
   const built = await runBuild(
-    { content: options.content, output: options.output, only: 'print', quiet: true },
+    { content: options.content, output: options.output, only: 'print', quiet: true, cache: false },
     terminal,
   );
   if (built !== EXIT.done) return built;

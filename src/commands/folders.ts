@@ -8,6 +8,14 @@ export function usualContent(): string {
   return !existsSync('content') && existsSync('kitchen.yaml') ? '.' : 'content';
 }
 
+/** Where finished prints are kept from build to build: as asked, else as the environment says, else here. */
+export const cacheFolder = (asked: string | boolean | undefined): string | null =>
+  asked === false
+    ? null
+    : typeof asked === 'string'
+      ? asked
+      : (process.env.TINWRIGHT_CACHE ?? '.cache/prints');
+
 /** What is wrong with the two folders of a build, or null. */
 export function folderProblem(content: string, output: string): Problem | null {
   if (settled(content) !== settled(output)) return null;

@@ -58,8 +58,14 @@ function command(program: Command, name: string, description: string): Command {
     .option('--output <dir>', 'folder that the build writes into', 'output');
 }
 
+/** For commands that make prints. */
+const withCache = (own: Command): Command =>
+  own
+    .option('--cache <dir>', 'folder that finished prints are kept in for the next build (.cache/prints)')
+    .option('--no-cache', 'make every print afresh, and keep none');
+
 function addBuild(program: Command, terminal: Terminal, end: Outcome): void {
-  command(program, 'build', 'make the site, the PDFs and the data files')
+  withCache(command(program, 'build', 'make the site, the PDFs and the data files'))
     .option('--only <parts>', 'some of site,print,data; the others stay as they are')
     .option('--quiet', 'say nothing but errors', false)
     .action(async (options) => end(await (await import('./build-command.ts')).runBuild(options, terminal)));
@@ -98,7 +104,9 @@ function addPortions(program: Command, terminal: Terminal, end: Outcome): void {
 }
 
 function addServe(program: Command, terminal: Terminal, end: Outcome): void {
-  command(program, 'serve', 'build, show the site on this computer only, rebuild as files are saved')
+  withCache(
+    command(program, 'serve', 'build, show the site on this computer only, rebuild as files are saved'),
+  )
     .option('--port <n>', 'port on 127.0.0.1', '8417')
     .action(async (options) => end(await (await import('./serve-command.ts')).runServe(options, terminal)));
 }

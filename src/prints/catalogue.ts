@@ -4,28 +4,38 @@
  */
 import type { Content } from '../domain/content.ts';
 import type { HouseStyle } from '../domain/house-style.ts';
-import type { Kitchen } from '../domain/kitchen.ts';
+import type { Kitchen, Locale, PaperName } from '../domain/kitchen.ts';
+import type { BakeGuideView } from '../views/bake-guide.types.ts';
 import { bookletView } from '../views/booklet/booklet.ts';
+import type { BookletView } from '../views/booklet/booklet.types.ts';
 import type { PrintedViews } from '../views/chart-views.ts';
 import { finishingCharts } from '../views/finishing-chart.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { orderLabels } from '../views/label-orders.ts';
 import { sampleLabels } from '../views/label-samples.ts';
+import type { LiningTemplateView } from '../views/lining-template.types.ts';
 import { portionsView } from '../views/portions.ts';
+import type { PortionsView } from '../views/portions.types.ts';
+import type { TinChartView } from '../views/tin-chart.types.ts';
 import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
 import { bakeGuidePrint } from './bake-guide.ts';
 import { bookletPrints } from './booklet.ts';
 import { cuttingGuidePrint } from './cutting-guide.ts';
 import { finishingChartPrint } from './finishing-chart.ts';
-import { labelPrints } from './label-prints.ts';
+import { type LabelsAsk, labelPrints } from './label-prints.ts';
+import { liningTemplatePrint } from './lining-template.ts';
 import { orderPrintables } from './order-prints.ts';
-import { recipeCardPrints, recipeCardViews } from './recipe-card-prints.ts';
+import { type Printable, type PrintPiece, printable } from './printable.ts';
+import { type CardsAsk, cardsAsks, recipeCardsPrint, recipeCardViews } from './recipe-card-prints.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
-import { templatePrints } from './template-prints.ts';
+import { wantedTemplates } from './template-prints.ts';
 import { tinChartPrint } from './tin-chart.ts';
-import { wallPrints } from './wall-prints.ts';
+import { type WallAsk, wallAsks, wallPrints } from './wall-prints.ts';
 
-/** What all prints of a kitchen are made from. */
+/** What the prints of a kitchen are made from, whatever the house style. */
+export type PrintContent = Pick<PrintSource, 'content' | 'charts' | 'finishing'>;
+
+/** What all prints of a kitchen in one house style are made from. */
 export interface PrintSource {
   content: Content;
   charts: readonly PrintedViews[];
@@ -35,106 +45,108 @@ export interface PrintSource {
 }
 
 /** What one kind of print is made from: only what `printables` asks of it. */
-export type WantedSource = Pick<PrintSource, 'finishing' | 'style' | 'metrics'> & WantedPrints;
-
-export interface Printable {
-  /** As `printables:` in kitchen.yaml names it; its prints lie in the folder of the same name, in the plural. */
-  kind: string;
-  prints(source: WantedSource): Print[];
-}
+export type WantedSource = Pick<PrintSource, 'finishing'> & WantedPrints;
 
 /** Sheets of a kitchen with a site carry a code that leads there. */
 const siteOf = ({ siteUrl }: Kitchen): { siteUrl?: string } => (siteUrl === undefined ? {} : { siteUrl });
 
-const tinCharts: Printable = {
+interface OnPaper<View> {
+  view: View;
+  paper: PaperName;
+  lang: Locale;
+  options: { siteUrl?: string };
+}
+
+/** One view on each of the kitchen's papers. */
+const onEachPaper = <View>(view: View, { kitchen }: Content): OnPaper<View>[] =>
+  kitchen.paper.map((paper) => ({ view, paper, lang: kitchen.locale, options: siteOf(kitchen) }));
+
+const tinCharts = printable<OnPaper<TinChartView> & { mass: 'g' | 'oz' }>({
   kind: 'tin-chart',
-  prints({ content: { kitchen }, charts, style, metrics, mass }) {
-    const options = { mass, ...siteOf(kitchen) };
-    return charts.flatMap(({ chart }) =>
-      kitchen.paper.map((paper) => tinChartPrint(chart, style, metrics, paper, kitchen.locale, options)),
-    );
-  },
-};
+  inputs: ({ content, charts, mass }) =>
+    charts.flatMap(({ chart }) => onEachPaper(chart, content).map((one) => ({ ...one, mass }))),
+  draw: ({ view, paper, lang, options, mass }, style, metrics) => [
+    tinChartPrint(view, style, metrics, paper, lang, { ...options, mass }),
+  ],
+});
 
-const liningTemplates: Printable = {
+const liningTemplatesOfTins = printable<Pick<OnPaper<LiningTemplateView>, 'view' | 'paper' | 'lang'>>({
   kind: 'lining-template',
-  prints: ({ content, metrics, style }) => templatePrints({ ...content, houseStyle: style }, metrics),
-};
+  inputs: ({ content }) => wantedTemplates(content),
+  draw: ({ view, paper, lang }, style, metrics) => [liningTemplatePrint(view, style, metrics, paper, lang)],
+});
 
-const finishingSheets: Printable = {
+const finishingSheets = printable<OnPaper<FinishingChartView>>({
   kind: 'finishing-chart',
-  prints: ({ content: { kitchen }, finishing, style, metrics }) =>
-    finishing.flatMap((view) =>
-      kitchen.paper.map((paper) =>
-        finishingChartPrint(view, style, metrics, paper, kitchen.locale, siteOf(kitchen)),
-      ),
-    ),
-};
+  inputs: ({ content, finishing }) => finishing.flatMap((view) => onEachPaper(view, content)),
+  draw: ({ view, paper, lang, options }, style, metrics) => [
+    finishingChartPrint(view, style, metrics, paper, lang, options),
+  ],
+});
 
-const bakeGuides: Printable = {
+const bakeGuides = printable<OnPaper<BakeGuideView>>({
   kind: 'bake-guide',
-  prints: ({ content: { kitchen }, guides, style, metrics }) =>
-    guides.flatMap((guide) =>
-      kitchen.paper.map((paper) =>
-        bakeGuidePrint(guide, style, metrics, paper, kitchen.locale, siteOf(kitchen)),
-      ),
-    ),
-};
+  inputs: ({ content, guides }) => guides.flatMap((view) => onEachPaper(view, content)),
+  draw: ({ view, paper, lang, options }, style, metrics) => [
+    bakeGuidePrint(view, style, metrics, paper, lang, options),
+  ],
+});
 
-const recipeCards: Printable = {
+const recipeCards = printable<CardsAsk>({
   kind: 'recipe-card',
-  prints({ style, metrics, cardSizes: sizes, ...wanted }) {
+  inputs: (wanted) => {
     const { paper: papers, locale: lang } = wanted.content.kitchen;
-    return recipeCardPrints(recipeCardViews(wanted), style, metrics, { sizes, papers, lang });
+    return cardsAsks(recipeCardViews(wanted), { sizes: wanted.cardSizes, papers, lang });
   },
-};
+  draw: recipeCardsPrint,
+});
 
-const wallReferenceSheets: Printable = {
+const wallReferenceSheets = printable<WallAsk>({
   kind: 'wall-reference',
-  prints: ({ content, charts, style, metrics, mass, wallSizes }) =>
-    wallPrints({ content, charts: charts.map(({ chart }) => chart), style, metrics, mass, wallSizes }),
-};
+  inputs: ({ content, charts, mass, wallSizes }) =>
+    wallAsks({ content, charts: charts.map(({ chart }) => chart), mass, wallSizes }),
+  draw: wallPrints,
+});
 
-const booklets: Printable = {
+const booklets = printable<Pick<OnPaper<BookletView>, 'view' | 'paper' | 'lang'>>({
   kind: 'booklet',
-  prints({ content, charts, finishing, style, metrics, mass }) {
-    const { paper, locale } = content.kitchen;
+  inputs({ content, charts, finishing, mass }) {
+    const { paper: papers, locale: lang } = content.kitchen;
     const view = bookletView({ content, charts: charts.map(({ chart }) => chart), finishing, mass });
-    return paper.flatMap((sheet) => bookletPrints(view, style, metrics, sheet, locale));
+    return papers.map((paper) => ({ view, paper, lang }));
   },
-};
+  draw: ({ view, paper, lang }, style, metrics) => bookletPrints(view, style, metrics, paper, lang),
+});
 
-const cuttingGuides: Printable = {
+const cuttingGuides = printable<OnPaper<PortionsView>>({
   kind: 'cutting-guide',
-  prints({ content, style, metrics }) {
-    const { kitchen } = content;
+  inputs({ content }) {
     const view = portionsView(content);
-    if (view.rows.length === 0) return [];
-    return kitchen.paper.map((paper) =>
-      cuttingGuidePrint(view, style, metrics, paper, kitchen.locale, siteOf(kitchen)),
-    );
+    return view.rows.length === 0 ? [] : onEachPaper(view, content);
   },
-};
+  draw: ({ view, paper, lang, options }, style, metrics) => [
+    cuttingGuidePrint(view, style, metrics, paper, lang, options),
+  ],
+});
 
-const labels: Printable = {
+const labels = printable<LabelsAsk>({
   kind: 'label',
-  prints({ content, charts, style, metrics }) {
+  inputs({ content, charts }) {
     const wanted = charts.map(({ chart }) => chart.id);
     const { kitchen, label } = content;
-    const common = { sizes: label.sizes, style, metrics, papers: kitchen.paper, lang: kitchen.locale };
+    const common = { sizes: label.sizes, papers: kitchen.paper, lang: kitchen.locale };
     const made = sampleLabels(content)
       .filter(({ id }) => wanted.includes(id))
       .flatMap(({ view }) => (view === null ? [] : [{ view, copies: 1 }]));
-    const ofOrders = orderLabels(content).flatMap(({ orderId, labels: all }) =>
-      labelPrints({
-        ...common,
-        prefix: `orders/${orderId}-`,
-        labels: all.flatMap(({ view, copies }) => (view === null ? [] : [{ view, copies }])),
-      }),
-    );
-    return [...labelPrints({ ...common, prefix: '', labels: made }), ...ofOrders];
+    const ofOrders = orderLabels(content).map(({ orderId, labels: all }) => ({
+      ...common,
+      prefix: `orders/${orderId}-`,
+      labels: all.flatMap(({ view, copies }) => (view === null ? [] : [{ view, copies }])),
+    }));
+    return [{ ...common, prefix: '', labels: made }, ...ofOrders];
   },
-};
+  draw: (ask, style, metrics) => labelPrints({ ...ask, style, metrics }),
+});
 
 export const PRINTABLES: readonly Printable[] = [
   tinCharts,
@@ -146,7 +158,7 @@ export const PRINTABLES: readonly Printable[] = [
   cuttingGuides,
   labels,
   ...orderPrintables,
-  liningTemplates,
+  liningTemplatesOfTins,
 ];
 
 /** The prints of an entry with a name lie in a folder of that name: 'tin-charts/my-four/…'. */
@@ -154,19 +166,37 @@ function inFolder(print: Print, name: string | null): Print {
   return name === null ? print : { ...print, path: print.path.replace('/', `/${name}/`) };
 }
 
-/** The prints of one kind in one house style; what `printables` leaves out is not made. */
-export function printsOfKind(source: PrintSource, kind: string): Print[] {
-  const { content, charts, finishing, style, metrics } = source;
-  return PRINTABLES.filter((printable) => printable.kind === kind).flatMap((printable) =>
+/** The pieces of one kind; what `printables` leaves out is not made. */
+export function piecesOfKind({ content, charts, finishing }: PrintContent, kind: string): PrintPiece[] {
+  return PRINTABLES.filter((one) => one.kind === kind).flatMap((one) =>
     wantedPrints(content, charts, kind).flatMap((wanted) => {
       // An entry of `printables` may leave out tins and finishes: its finishing chart is one of its own.
       const own = wanted.content === content ? finishing : finishingCharts(wanted.content);
-      return printable
-        .prints({ finishing: own, style, metrics, ...wanted })
-        .map((print) => inFolder(print, wanted.name));
+      return one
+        .inputs({ finishing: own, ...wanted })
+        .map((input) => ({ kind, folder: wanted.name, input: JSON.stringify(input) }));
     }),
   );
 }
+
+/** All pieces of a kitchen's prints in the order of the catalogue; they are the same in every house style. */
+export const piecesOf = (source: PrintContent): PrintPiece[] =>
+  PRINTABLES.flatMap(({ kind }) => piecesOfKind(source, kind));
+
+/** The prints of a piece: drawn from its text, a house style and its fonts, and nothing else. */
+export function printsOfPiece(
+  { kind, folder, input }: PrintPiece,
+  style: HouseStyle,
+  metrics: Metrics,
+): Print[] {
+  const drawn = PRINTABLES.find((one) => one.kind === kind);
+  if (drawn === undefined) throw new Error(`no printable '${kind}'`);
+  return drawn.draw(JSON.parse(input), style, metrics).map((print) => inFolder(print, folder));
+}
+
+/** The prints of one kind in one house style. */
+export const printsOfKind = (source: PrintSource, kind: string): Print[] =>
+  piecesOfKind(source, kind).flatMap((piece) => printsOfPiece(piece, source.style, source.metrics));
 
 /** All prints of a kitchen in one house style, in the order of the catalogue. */
 export const printsOf = (source: PrintSource): Print[] =>

@@ -10,15 +10,19 @@ import { type LabelCopies, labelSheetPrint, setLabels, sizeSlug } from './food-l
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 
-export interface LabelPrintsAsk {
+/** Labels to print, whatever the house style. */
+export interface LabelsAsk {
   /** Begins the names of the files: '' for the samples, 'R-1042-' for an order. */
   prefix: string;
   labels: readonly LabelCopies[];
   sizes: readonly LabelSize[];
-  style: HouseStyle;
-  metrics: Metrics;
   papers: readonly PaperName[];
   lang: Locale;
+}
+
+export interface LabelPrintsAsk extends LabelsAsk {
+  style: HouseStyle;
+  metrics: Metrics;
 }
 
 const areaOf = ({ widthMm, heightMm }: LabelSize): number => widthMm * heightMm;

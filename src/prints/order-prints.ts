@@ -1,16 +1,18 @@
 /** The prints of orders, in every paper of the kitchen: sheet, shopping list and quote; and the lists of whole weeks. */
 import type { Content } from '../domain/content.ts';
+import type { Locale, PaperName } from '../domain/kitchen.ts';
 import type { OrderView } from '../views/order.types.ts';
 import { ordersView } from '../views/orders.ts';
+import type { TimetableView } from '../views/timetable/timetable.types.ts';
 import type { WeekView } from '../views/week.types.ts';
-import type { Printable, WantedSource } from './catalogue.ts';
+import type { WantedSource } from './catalogue.ts';
 import { daySheetPrint } from './day-sheet.ts';
 import { orderSheetPrint } from './order-sheet.ts';
 import { ovenPlanPrint } from './oven-plan.ts';
+import { type Printable, printable } from './printable.ts';
 import { quotePrint } from './quote.ts';
-import type { Print } from './sheet/surface.ts';
 import { shoppingListPrint } from './shopping-list.ts';
-import { isStacked, stackSheetPrint } from './stack-sheet.ts';
+import { isStacked, type StackedOrder, stackSheetPrint } from './stack-sheet.ts';
 import { supportTemplatePrint } from './support-template.ts';
 import { weekSheetPrint } from './week-sheet.ts';
 
@@ -28,92 +30,112 @@ const wantedWeeks = ({ content, orderIds }: WantedSource): WeekView[] =>
 const codeFor = ({ kitchen, publishesOrders }: Content): { siteUrl?: string } =>
   publishesOrders && kitchen.siteUrl !== undefined ? { siteUrl: kitchen.siteUrl } : {};
 
-const onEach = (source: WantedSource, draw: (paper: 'A4' | 'Letter') => Print[]): Print[] =>
-  source.content.kitchen.paper.flatMap(draw);
+interface OrderPaper<View> {
+  view: View;
+  paper: PaperName;
+  lang: Locale;
+}
 
-const orderSheets: Printable = {
-  kind: 'order-sheet',
-  prints: (source) =>
-    onEach(source, (paper) => {
-      const { content, style, metrics } = source;
-      const { locale } = content.kitchen;
-      return [
-        ...wantedWeeks(source).map((week) => weekSheetPrint(week, style, metrics, paper, locale)),
-        ...wantedOrders(source).map((view) =>
-          orderSheetPrint(view, style, metrics, paper, locale, codeFor(content)),
-        ),
-      ];
-    }),
+/** All views on each paper of the kitchen, paper by paper. */
+const onEach = <View>({ content }: WantedSource, views: readonly View[]): OrderPaper<View>[] => {
+  const { paper: papers, locale: lang } = content.kitchen;
+  return papers.flatMap((paper) => views.map((view) => ({ view, paper, lang })));
 };
+
+const orderSheets = printable<
+  OrderPaper<{ week: WeekView } | { order: OrderView; code: { siteUrl?: string } }>
+>({
+  kind: 'order-sheet',
+  inputs: (source) => {
+    const code = codeFor(source.content);
+    return onEach(source, [
+      ...wantedWeeks(source).map((week) => ({ week })),
+      ...wantedOrders(source).map((order) => ({ order, code })),
+    ]);
+  },
+  draw: ({ view, paper, lang }, style, metrics) => [
+    'week' in view
+      ? weekSheetPrint(view.week, style, metrics, paper, lang)
+      : orderSheetPrint(view.order, style, metrics, paper, lang, view.code),
+  ],
+});
 
 /** The stack's sheet, and the template that its supports are marked by. */
-const stackSheets: Printable = {
+const stackSheets = printable<OrderPaper<{ order: OrderView & StackedOrder; code: { siteUrl?: string } }>>({
   kind: 'stack-sheet',
-  prints: (source) =>
-    onEach(source, (paper) => {
-      const { content, style, metrics } = source;
-      const { locale } = content.kitchen;
-      return wantedOrders(source)
+  inputs: (source) => {
+    const code = codeFor(source.content);
+    return onEach(
+      source,
+      wantedOrders(source)
         .filter(isStacked)
-        .flatMap((view) => [
-          stackSheetPrint(view, style, metrics, paper, locale, codeFor(content)),
-          supportTemplatePrint(view, style, metrics, paper, locale),
-        ]);
-    }),
-};
+        .map((order) => ({ order, code })),
+    );
+  },
+  draw: ({ view: { order, code }, paper, lang }, style, metrics) => [
+    stackSheetPrint(order, style, metrics, paper, lang, code),
+    supportTemplatePrint(order, style, metrics, paper, lang),
+  ],
+});
 
-const shoppingLists: Printable = {
+const shoppingLists = printable<OrderPaper<Pick<OrderView, 'shopping' | 'kitchenName' | 'edition'>>>({
   kind: 'shopping-list',
-  prints: (source) =>
-    onEach(source, (paper) => {
-      const { content, style, metrics } = source;
-      const { locale } = content.kitchen;
-      return [...wantedWeeks(source), ...wantedOrders(source)].map((of) =>
-        shoppingListPrint(of.shopping, of, style, metrics, paper, locale),
-      );
-    }),
-};
+  inputs: (source) =>
+    onEach(
+      source,
+      [...wantedWeeks(source), ...wantedOrders(source)].map(({ shopping, kitchenName, edition }) => ({
+        shopping,
+        kitchenName,
+        edition,
+      })),
+    ),
+  draw: ({ view, paper, lang }, style, metrics) => [
+    shoppingListPrint(view.shopping, view, style, metrics, paper, lang),
+  ],
+});
 
 /** Where nothing is priced there is nothing to quote. */
-const quotes: Printable = {
+const quotes = printable<OrderPaper<OrderView>>({
   kind: 'quote',
-  prints: (source) =>
-    onEach(source, (paper) => {
-      const { content, style, metrics } = source;
-      const { locale } = content.kitchen;
-      return wantedOrders(source)
-        .filter(({ cost }) => cost.price.value > 0)
-        .map((view) => quotePrint(view, style, metrics, paper, locale));
-    }),
-};
+  inputs: (source) =>
+    onEach(
+      source,
+      wantedOrders(source).filter(({ cost }) => cost.price.value > 0),
+    ),
+  draw: ({ view, paper, lang }, style, metrics) => [quotePrint(view, style, metrics, paper, lang)],
+});
 
 /** Days of a week, and of each order that is wanted. */
-const daySheets: Printable = {
+const daySheets = printable<OrderPaper<TimetableView>>({
   kind: 'day-sheet',
-  prints: (source) =>
-    onEach(source, (paper) => {
-      const { content, style, metrics, orderIds } = source;
-      const weekIds = wantedWeeks(source).map(({ id }) => id);
-      return ordersView(content)
-        .timetables.filter(({ orderId, weekId }) =>
-          orderId === null ? weekIds.includes(weekId) : isWanted(orderId, orderIds),
-        )
-        .map(({ view }) => daySheetPrint(view, style, metrics, paper, content.kitchen.locale));
-    }),
-};
+  inputs: (source) => {
+    const weekIds = wantedWeeks(source).map(({ id }) => id);
+    const wanted = ordersView(source.content).timetables.filter(({ orderId, weekId }) =>
+      orderId === null ? weekIds.includes(weekId) : isWanted(orderId, source.orderIds),
+    );
+    return onEach(
+      source,
+      wanted.map(({ view }) => view),
+    );
+  },
+  draw: ({ view, paper, lang }, style, metrics) => [daySheetPrint(view, style, metrics, paper, lang)],
+});
 
 /** The oven is the week's: its loads hold several orders. */
-const ovenPlans: Printable = {
+const ovenPlans = printable<OrderPaper<TimetableView['ovenPlan']>>({
   kind: 'oven-plan',
-  prints: (source) =>
-    onEach(source, (paper) => {
-      const { content, style, metrics } = source;
-      const weekIds = wantedWeeks(source).map(({ id }) => id);
-      return ordersView(content)
-        .timetables.filter(({ orderId, weekId }) => orderId === null && weekIds.includes(weekId))
-        .map(({ view }) => ovenPlanPrint(view.ovenPlan, style, metrics, paper, content.kitchen.locale));
-    }),
-};
+  inputs: (source) => {
+    const weekIds = wantedWeeks(source).map(({ id }) => id);
+    const wanted = ordersView(source.content).timetables.filter(
+      ({ orderId, weekId }) => orderId === null && weekIds.includes(weekId),
+    );
+    return onEach(
+      source,
+      wanted.map(({ view }) => view.ovenPlan),
+    );
+  },
+  draw: ({ view, paper, lang }, style, metrics) => [ovenPlanPrint(view, style, metrics, paper, lang)],
+});
 
 export const orderPrintables: readonly Printable[] = [
   orderSheets,

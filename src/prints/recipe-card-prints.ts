@@ -48,21 +48,48 @@ function papersFor(size: CardSize, papers: readonly PaperName[]): PaperName[] {
   return [...papers].sort((a, b) => Number(b === own) - Number(a === own));
 }
 
-/** All files; every card is set once for all of them. */
-export function recipeCardPrints(
-  views: readonly RecipeCardView[],
+/** The cards of one recipe one to a sheet, or those of all recipes several to a sheet. */
+export interface CardsAsk {
+  views: RecipeCardView[];
+  size: CardSize;
+  lang: Locale;
+  /** Papers to cut the sheets from, best first; null for cards one to a sheet. */
+  sheets: PaperName[] | null;
+}
+
+const recipesOf = (views: readonly RecipeCardView[]): string[] => [
+  ...new Set(views.map(({ recipe }) => recipe.id)),
+];
+
+/** For every size a piece for each recipe, then one for all. */
+export function cardsAsks(views: RecipeCardView[], wishes: CardWishes): CardsAsk[] {
+  const { lang, papers } = wishes;
+  return wantedSizes(wishes).flatMap((size) => [
+    ...recipesOf(views).map((id) => ({
+      views: views.filter(({ recipe }) => recipe.id === id),
+      size,
+      lang,
+      sheets: null,
+    })),
+    { views, size, lang, sheets: papersFor(size, papers) },
+  ]);
+}
+
+export function recipeCardsPrint(
+  { views, size, lang, sheets }: CardsAsk,
+  style: HouseStyle,
+  metrics: Metrics,
+): Print[] {
+  const context = sheetContext(style, metrics);
+  const sets = cardSets(views, size, context, lang, cardStore());
+  if (sheets === null) return sets.map((set) => recipeCardPrint(set, lang));
+  return sheets.flatMap((paper) => recipeCardSheetsPrint(sets, paper, context, lang) ?? []).slice(0, 1);
+}
+
+/** All files. */
+export const recipeCardPrints = (
+  views: RecipeCardView[],
   style: HouseStyle,
   metrics: Metrics,
   wishes: CardWishes,
-): Print[] {
-  const context = sheetContext(style, metrics);
-  const kept = cardStore();
-  const { papers, lang } = wishes;
-  return wantedSizes(wishes).flatMap((size) => {
-    const sets = cardSets(views, size, context, lang, kept);
-    const sheets = papersFor(size, papers).flatMap(
-      (paper) => recipeCardSheetsPrint(sets, paper, context, lang) ?? [],
-    );
-    return [...sets.map((set) => recipeCardPrint(set, lang)), ...sheets.slice(0, 1)];
-  });
-}
+): Print[] => cardsAsks(views, wishes).flatMap((ask) => recipeCardsPrint(ask, style, metrics));

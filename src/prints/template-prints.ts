@@ -1,9 +1,8 @@
 /** The lining templates that a kitchen wants: every owned tin on every paper, or what its printables list says. */
 import type { Content } from '../domain/content.ts';
-import type { PaperName } from '../domain/kitchen.ts';
+import type { Locale, PaperName } from '../domain/kitchen.ts';
 import { liningTemplates } from '../views/lining-template.ts';
-import { liningTemplatePrint } from './lining-template.ts';
-import type { Metrics, Print } from './sheet/surface.ts';
+import type { LiningTemplateView } from '../views/lining-template.types.ts';
 
 /** Whether some entry of the list asks for this tin on this paper; without a list everything is asked for. */
 function isWanted({ kitchen, printables }: Content, tinId: string, paper: PaperName): boolean {
@@ -16,12 +15,18 @@ function isWanted({ kitchen, printables }: Content, tinId: string, paper: PaperN
   );
 }
 
-export function templatePrints(content: Content, metrics: Metrics): Print[] {
-  const { kitchen, houseStyle } = content;
+export interface WantedTemplate {
+  view: LiningTemplateView;
+  paper: PaperName;
+  lang: Locale;
+}
+
+/** Tin by tin, on the papers that it is wanted on. */
+export function wantedTemplates(content: Content): WantedTemplate[] {
   const papers: readonly PaperName[] = ['A4', 'Letter'];
   return liningTemplates(content).flatMap((view) =>
     papers
       .filter((paper) => isWanted(content, view.id, paper))
-      .map((paper) => liningTemplatePrint(view, houseStyle, metrics, paper, kitchen.locale)),
+      .map((paper) => ({ view, paper, lang: content.kitchen.locale })),
   );
 }

@@ -1,4 +1,5 @@
 /** The four font files of a house style as bytes: bundled ones by name, the baker's own from the content folder. */
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isBundledFont } from '../../domain/bundled-fonts.ts';
@@ -10,12 +11,35 @@ import { unpackedFont } from '../../read/unpacked-font.ts';
 
 const ROLES: readonly FontRole[] = ['text', 'textBold', 'textItalic', 'heading'];
 
+/** Files that can be embedded, and the hash that tells them from all others. */
+export interface FontFiles {
+  files: Record<FontRole, FontFile>;
+  hash: string;
+}
+
 /** Parsed once, for all documents of a run; problems name the font and the style's file. */
 export async function houseFonts(
   style: HouseStyle,
   contentDir: string,
   stylePath: string,
 ): Promise<Result<LoadedFonts>> {
+  const read = await readFontFiles(style, contentDir, stylePath);
+  return read.ok ? parsedFonts(read.value, style, stylePath) : read;
+}
+
+/** What `readFontFiles` read, ready to draw with. */
+export function parsedFonts({ files }: FontFiles, style: HouseStyle, stylePath: string): Result<LoadedFonts> {
+  const loaded = loadFonts(files, style.headingCase);
+  if (loaded.ok) return loaded;
+  return fail(...loaded.problems.map((problem) => ({ ...problem, file: stylePath })));
+}
+
+/** Reads and unpacks; whether the fonts are of use shows when they are parsed. */
+export async function readFontFiles(
+  style: HouseStyle,
+  contentDir: string,
+  stylePath: string,
+): Promise<Result<FontFiles>> {
   const read = await Promise.all(
     ROLES.map(
       async (role): Promise<[FontRole, Result<FontFile>]> => [
@@ -26,10 +50,11 @@ export async function houseFonts(
   );
   const problems = read.flatMap(([, file]) => (file.ok ? [] : file.problems));
   if (problems.length > 0) return fail(...problems.map((problem) => ({ ...problem, file: stylePath })));
-  const files = read.flatMap(([role, file]) => (file.ok ? [[role, file.value] as const] : []));
-  const loaded = loadFonts(Object.fromEntries(files) as Record<FontRole, FontFile>, style.headingCase);
-  if (loaded.ok) return loaded;
-  return fail(...loaded.problems.map((problem) => ({ ...problem, file: stylePath })));
+  const found = read.flatMap(([role, file]) => (file.ok ? [[role, file.value] as const] : []));
+  const hash = createHash('sha256');
+  for (const [role, { name, bytes }] of found) hash.update(`${role} ${name} ${bytes.length}\n`).update(bytes);
+  const files = Object.fromEntries(found) as Record<FontRole, FontFile>;
+  return succeed({ files, hash: hash.digest('hex') });
 }
 
 async function embeddable(file: Result<FontFile>): Promise<Result<FontFile>> {

@@ -3,3 +3,10 @@ export interface MadeFile {
   path: string;
   bytes: Uint8Array | string;
 }
+
+/** A print with the hash that the report tells of it, where that is known already. */
+export interface MadePrint {
+  path: string;
+  bytes: Uint8Array;
+  sha256: string;
+}

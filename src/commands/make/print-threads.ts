@@ -1,16 +1,29 @@
-/** Prints made beside the main thread: each thread takes the next piece when it has done one. */
+/**
+ * Prints made beside the main thread. Every thread is sent every piece, and whoever comes to one first takes it: so
+ * none waits for the main thread, which has other work, and none is left with a long queue at the end.
+ */
 import { Worker } from 'node:worker_threads';
 import type { Result } from '../../domain/result.ts';
-import type { MadeFile } from './made-file.ts';
-import type { PrintJob, PrintTask } from './print-tasks.ts';
+import type { MadePrint } from './made-file.ts';
+import type { PrintHouse } from './print-house.ts';
+import type { PrintTask } from './print-tasks.ts';
 
 /** What a thread sends back for a piece. */
 export interface MadePiece {
   index: number;
-  made: Result<MadeFile[]>;
+  made: Result<MadePrint[]>;
 }
 
-/** What a thread is sent: a piece and its place among all. */
+/** What a thread is sent: the house when it has changed, then the pieces of a run. */
+export type ToThread =
+  | { house: PrintHouse }
+  | {
+      /** One number a piece: 0 until a thread has taken it. */
+      taken: Int32Array;
+      pieces: readonly AskedPiece[];
+    };
+
+/** A piece and its place among all. */
 export interface AskedPiece {
   index: number;
   task: PrintTask;
@@ -24,56 +37,71 @@ const PROGRAM = new URL('../../../src/bin/print-worker.js', import.meta.url);
  */
 const resourceLimits = { maxYoungGenerationSizeMb: 160 };
 
-/** The largest kind first, so that no thread is left with it at the end; the others as they are listed. */
-const LARGE: readonly string[] = ['tin-chart', 'lining-template', 'wall-reference'];
-
+/** What takes longest first, so that no thread is left with it at the end: about as long as its text. */
 function bySize(tasks: readonly PrintTask[]): AskedPiece[] {
-  const rank = ({ kind }: PrintTask) => (LARGE.includes(kind) ? LARGE.indexOf(kind) : LARGE.length);
   return tasks
     .map((task, index) => ({ index, task }))
-    .sort((a, b) => a.task.dress - b.task.dress || rank(a.task) - rank(b.task) || a.index - b.index);
+    .sort(
+      (a, b) =>
+        a.task.dress - b.task.dress ||
+        b.task.piece.input.length - a.task.piece.input.length ||
+        a.index - b.index,
+    );
 }
 
-/** Only what prints are drawn from: the working is ten times as much, and goes to the site alone. */
-const handed = ({ charts, ...job }: PrintJob): PrintJob => ({
-  ...job,
-  charts: charts.map(({ chart, guide }) => ({ chart, guide })),
-});
+export interface PrintThreads {
+  /** One result for each task, in the order of the tasks. Throws what a thread throws. */
+  make(house: PrintHouse, tasks: readonly PrintTask[]): Promise<Result<MadePrint[]>[]>;
+  close(): Promise<void>;
+}
 
-/** One result for each task, in the order of the tasks. Throws what a thread throws, and ends the others. */
-export async function madeByThreads(
-  job: PrintJob,
-  tasks: readonly PrintTask[],
-  threads: number,
-): Promise<Result<MadeFile[]>[]> {
-  const waiting = bySize(tasks);
-  const made: Result<MadeFile[]>[] = [];
-  const workerData = handed(job);
-  const workers = Array.from(
-    { length: Math.min(threads, tasks.length) },
-    () => new Worker(PROGRAM, { workerData, resourceLimits }),
-  );
-  const ends = workers.map(
-    (worker) =>
-      new Promise<void>((done, failed) => {
-        const askNext = () => {
-          const next = waiting.shift();
-          if (next) worker.postMessage(next);
-          else done();
-        };
-        worker.on('message', ({ index, made: files }: MadePiece) => {
-          made[index] = files;
-          askNext();
-        });
-        worker.on('error', failed);
-        worker.on('exit', (code) => failed(new Error(`a print thread ended early (${code})`)));
-        askNext();
-      }),
-  );
-  try {
-    await Promise.all(ends);
-  } finally {
-    await Promise.all(workers.map((worker) => worker.terminate()));
+/** Starts so many threads; they keep what they have measured from run to run. */
+export function printThreads(count: number): PrintThreads {
+  const workers = Array.from({ length: count }, () => new Worker(PROGRAM, { resourceLimits }));
+  const tell = (message: ToThread): void => {
+    for (const worker of workers) worker.postMessage(message);
+  };
+  let told = '';
+  let failed: unknown = null;
+  let onFailure = (_: unknown): void => {};
+  let onPiece = (_: MadePiece): void => {};
+  const fail = (error: unknown): void => {
+    failed ??= error;
+    onFailure(failed);
+  };
+  for (const worker of workers) {
+    worker.on('message', (piece: MadePiece) => onPiece(piece));
+    worker.on('error', fail);
+    worker.on('exit', (code) => fail(new Error(`a print thread ended early (${code})`)));
   }
-  return made;
+  return {
+    make(house, tasks) {
+      const name = houseName(house);
+      if (name !== told) tell({ house });
+      told = name;
+      return new Promise((done, fails) => {
+        if (failed !== null) return fails(failed);
+        const made: Result<MadePrint[]>[] = [];
+        let left = tasks.length;
+        if (left === 0) return done(made);
+        onFailure = fails;
+        onPiece = ({ index, made: files }) => {
+          made[index] = files;
+          left -= 1;
+          if (left === 0) done(made);
+        };
+        const taken = new Int32Array(new SharedArrayBuffer(4 * tasks.length));
+        tell({ taken, pieces: bySize(tasks) });
+      });
+    },
+    async close() {
+      onFailure = () => {};
+      await Promise.all(workers.map((worker) => worker.terminate()));
+    },
+  };
+}
+
+/** The house without its font files, which their hashes stand for. */
+function houseName({ dresses, ...rest }: PrintHouse): string {
+  return JSON.stringify([rest, dresses.map(({ fonts, ...dress }) => [dress, fonts.hash])]);
 }

@@ -1,18 +1,26 @@
-/** One print thread: makes the pieces that it is asked for and hands their bytes over. */
-import { parentPort, workerData } from 'node:worker_threads';
-import { type PrintJob, printMaker } from './print-tasks.ts';
-import type { AskedPiece, MadePiece } from './print-threads.ts';
+/** One print thread: makes the pieces that no other thread has taken, and hands their bytes over. */
+import { parentPort } from 'node:worker_threads';
+import { type PrintMaker, printMaker } from './print-tasks.ts';
+import type { MadePiece, ToThread } from './print-threads.ts';
 
 /** Serves until the main thread ends it; whatever is thrown ends the build. */
 export function servePrints(): void {
   const port = parentPort;
   if (port === null) throw new Error('prints are served in a thread only');
-  const make = printMaker(workerData as PrintJob);
-  port.on('message', async ({ index, task }: AskedPiece) => {
-    const made = await make(task);
-    const buffers = made.ok
-      ? made.value.flatMap(({ bytes }) => (typeof bytes === 'string' ? [] : [bytes.buffer]))
-      : [];
-    port.postMessage({ index, made } satisfies MadePiece, buffers as ArrayBuffer[]);
+  const shelf = new Map();
+  let make: PrintMaker | null = null;
+  port.on('message', (message: ToThread) => {
+    if ('house' in message) {
+      make = printMaker(message.house, shelf);
+      return;
+    }
+    if (make === null) throw new Error('a print without a house');
+    const { taken, pieces } = message;
+    for (const { index, task } of pieces) {
+      if (Atomics.compareExchange(taken, index, 0, 1) !== 0) continue;
+      const made = make(task);
+      const buffers = made.ok ? made.value.map(({ bytes }) => bytes.buffer as ArrayBuffer) : [];
+      port.postMessage({ index, made } satisfies MadePiece, buffers);
+    }
   });
 }

@@ -2,8 +2,11 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { allOf, type PrintJob, printMaker, printTasks } from '../../../src/commands/make/print-tasks.ts';
-import { madeByThreads } from '../../../src/commands/make/print-threads.ts';
+import { type PrintJob, printFiles } from '../../../src/commands/make/print-files.ts';
+import { type PrintHouse, printHouse } from '../../../src/commands/make/print-house.ts';
+import { allOf, type PrintTask, printMaker, printTasks } from '../../../src/commands/make/print-tasks.ts';
+import { type PrintThreads, printThreads } from '../../../src/commands/make/print-threads.ts';
+import { piecesOfKind } from '../../../src/prints/catalogue.ts';
 import { readContent } from '../../../src/read/content.ts';
 import { chartViews } from '../../../src/views/chart-views.ts';
 import { finishingCharts } from '../../../src/views/finishing-chart.ts';
@@ -14,43 +17,60 @@ const CONTENT = 'content';
 const QUICK = ['tin-chart', 'bake-guide'];
 
 let job: PrintJob;
+let house: PrintHouse;
+let tasks: PrintTask[];
+let threads: PrintThreads;
 let folder: string;
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'tinwright-threads-'));
+  threads = printThreads(2);
   const { content } = await readContent(CONTENT);
   if (content === null) throw new Error('the demo cannot be read');
   const kitchen = { ...content.kitchen, paper: ['A4' as const] };
   const few = { ...content, kitchen, recipes: content.recipes.slice(0, 1), flavours: [], orders: [] };
   job = { content: few, charts: chartViews(few), finishing: finishingCharts(few), contentDir: CONTENT };
+  const read = await printHouse(few, CONTENT);
+  if (!read.ok) throw new Error('the demo has no fonts');
+  house = read.value;
+  tasks = printTasks(
+    house,
+    QUICK.flatMap((kind) => piecesOfKind(job, kind)),
+  );
 });
 
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-const quickTasks = () => printTasks(job.content).filter(({ kind }) => QUICK.includes(kind));
+afterAll(async () => {
+  await threads.close();
+  rmSync(folder, { recursive: true, force: true });
+});
 
 describe('prints made by threads', () => {
-  it('are the files that one thread makes, in the same order', async () => {
-    const tasks = quickTasks();
-    const make = printMaker(job);
-    const alone = [];
-    for (const task of tasks) alone.push(await make(task));
-    const [here, there] = [allOf(alone), allOf(await madeByThreads(job, tasks, 2))];
-    if (!here.ok || !there.ok) throw new Error('the demo does not print');
+  it('are the files that one thread makes, in the same order, run after run', async () => {
+    const here = allOf(tasks.map(printMaker(house)));
     expect(tasks).toHaveLength(4);
-    expect(there.value.map(({ path }) => path)).toEqual(here.value.map(({ path }) => path));
-    expect(here.value).toHaveLength(4);
-    for (const [index, { bytes }] of there.value.entries())
-      expectSameBytes(Buffer.from(bytes), Buffer.from(here.value[index]?.bytes ?? ''));
+    for (const asked of [tasks, tasks]) {
+      const there = allOf(await threads.make(house, asked));
+      if (!here.ok || !there.ok) throw new Error('the demo does not print');
+      expect(there.value.map(({ path }) => path)).toEqual(here.value.map(({ path }) => path));
+      expect(here.value).toHaveLength(4);
+      for (const [index, { bytes }] of there.value.entries())
+        expectSameBytes(Buffer.from(bytes), Buffer.from(here.value[index]?.bytes ?? ''));
+    }
+  });
+
+  it('carry what the next run says of the house', async () => {
+    const [task] = tasks;
+    if (task === undefined) throw new Error('no task');
+    const [made] = await threads.make({ ...house, author: 'Another Kitchen' }, [task]);
+    if (!made?.ok) throw new Error('no print');
+    expect(Buffer.from(made.value[0]?.bytes ?? '').toString('latin1')).toContain('Another Kitchen');
   });
 
   it('tell a font that cannot be read as a problem, once for all kinds', async () => {
     const { houseStyle } = job.content;
     const fonts = { ...houseStyle.fonts, heading: 'fonts/not-there.ttf' };
     const content = { ...job.content, houseStyle: { ...houseStyle, fonts }, houseStyles: [] };
-    const made = allOf(
-      await madeByThreads({ ...job, content, contentDir: folder }, quickTasks().slice(0, 2), 2),
-    );
+    const made = await printFiles({ ...job, content, contentDir: folder }, { threads });
     if (made.ok) throw new Error('a print without its font');
     expect(made.problems.map(({ code, file }) => [code, file])).toEqual([
       ['font-missing', 'house-style.yaml'],
@@ -58,8 +78,10 @@ describe('prints made by threads', () => {
   });
 
   it('throw what a thread throws', async () => {
-    await expect(madeByThreads(job, [{ dress: 99, kind: 'tin-chart' }], 1)).rejects.toThrow(
-      'no house style 99',
-    );
+    const doomed = printThreads(1);
+    const [task] = tasks;
+    if (task === undefined) throw new Error('no task');
+    await expect(doomed.make(house, [{ ...task, dress: 99 }])).rejects.toThrow('no house style 99');
+    await doomed.close();
   });
 });

@@ -1,0 +1,21 @@
+/**
+ * What a kept print is found by: the hash of everything that can change its bytes. Its pieces' text says what is on
+ * it; beside that only the style, the very font files, what stands in the file's head, and the program itself.
+ * Not in it: the engine's version and the clock, which the bytes do not depend on.
+ */
+import { createHash } from 'node:crypto';
+import type { PrintHouse } from './print-house.ts';
+import type { PrintTask } from './print-tasks.ts';
+import { programHash } from './program-hash.ts';
+
+const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+/** One key for each task. */
+export function printKeys({ dresses, ...head }: PrintHouse, tasks: readonly PrintTask[]): string[] {
+  const looks = dresses.map(({ style, folder, fonts }) =>
+    JSON.stringify([programHash(), head, style, folder, fonts.hash]),
+  );
+  return tasks.map(({ dress, piece: { kind, folder, input } }) =>
+    sha256(JSON.stringify([looks[dress], kind, folder, sha256(input)])),
+  );
+}
