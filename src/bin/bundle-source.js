@@ -1,9 +1,10 @@
 /**
  * The TypeScript of a checkout as a few JavaScript files, made when it is first run after a change and kept below
  * `.cache/run` under the hash of every source file: what is kept can never be older than what it was made from.
+ * The checksum of each file stands beside it, so that one cut short by a full disk or a power cut is made again.
  */
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -12,6 +13,7 @@ const source = join(root, 'src');
 const kept = join(root, '.cache', 'run');
 /** What programs start from; all share one set of files. */
 const ENTRIES = ['commands/main', 'commands/make/print-worker', 'eleventy'];
+const CHECKSUMS = 'checksums.json';
 const HOUR_MS = 3600 * 1000;
 const OLD_MS = 24 * HOUR_MS;
 const MOST_KEPT = 12;
@@ -49,6 +51,28 @@ const placesKept = {
   },
 };
 
+/** @param {string} path */
+const checksum = (path) => createHash('sha256').update(readFileSync(path)).digest('hex');
+
+/** @param {string} folder */
+function writeChecksums(folder) {
+  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.mjs'),
+  );
+  const checksums = Object.fromEntries(names.map((name) => [name, checksum(join(folder, name))]));
+  writeFileSync(join(folder, CHECKSUMS), JSON.stringify(checksums));
+}
+
+/** Whether a kept bundle is there with every byte it was made with. @param {string} folder */
+function isWhole(folder) {
+  try {
+    const checksums = Object.entries(JSON.parse(readFileSync(join(folder, CHECKSUMS), 'utf8')));
+    return checksums.length > 0 && checksums.every(([name, sum]) => checksum(join(folder, name)) === sum);
+  } catch {
+    return false;
+  }
+}
+
 /** @param {string} folder */
 async function bundleInto(folder) {
   const { build } = await import('esbuild');
@@ -69,12 +93,13 @@ async function bundleInto(folder) {
     plugins: [placesKept],
     outExtension: { '.js': '.mjs' },
   });
+  writeChecksums(making);
   try {
     renameSync(making, folder);
   } catch (error) {
     // Another process was quicker: its files are the same.
     rmSync(making, { recursive: true, force: true });
-    if (!existsSync(folder)) throw error;
+    if (!isWhole(folder)) throw error;
   }
 }
 
@@ -93,7 +118,8 @@ function removeOld() {
 /** Folder with the JavaScript of all programs, made first where the sources have changed. */
 export async function bundledSource() {
   const folder = join(kept, sourceHash());
-  if (!existsSync(folder)) {
+  if (!isWhole(folder)) {
+    rmSync(folder, { recursive: true, force: true });
     await bundleInto(folder);
     removeOld();
   }

@@ -1,7 +1,11 @@
-/** Scripts for the browser, each bundled once for all builds of a process from the modules the build itself runs on. */
+/**
+ * Scripts for the browser, each bundled once for all builds of a process from the modules the build itself runs on.
+ * In a checkout they are kept beside the program that the launcher made of the same sources.
+ */
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build, type Plugin } from 'esbuild';
+import { keptScript } from './kept-script.ts';
 
 /** Not written in one: the launcher puts each source file's own address in its place. */
 const WHERE_AM_I = ['import', 'meta', 'url'].join('.');
@@ -17,7 +21,7 @@ const bundles = new Map<string, Promise<string>>();
 
 /** The text of `src/planner/NAME` with all it imports, as a classic script that also runs from disk. */
 export function bundleOf(name: string): Promise<string> {
-  const known = bundles.get(name) ?? bundle(name);
+  const known = bundles.get(name) ?? keptScript(name, () => bundle(name));
   bundles.set(name, known);
   return known;
 }
