@@ -130,8 +130,8 @@ function weight(line: MixLine, eggs: Counted): string {
 function beside(line: MixLine, mix: Mix, shelf: readonly Ingredient[], words: Words): string {
   const part = mix.eggs?.parts.find((counted) => counted.ingredientId === line.ingredientId);
   if (part !== undefined) return `exactly ${formatFixed(part.exact, 2)}`;
-  const teaspoonG = shelf.find((ingredient) => ingredient.id === line.ingredientId)?.teaspoonG;
-  return (mix.loads.length > 1 ? null : spoonsFor(line.grams, teaspoonG, words.pinch)) ?? '';
+  const item = shelf.find((ingredient) => ingredient.id === line.ingredientId);
+  return (mix.loads.length > 1 ? null : spoonsFor(line.grams, item, words)) ?? '';
 }
 
 function filled(tins: readonly MixTin[], words: Words): string[] {

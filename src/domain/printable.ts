@@ -63,7 +63,8 @@ export interface Printable {
   papers?: PaperName[];
   cardSizes?: CardSize[];
   wallSizes?: WallSize[];
-  mass: 'g' | 'oz';
+  /** Left out: the kitchen's country's. */
+  mass?: 'g' | 'oz';
 }
 
 /** Office paper of 80 g/m², mm: common practice, no source. */

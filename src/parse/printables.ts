@@ -53,8 +53,9 @@ function readPrintable(
     papers: some(PAPERS, reader.texts(...path, 'paper')),
     cardSizes: print === 'recipe-card' ? some(CARD_SIZES, reader.texts(...path, 'sizes')) : undefined,
     wallSizes: print === 'wall-reference' ? some(WALL_SIZES, reader.texts(...path, 'sizes')) : undefined,
+    mass: reader.word(['g', 'oz'] as const, ...path, 'mass'),
   } as { [K in keyof Printable]: Printable[K] | undefined });
-  return { print, mass: reader.word(['oz'] as const, ...path, 'mass') ?? 'g', ...optional };
+  return { print, ...optional };
 }
 
 /** Two entries of one kind need names that differ, or one's files would take the other's place. */

@@ -11,6 +11,7 @@ import type { BookletView } from '../views/booklet/booklet.types.ts';
 import type { PrintedViews } from '../views/chart-views.ts';
 import { finishingCharts } from '../views/finishing-chart.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
+import { inHomeUnits } from '../views/home-units.ts';
 import { orderLabels } from '../views/label-orders.ts';
 import { sampleLabels } from '../views/label-samples.ts';
 import type { LiningTemplateView } from '../views/lining-template.types.ts';
@@ -112,7 +113,8 @@ const booklets = printable<Pick<OnPaper<BookletView>, 'view' | 'paper' | 'lang'>
   kind: 'booklet',
   inputs({ content, charts, finishing, mass }) {
     const { paper: papers, locale: lang } = content.kitchen;
-    const view = bookletView({ content, charts: charts.map(({ chart }) => chart), finishing, mass });
+    const source = { content, charts: charts.map(({ chart }) => chart), finishing, mass };
+    const view = inHomeUnits(bookletView(source), content.kitchen, mass);
     return papers.map((paper) => ({ view, paper, lang }));
   },
   draw: ({ view, paper, lang }, style, metrics) => bookletPrints(view, style, metrics, paper, lang),
@@ -121,7 +123,7 @@ const booklets = printable<Pick<OnPaper<BookletView>, 'view' | 'paper' | 'lang'>
 const cuttingGuides = printable<OnPaper<PortionsView>>({
   kind: 'cutting-guide',
   inputs({ content }) {
-    const view = portionsView(content);
+    const view = inHomeUnits(portionsView(content), content.kitchen);
     return view.rows.length === 0 ? [] : onEachPaper(view, content);
   },
   draw: ({ view, paper, lang, options }, style, metrics) => [
@@ -173,7 +175,7 @@ export function piecesOfKind({ content, charts, finishing }: PrintContent, kind:
       // An entry of `printables` may leave out tins and finishes: its finishing chart is one of its own.
       const own = wanted.content === content ? finishing : finishingCharts(wanted.content);
       return one
-        .inputs({ finishing: own, ...wanted })
+        .inputs({ finishing: inHomeUnits(own, wanted.content.kitchen, wanted.mass), ...wanted })
         .map((input) => ({ kind, folder: wanted.name, input: JSON.stringify(input) }));
     }),
   );

@@ -12,6 +12,7 @@ import {
   finishingTables,
 } from '../views/finishing-tables.ts';
 import { workingPath } from '../views/nav.ts';
+import { finishingTableWordsFor } from '../wording/finishing/tables.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
@@ -25,8 +26,6 @@ import type { Metrics, Print } from './sheet/surface.ts';
 import { table, tableFits } from './sheet/table/table.ts';
 import type { Cell, Column, TableSpec } from './sheet/table/types.ts';
 import { typeScale } from './sheet/type-scale.ts';
-
-const MADE_OF = 'What they are made of';
 
 /** The weight to make is what one works from. */
 const STRONG = { ...typeScale.key, sizePt: 14, leadingPt: 16 };
@@ -117,6 +116,7 @@ export function finishingChartPrint(
 ): Print {
   const sheet = sheetContext(style, metrics);
   const labels = labelsFor(lang);
+  const words = finishingTableWordsFor(lang);
   const size = portraitSheet(paper);
   const { widthMm } = frameOf(size, sheet);
   const fits = (table: TableSpec): boolean => tableFits(table, widthMm, sheet);
@@ -139,14 +139,14 @@ export function finishingChartPrint(
       ...view.warnings.map(({ message }) => caution(labels.check, message)),
       heading(labels.notes, { level: 2, type: typeScale.section, bookmark: labels.notes, anchor: 'notes' }),
       beside([list('how-to-read', [...view.notes, ...view.leftOut.map(({ text }) => text)])], cautions),
-      heading(MADE_OF, { level: 2, type: typeScale.section, bookmark: MADE_OF }),
+      heading(words.madeOf, { level: 2, type: typeScale.section, bookmark: words.madeOf }),
       list(
         'made-of',
         view.finishes.map(({ name, partsText, keepsText }) => `${name}. ${partsText} ${keepsText}`),
       ),
     ],
   };
-  const uses = finishingTables(view).map(
+  const uses = finishingTables(view, words).map(
     (source): Section => ({
       key: source.id,
       startsPage: true,

@@ -1,8 +1,9 @@
 /** The prints of orders, in every paper of the kitchen: sheet, shopping list and quote; and the lists of whole weeks. */
 import type { Content } from '../domain/content.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
+import { inHomeUnits } from '../views/home-units.ts';
 import type { OrderView } from '../views/order.types.ts';
-import { ordersView } from '../views/orders.ts';
+import { type OrdersView, ordersView } from '../views/orders.ts';
 import type { TimetableView } from '../views/timetable/timetable.types.ts';
 import type { WeekView } from '../views/week.types.ts';
 import type { WantedSource } from './catalogue.ts';
@@ -16,15 +17,18 @@ import { isStacked, type StackedOrder, stackSheetPrint } from './stack-sheet.ts'
 import { supportTemplatePrint } from './support-template.ts';
 import { weekSheetPrint } from './week-sheet.ts';
 
+/** Orders and weeks in the units of the kitchen's country. */
+const shownOrders = (content: Content): OrdersView => inHomeUnits(ordersView(content), content.kitchen);
+
 const isWanted = (id: string, orderIds: readonly string[] | null): boolean =>
   orderIds === null || orderIds.includes(id);
 
 const wantedOrders = ({ content, orderIds }: WantedSource): OrderView[] =>
-  ordersView(content).orders.filter(({ id }) => isWanted(id, orderIds));
+  shownOrders(content).orders.filter(({ id }) => isWanted(id, orderIds));
 
 /** Weeks with at least one order that is wanted; what they share is told whole. */
 const wantedWeeks = ({ content, orderIds }: WantedSource): WeekView[] =>
-  ordersView(content).weeks.filter(({ orders }) => orders.some(({ id }) => isWanted(id, orderIds)));
+  shownOrders(content).weeks.filter(({ orders }) => orders.some(({ id }) => isWanted(id, orderIds)));
 
 /** A code on a sheet leads to the order's page only where that page is public. */
 const codeFor = ({ kitchen, publishesOrders }: Content): { siteUrl?: string } =>
@@ -110,7 +114,7 @@ const daySheets = printable<OrderPaper<TimetableView>>({
   kind: 'day-sheet',
   inputs: (source) => {
     const weekIds = wantedWeeks(source).map(({ id }) => id);
-    const wanted = ordersView(source.content).timetables.filter(({ orderId, weekId }) =>
+    const wanted = shownOrders(source.content).timetables.filter(({ orderId, weekId }) =>
       orderId === null ? weekIds.includes(weekId) : isWanted(orderId, source.orderIds),
     );
     return onEach(
@@ -126,7 +130,7 @@ const ovenPlans = printable<OrderPaper<TimetableView['ovenPlan']>>({
   kind: 'oven-plan',
   inputs: (source) => {
     const weekIds = wantedWeeks(source).map(({ id }) => id);
-    const wanted = ordersView(source.content).timetables.filter(
+    const wanted = shownOrders(source.content).timetables.filter(
       ({ orderId, weekId }) => orderId === null && weekIds.includes(weekId),
     );
     return onEach(

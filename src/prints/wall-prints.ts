@@ -3,6 +3,7 @@ import type { Content } from '../domain/content.ts';
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale } from '../domain/kitchen.ts';
 import type { WallSize } from '../domain/printable.ts';
+import { inHomeUnits } from '../views/home-units.ts';
 import { wallInOunces } from '../views/in-ounces.ts';
 import type { TinChartView } from '../views/tin-chart.types.ts';
 import type { WallView } from '../views/wall.types.ts';
@@ -34,7 +35,9 @@ export interface WallAsk {
 export function wallAsks({ content, charts, mass, wallSizes }: WallSource): WallAsk[] {
   const { locale: lang, paper: papers, siteUrl } = content.kitchen;
   const options = siteUrl === undefined ? {} : { siteUrl };
-  const views = wallReferences(content, charts).map((view) => (mass === 'oz' ? wallInOunces(view) : view));
+  const views = wallReferences(content, charts).map((view) =>
+    inHomeUnits(mass === 'oz' ? wallInOunces(view) : view, content.kitchen, mass),
+  );
   return views.flatMap((view) =>
     wantedWallPapers(papers, wallSizes).map((paper) => ({ view, paper, lang, options })),
   );

@@ -76,7 +76,7 @@ function chartRow(row: TinChartRow, order: number, chart: TinChartView, shown: R
     pourText: say.poured(row.receives.text, row.count > 1),
     amounts: labelled(row.amounts, chart.columns),
     fillValue: row.rawFillShare.value,
-    fillText: `${row.rawFill.text} mm`,
+    fillText: `${row.rawFill.text} ${words.units.height}`,
     fillShareText: row.rawFillShare.text,
     surplusValue: row.surplus.value,
     surplusText: row.surplusText,

@@ -14,6 +14,7 @@ import { finishPath, type PageHead, pageHead, tinPath, workingPath } from '../vi
 import type { WorkingView } from '../views/working.types.ts';
 import { writtenSteps } from '../views/written-steps.ts';
 import type { FinishingWorkingWords } from '../wording/finishing/index.ts';
+import type { FinishingTableWords } from '../wording/finishing/tables.ts';
 import type { SiteWords } from '../wording/site/index.ts';
 import type { WorkingPage } from './chart-page.ts';
 import { markdownHtml } from './markdown.ts';
@@ -82,6 +83,7 @@ export function finishingPage(
   view: FinishingChartView,
   files: readonly DownloadLink[],
   words: FinishingWorkingWords,
+  tables: FinishingTableWords,
 ): FinishingPage {
   return {
     head: pageHead({
@@ -91,7 +93,7 @@ export function finishingPage(
       section: 'finishing',
     }),
     view,
-    tables: finishingTables(view).map((table, at) => linked(table, view.id, words, at === 0)),
+    tables: finishingTables(view, tables).map((table, at) => linked(table, view.id, words, at === 0)),
     finishes: view.finishes.map(({ id, name, partsText, keepsText }) => ({
       name,
       path: finishPath(id),
@@ -108,6 +110,7 @@ function partsTable(
   at: number,
   words: FinishingWorkingWords,
   { finishing: page }: SiteWords,
+  tables: FinishingTableWords,
 ): UseTable {
   const table: FinishingTable = {
     id: column.use,
@@ -123,7 +126,7 @@ function partsTable(
         main: figure.text,
         small: spoons === null ? [] : [spoons],
       }));
-      return [finishingCell(cell), ...(parts ?? column.parts.map(() => ({ main: '–', small: [] })))];
+      return [finishingCell(cell, tables), ...(parts ?? column.parts.map(() => ({ main: '–', small: [] })))];
     }),
   };
   return linked(table, view.id, words, false);
@@ -135,6 +138,7 @@ export function finishPage(
   view: FinishingChartView,
   words: FinishingWorkingWords,
   site: SiteWords,
+  tables: FinishingTableWords,
 ): FinishPage {
   const { finishing: page } = site;
   return {
@@ -147,7 +151,7 @@ export function finishPage(
     finish,
     methodHtml: markdownHtml(finish.methodMarkdown, 1),
     tables: view.columns.flatMap((column, at) =>
-      column.finish.id === finish.id ? [partsTable(view, column, at, words, site)] : [],
+      column.finish.id === finish.id ? [partsTable(view, column, at, words, site, tables)] : [],
     ),
   };
 }

@@ -1,11 +1,5 @@
 /** The pages about labels: allergens at a glance with all label texts, and one page for each label. */
-import {
-  type BuiltFile,
-  type DownloadLink,
-  downloadLink,
-  filesOfLabel,
-  filesOfLabelSheets,
-} from '../views/downloads.ts';
+import { type BuiltFile, type DownloadLink, filesOfLabel, filesOfLabelSheets } from '../views/downloads.ts';
 import type { LabelView, SampleLabel } from '../views/label.types.ts';
 import type { LabelMatrix } from '../views/label-matrix.ts';
 import { labelPath, type PageHead, pageHead, recipePath } from '../views/nav.ts';
@@ -43,6 +37,7 @@ export function labelsPage(
   matrix: LabelMatrix,
   files: readonly BuiltFile[],
   words: LabelWords,
+  link: (file: BuiltFile) => DownloadLink,
 ): LabelsPage {
   return {
     head: pageHead({
@@ -63,7 +58,7 @@ export function labelsPage(
     })),
     sheets: filesOfLabelSheets(files).map((file) => ({
       name: sheetName(file.path),
-      file: downloadLink(file),
+      file: link(file),
     })),
   };
 }
@@ -79,7 +74,12 @@ function factsOf(view: LabelView | null, words: LabelWords): LabelPage['facts'] 
 }
 
 /** The page of one label. */
-export function labelPage(sample: SampleLabel, files: readonly BuiltFile[], words: LabelWords): LabelPage {
+export function labelPage(
+  sample: SampleLabel,
+  files: readonly BuiltFile[],
+  words: LabelWords,
+  link: (file: BuiltFile) => DownloadLink,
+): LabelPage {
   const { id, foodName, recipe, view, refusals } = sample;
   return {
     head: pageHead({
@@ -94,6 +94,6 @@ export function labelPage(sample: SampleLabel, files: readonly BuiltFile[], word
     refusals,
     facts: factsOf(view, words),
     recipePath: recipePath(recipe.id),
-    files: filesOfLabel(id, files).map(downloadLink),
+    files: filesOfLabel(id, files).map(link),
   };
 }

@@ -1,16 +1,19 @@
 /** Orders on the site: the list by weeks, a page for each order from settling to hand-over, a page for each week. */
 import type { Content } from '../domain/content.ts';
+import type { Kitchen } from '../domain/kitchen.ts';
 import {
   type BuiltFile,
   type DownloadLink,
-  downloadLink,
+  downloadLinkIn,
   filesOfOrder,
   type OrderFileKind,
 } from '../views/downloads.ts';
+import { inHomeUnits } from '../views/home-units.ts';
 import { orderPath, type PageHead, type PageLink, pageHead, recipePath, weekPath } from '../views/nav.ts';
 import type { BatterView, Bowlful, OrderView } from '../views/order.types.ts';
 import { type OrdersView, ordersView } from '../views/orders.ts';
 import type { WeekView } from '../views/week.types.ts';
+import { downloadWordsFor } from '../wording/downloads/index.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
 import { type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
 import { markdownHtml } from './markdown.ts';
@@ -96,11 +99,17 @@ export interface OrderPages {
 
 const SHEETS = ['orders.css'];
 
-function fileGroups(id: string, files: readonly BuiltFile[], words: OrderWords): FileGroup[] {
+function fileGroups(
+  id: string,
+  files: readonly BuiltFile[],
+  words: OrderWords,
+  { locale }: Kitchen,
+): FileGroup[] {
+  const link = downloadLinkIn(downloadWordsFor(locale));
   return filesOfOrder(id, files).map(({ kind, files: own }: { kind: OrderFileKind; files: BuiltFile[] }) => ({
     kind,
     name: words.page.files[kind] ?? kind,
-    files: own.map(downloadLink),
+    files: own.map(link),
   }));
 }
 
@@ -195,7 +204,7 @@ function orderPage(
   words: OrderWords,
 ): OrderPage {
   const timetable = view.timetables.find(({ orderId }) => orderId === order.id);
-  const groups = fileGroups(order.id, files, words);
+  const groups = fileGroups(order.id, files, words, content.kitchen);
   return {
     head: pageHead({
       path: orderPath(order.id),
@@ -244,7 +253,7 @@ function weekPage(
   words: OrderWords,
 ): WeekPage {
   const timetable = view.timetables.find(({ orderId, weekId }) => orderId === null && weekId === week.id);
-  const groups = fileGroups(week.id, files, words);
+  const groups = fileGroups(week.id, files, words, content.kitchen);
   return {
     head: pageHead({
       path: weekPath(week.id),
@@ -274,7 +283,7 @@ function weekPage(
 export function orderPages(content: Content, files: readonly BuiltFile[]): OrderPages {
   if (!content.publishesOrders || content.orders.length === 0)
     return { orders: [], orderPages: [], weekPages: [] };
-  const view = ordersView(content);
+  const view = inHomeUnits(ordersView(content), content.kitchen);
   const words = orderWordsFor(content.kitchen.locale);
   return {
     orders: [listPage(view, words)],

@@ -11,7 +11,7 @@ import {
   type BuiltFile,
   type DownloadLink,
   type DownloadsView,
-  downloadLink,
+  downloadLinkIn,
   downloadsView,
   filesOfChart,
   filesOfFinishing,
@@ -21,6 +21,8 @@ import {
 import { finishingCharts } from '../views/finishing-chart.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
 import { flavourViews } from '../views/flavour.ts';
+import { inHomeUnits } from '../views/home-units.ts';
+import { homeChart } from '../views/in-ounces.ts';
 import { labelMatrix } from '../views/label-matrix.ts';
 import { sampleLabels } from '../views/label-samples.ts';
 import { chartPath, type PageLink, SECTION_LINKS, type SectionLink } from '../views/nav.ts';
@@ -32,6 +34,8 @@ import { tinsView } from '../views/tins.ts';
 import { finishingWorkingView } from '../views/working-finishing.ts';
 import { type AroundWords, aroundWordsFor } from '../wording/around/index.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
+import { downloadWordsFor } from '../wording/downloads/index.ts';
+import { finishingTableWordsFor } from '../wording/finishing/tables.ts';
 import { finishingWorkingWordsFor } from '../wording/finishing/working.ts';
 import { glossaryFor } from '../wording/glossary/index.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
@@ -187,18 +191,22 @@ export function siteData(input: SiteInput): SiteData {
 
 function pagesData(input: SiteInput): SiteData {
   const { content, files } = input;
-  const flavours = flavourViews(content);
-  const finishing = input.finishing ?? finishingCharts(content);
-  const charts = input.charts.map(({ chart }) => chart);
-  const guides = input.charts.flatMap(({ guide }) => guide ?? []);
   const { kitchen, houseStyle } = content;
+  const link = downloadLinkIn(downloadWordsFor(kitchen.locale));
+  const home = <View>(view: View): View => inHomeUnits(view, kitchen);
+  const flavours = home(flavourViews(content));
+  const worked = input.finishing ?? finishingCharts(content);
+  const finishing = home(worked);
+  const charts = input.charts.map(({ chart }) => homeChart(chart, kitchen));
+  const guides = home(input.charts.flatMap(({ guide }) => guide ?? []));
   const words = wordsFor(kitchen.locale);
   const site = siteWordsFor(kitchen.locale);
-  const portions = portionsView(content);
+  const portions = home(portionsView(content));
   const portionsWords = portionsWordsFor(kitchen.locale);
+  const tables = finishingTableWordsFor(kitchen.locale);
   const finishingWords = finishingWorkingWordsFor(kitchen.locale);
-  const recipes = content.recipes.map((recipe) => recipeView(recipe, content));
-  const tins = tinsView(kitchen, charts);
+  const recipes = home(content.recipes.map((recipe) => recipeView(recipe, content)));
+  const tins = home(tinsView(kitchen, charts));
   const { list: tinList, pages } = tinPages(
     tins,
     portions.rows.length === 0 ? null : { path: 'portions.html', text: portionsWords.fromTins },
@@ -206,9 +214,7 @@ function pagesData(input: SiteInput): SiteData {
   );
   const labels = sampleLabels(content);
   const labelWords = labelWordsFor(kitchen.locale);
-  const chartPages = charts.map((chart) =>
-    chartPage(chart, filesOfChart(chart.id, files).map(downloadLink), words),
-  );
+  const chartPages = charts.map((chart) => chartPage(chart, filesOfChart(chart.id, files).map(link), words));
   return {
     lang: kitchen.locale,
     kitchenName: kitchen.name,
@@ -235,27 +241,27 @@ function pagesData(input: SiteInput): SiteData {
       methodHtml: markdownHtml(recipe.methodMarkdown, 1),
       structured: structuredOf(recipe.id, input),
       flavoured: flavouredCharts(recipe.id, charts),
-      cards: filesOfCards(recipe.id, files).map(downloadLink),
+      cards: filesOfCards(recipe.id, files).map(link),
     })),
     charts: [chartsPage(chartPages, site)],
     chartPages,
     workingPages: [
       ...input.charts.map(({ chart, working }) => workingPage(working, chart, site)),
-      ...finishing.map((view) =>
+      ...worked.map((view) =>
         finishingWorkingPage(finishingWorkingView(content, view), view, finishingWords),
       ),
     ],
     bakes: guides.length === 0 ? [] : [bakesPage(guides, bakeWordsFor(kitchen.locale))],
     bakePages: guides.map((guide) =>
-      bakePage(guide, filesOfGuide(guide.id, files).map(downloadLink), bakeWordsFor(kitchen.locale)),
+      bakePage(guide, filesOfGuide(guide.id, files).map(link), bakeWordsFor(kitchen.locale)),
     ),
     flavours: flavours.length === 0 ? [] : [flavoursPage(flavours, site)],
     flavourPages: flavours.map(flavourPage),
     finishing: finishing.map((view) =>
-      finishingPage(view, filesOfFinishing(view.id, files).map(downloadLink), finishingWords),
+      finishingPage(view, filesOfFinishing(view.id, files).map(link), finishingWords, tables),
     ),
     finishPages: finishing.flatMap((view) =>
-      view.finishes.map((finish) => finishPage(finish, view, finishingWords, site)),
+      view.finishes.map((finish) => finishPage(finish, view, finishingWords, site, tables)),
     ),
     around: aroundWordsFor(kitchen.locale),
     glossary: [glossaryPage(kitchen.locale)],
@@ -265,15 +271,16 @@ function pagesData(input: SiteInput): SiteData {
     portions:
       portions.rows.length === 0
         ? []
-        : [portionsPage(portions, filesOfPortions(files).map(downloadLink), portionsWords)],
-    labels: labels.length === 0 ? [] : [labelsPage(labels, labelMatrix(content), files, labelWords)],
-    labelPages: labels.map((label) => labelPage(label, files, labelWords)),
+        : [portionsPage(portions, filesOfPortions(files).map(link), portionsWords)],
+    labels: labels.length === 0 ? [] : [labelsPage(labels, labelMatrix(content), files, labelWords, link)],
+    labelPages: labels.map((label) => labelPage(label, files, labelWords, link)),
     ...orderPages(content, files),
     freePages: freePages(content),
     downloads: [
       downloadsView(
         charts.map((chart) => ({ id: chart.id, name: chartName(chart) })),
         files,
+        downloadWordsFor(kitchen.locale),
       ),
     ],
     missing: [missingPage(site)],

@@ -1,5 +1,5 @@
 /** The files of recipe cards, by their names: 'recipe-cards/ID-a6.pdf' and 'recipe-cards/to-cut-a6-a4.pdf'. */
-import { CARD_FILE_SIZES, CARD_FILE_WORDS } from '../wording/recipe-card/card-file-words.ts';
+import type { CardSlug, DownloadWords } from '../wording/downloads/index.ts';
 
 const NAME = /\/recipe-cards\/(?:[^/]+\/)?([^/]+?)-(a5|a6|3x5in|4x6in|5x8in)(?:-(a4|letter))?\.pdf$/;
 const SEVERAL = 'to-cut';
@@ -7,7 +7,7 @@ const SEVERAL = 'to-cut';
 interface CardFile {
   /** The recipe's id; null for all cards several to a sheet. */
   recipeId: string | null;
-  slug: string;
+  slug: CardSlug;
   paper: string | null;
 }
 
@@ -15,23 +15,23 @@ function cardFile(path: string): CardFile | null {
   const [, name, slug, paper] = NAME.exec(path) ?? [];
   if (name === undefined || slug === undefined) return null;
   const several = name === SEVERAL && paper !== undefined;
-  return { recipeId: several ? null : name, slug, paper: paper ?? null };
+  return { recipeId: several ? null : name, slug: slug as CardSlug, paper: paper ?? null };
 }
 
 /** What the file is listed under; null for a file that is no recipe card. */
-export function cardEntryName(path: string): string | null {
+export function cardEntryName(path: string, { cards }: DownloadWords): string | null {
   const file = cardFile(path);
-  return file === null ? null : (file.recipeId ?? CARD_FILE_WORDS.several);
+  return file === null ? null : (file.recipeId ?? cards.several);
 }
 
 /** 'PDF, A6'; 'PDF, A6 to cut from A4'; null for a file that is no recipe card. */
-export function cardLinkText(path: string): string | null {
+export function cardLinkText(path: string, { cards, papers }: DownloadWords): string | null {
   const file = cardFile(path);
   if (file === null) return null;
-  const size = CARD_FILE_SIZES[file.slug] ?? file.slug;
+  const size = cards.sizes[file.slug];
   return file.recipeId === null
-    ? CARD_FILE_WORDS.toCut(size, file.paper === 'letter' ? 'US Letter' : 'A4')
-    : CARD_FILE_WORDS.one(size);
+    ? cards.toCut(size, papers[file.paper === 'letter' ? 'letter' : 'a4'])
+    : cards.one(size);
 }
 
 /** The usual cards of one recipe in the kitchen's own style, in the order of their names. */

@@ -24,7 +24,7 @@ export function chartAmounts(
 ): Amount[] {
   return columns.map(({ id }) => {
     const grams = lines.find((line) => line.ingredientId === id)?.grams ?? 0;
-    const teaspoonG = ingredients.find((ingredient) => ingredient.id === id)?.teaspoonG;
-    return { figure: weighedFigure(grams), spoons: spoonsFor(grams, teaspoonG, words.pinch) };
+    const item = ingredients.find((ingredient) => ingredient.id === id);
+    return { figure: weighedFigure(grams), spoons: spoonsFor(grams, item, words) };
   });
 }

@@ -1,7 +1,6 @@
 /** What can be printed or opened in a spreadsheet, grouped by what it is for. */
-import { BOOKLET_FILE_WORDS } from '../wording/booklet/booklet-file-words.ts';
+import type { DownloadFolder, DownloadPaper, DownloadWords } from '../wording/downloads/index.ts';
 import { formatNumber } from '../wording/number.ts';
-import { CARD_FILE_WORDS } from '../wording/recipe-card/card-file-words.ts';
 import { bookletEntryName, bookletLinkText, isBookletFile } from './booklet-files.ts';
 import { cardEntryName, cardLinkText } from './card-files.ts';
 import type { Named } from './figure.ts';
@@ -47,38 +46,34 @@ const extensionOf = (path: string): string => baseName(path).split('.').pop() ??
 
 const isLadder = (path: string): boolean => path.includes('/egg-ladders/');
 
-const PAPERS: Readonly<Record<string, string>> = {
-  a4: 'A4',
-  letter: 'US Letter',
-  a3: 'A3',
-  a2: 'A2',
-  '11x17': '11 × 17 in',
-  '17x22': '17 × 22 in',
-};
 /** '…-a4.pdf', and '…-a2-on-a4.pdf' for a large sheet to be joined from small ones. */
 const PAPER_PART = /[-.](a4|letter|a3|a2|11x17|17x22)(?:-on-(a4|letter))?(?=\.[a-z]+$)/i;
 
-function paperText(path: string): string | null {
+function paperText(path: string, { papers, toJoin }: DownloadWords): string | null {
   const [, sheet, home] = PAPER_PART.exec(path) ?? [];
-  const name = (id: string): string => PAPERS[id.toLowerCase()] ?? id;
+  const name = (id: string): string => papers[id.toLowerCase() as DownloadPaper];
   if (sheet === undefined) return null;
-  return home === undefined ? name(sheet) : `${name(sheet)} to join from ${name(home)}`;
+  return home === undefined ? name(sheet) : toJoin(name(sheet), name(home));
 }
 
-function linkText(path: string): string {
-  const named = bookletLinkText(path) ?? cardLinkText(path);
+function linkText(path: string, words: DownloadWords): string {
+  const named = bookletLinkText(path, words) ?? cardLinkText(path, words);
   if (named !== null) return named;
   const kind = extensionOf(path).toUpperCase();
-  const paper = paperText(path);
-  const ladder = isLadder(path) ? `Egg ladder ${kind}` : kind;
-  const what = path.startsWith('data/portions/stacks') ? `Stacks ${kind}` : ladder;
-  return paper ? `${what}, ${paper}` : what;
+  const paper = paperText(path, words);
+  const ladder = isLadder(path) ? words.eggLadder(kind) : kind;
+  const what = path.startsWith('data/portions/stacks') ? words.stacks(kind) : ladder;
+  return paper ? words.on(what, paper) : what;
 }
 
-/** The link to one built file. */
-export function downloadLink(file: BuiltFile): DownloadLink {
-  return { path: downloadPath(file.path), text: linkText(file.path), sizeText: formatBytes(file.byteCount) };
-}
+/** Makes the link to one built file. */
+export const downloadLinkIn =
+  (words: DownloadWords) =>
+  (file: BuiltFile): DownloadLink => ({
+    path: downloadPath(file.path),
+    text: linkText(file.path, words),
+    sizeText: formatBytes(file.byteCount),
+  });
 
 /** Prints first, then data; within each by path. */
 function inOrder(a: BuiltFile, b: BuiltFile): number {
@@ -150,93 +145,92 @@ export function filesOfOrder(
   });
 }
 
-function chartGroup(charts: readonly Named[], files: readonly BuiltFile[]): DownloadGroup {
+function chartGroup(
+  charts: readonly Named[],
+  files: readonly BuiltFile[],
+  words: DownloadWords,
+): DownloadGroup {
+  const link = downloadLinkIn(words);
   return {
-    title: 'Tin charts',
-    about: 'For the kitchen wall, in each paper, and the same figures for a spreadsheet.',
+    ...words.charts,
     entries: charts
-      .map((chart) => ({ title: chart.name, files: filesOfChart(chart.id, files).map(downloadLink) }))
+      .map((chart) => ({ title: chart.name, files: filesOfChart(chart.id, files).map(link) }))
       .filter((entry) => entry.files.length > 0),
   };
 }
 
-const FOLDERS: Readonly<Record<string, string>> = {
-  'tin-charts': 'Tin charts',
-  'egg-ladders': 'Egg ladders',
-  finishing: 'Fillings and coatings',
-  'bake-guides': 'Baking times',
-  'recipe-cards': 'Recipe cards',
-  booklet: 'Booklet',
-  wall: 'Wall references',
-  orders: 'Orders',
-  weeks: 'Orders',
-  labels: 'Labels',
-  'cutting-guides': 'Portions and cutting guides',
-  portions: 'Portions and cutting guides',
-  templates: 'Lining templates and cutting guides',
-};
-
 /** 'print/in-ID/wall/…' is a print in another of the house's styles. */
-function folderTitle(path: string): string {
+function folderTitle(path: string, { folders, inStyle }: DownloadWords): string {
   const parts = folderOf(path).split('/').slice(1);
   const style = parts[0]?.startsWith('in-') ? parts.shift()?.slice('in-'.length) : undefined;
   const [kind = '', ...named] = parts;
-  const title = [FOLDERS[kind] ?? kind, ...named].join(', ');
-  return style === undefined ? title : `${title}, in the style ‘${style}’`;
+  const title = [Object.hasOwn(folders, kind) ? folders[kind as DownloadFolder] : kind, ...named].join(', ');
+  return style === undefined ? title : inStyle(title, style);
 }
 
 /** The name without paper and extension: one entry for all the files that say the same. */
-const entryName = (path: string): string =>
-  bookletEntryName(path) ??
-  cardEntryName(path) ??
+const entryName = (path: string, words: DownloadWords): string =>
+  bookletEntryName(path, words) ??
+  cardEntryName(path, words) ??
   baseName(path)
     .replace(PAPER_PART, '')
     .replace(/\.[a-z]+$/i, '');
 
-function aboutOf(files: readonly BuiltFile[]): string {
-  if (files.some(({ path }) => isBookletFile(path))) return BOOKLET_FILE_WORDS.about;
-  if (files.some(({ path }) => cardEntryName(path) !== null)) return CARD_FILE_WORDS.about;
-  return 'PDF at its true size.';
+function aboutOf(files: readonly BuiltFile[], words: DownloadWords): string {
+  if (files.some(({ path }) => isBookletFile(path))) return words.booklet.about;
+  if (files.some(({ path }) => cardEntryName(path, words) !== null)) return words.cards.about;
+  return words.trueSize;
 }
 
 /** Recipes and charts by the names that people know them by. */
 type Names = ReadonlyMap<string, string>;
 
-function folderGroup(title: string, files: readonly BuiltFile[], known: Names): DownloadGroup {
-  const names = [...new Set(files.map((file) => entryName(file.path)))].sort();
+function folderGroup(
+  title: string,
+  files: readonly BuiltFile[],
+  known: Names,
+  words: DownloadWords,
+): DownloadGroup {
+  const names = [...new Set(files.map((file) => entryName(file.path, words)))].sort();
   return {
     title,
-    about: aboutOf(files),
+    about: aboutOf(files, words),
     entries: names.map((name) => ({
       title: known.get(name) ?? name.replaceAll('--', ', ').replaceAll('-', ' '),
       files: files
-        .filter((file) => entryName(file.path) === name)
+        .filter((file) => entryName(file.path, words) === name)
         .sort(inOrder)
-        .map(downloadLink),
+        .map(downloadLinkIn(words)),
     })),
   };
 }
 
 /** All files of a build: those of each chart together, the rest by what they are. */
-export function downloadsView(charts: readonly Named[], files: readonly BuiltFile[]): DownloadsView {
+export function downloadsView(
+  charts: readonly Named[],
+  files: readonly BuiltFile[],
+  words: DownloadWords,
+): DownloadsView {
   const ofCharts = new Set(charts.flatMap((chart) => filesOfChart(chart.id, files)));
   const rest = files.filter((file) => !ofCharts.has(file));
-  const titles = [...new Set(rest.map((file) => folderTitle(file.path)))].sort();
+  const titleOf = (file: BuiltFile): string => folderTitle(file.path, words);
+  const titles = [...new Set(rest.map(titleOf))].sort();
   const known = new Map(charts.map(({ id, name }) => [id, name]));
   const others = titles.map((title) =>
     folderGroup(
       title,
-      rest.filter((file) => folderTitle(file.path) === title),
+      rest.filter((file) => titleOf(file) === title),
       known,
+      words,
     ),
   );
   return {
     head: pageHead({
       path: 'downloads.html',
-      text: 'To print and keep',
-      description: 'Everything that can be printed or opened in a spreadsheet.',
+      text: words.title,
+      description: words.description,
       section: 'downloads',
     }),
-    groups: [chartGroup(charts, files), ...others].filter((group) => group.entries.length > 0),
+    groups: [chartGroup(charts, files, words), ...others].filter((group) => group.entries.length > 0),
   };
 }

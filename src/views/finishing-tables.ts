@@ -1,4 +1,5 @@
 /** The finishing chart as tables, one by use: between, around, over, brushed on, and what stands under it. */
+import type { FinishingTableWords } from '../wording/finishing/tables.ts';
 import type {
   FinishingCell,
   FinishingChartView,
@@ -28,44 +29,25 @@ export interface FinishingTable {
 }
 
 interface Use {
-  id: string;
-  title: string;
-  about: string;
+  id: 'between' | 'dams' | 'around' | 'over';
   uses: readonly FinishingColumn['use'][];
 }
 
 const USES: readonly Use[] = [
-  {
-    id: 'between',
-    title: 'Between the layers',
-    about: 'Grams to make for all joints together, inside the dam; in small type what ends up in the cake.',
-    uses: ['filling'],
-  },
-  {
-    id: 'dams',
-    title: 'The dam, and syrup',
-    about: 'Grams to make for the bead piped round every joint, and for syrup on one face of every layer.',
-    uses: ['dam', 'brushed'],
-  },
-  {
-    id: 'around',
-    title: 'Around and on top',
-    about: 'Grams to make for both coats; in small type what ends up on the cake.',
-    uses: ['coating'],
-  },
-  {
-    id: 'over',
-    title: 'Rolled over',
-    about: 'Grams to roll out, the size to roll to, and what to buy.',
-    uses: ['rolled'],
-  },
+  { id: 'between', uses: ['filling'] },
+  { id: 'dams', uses: ['dam', 'brushed'] },
+  { id: 'around', uses: ['coating'] },
+  { id: 'over', uses: ['rolled'] },
 ];
 
 /** What one cell shows: the weight to make, and in small type what is on the cake or how far to roll. */
-export function finishingCell(cell: FinishingCell | null | undefined): FinishingTableCell {
+export function finishingCell(
+  cell: FinishingCell | null | undefined,
+  words: FinishingTableWords,
+): FinishingTableCell {
   if (!cell) return { main: '–', small: [] };
   if (cell.sheet !== null) {
-    const buy = cell.buy === null ? [] : [`buy ${cell.buy.text}`];
+    const buy = cell.buy === null ? [] : [words.buy(cell.buy.text)];
     return { main: cell.make.text, small: [[cell.sheet.text, ...buy].join(', ')] };
   }
   return { main: cell.make.text, small: [cell.needed.text] };
@@ -84,7 +66,7 @@ export function finishingRows(
   }));
 }
 
-function useTable(view: FinishingChartView, { id, title, about, uses }: Use): FinishingTable[] {
+function useTable(view: FinishingChartView, { id, uses }: Use, words: FinishingTableWords): FinishingTable[] {
   const places = view.columns.flatMap((column, at) => (uses.includes(column.use) ? [{ column, at }] : []));
   if (places.length === 0) return [];
   const columns = places.map(({ column }) => ({
@@ -92,21 +74,23 @@ function useTable(view: FinishingChartView, { id, title, about, uses }: Use): Fi
     small: column.useText,
     finishId: column.finish.id,
   }));
-  const rows = finishingRows(view, (row) => places.map(({ at }) => finishingCell(row.cells[at])));
+  const rows = finishingRows(view, (row) => places.map(({ at }) => finishingCell(row.cells[at], words)));
+  const { title, about } = words[id];
   return [{ id, title, about, columns, rows }];
 }
 
-function aroundTable(view: FinishingChartView): FinishingTable {
-  const names = ['Coated cake', 'Board', 'Box', 'Ribbon', 'Paper strip for the tin'];
+function aroundTable(view: FinishingChartView, words: FinishingTableWords): FinishingTable {
+  const { title, about, columns } = words.under;
+  const names = [columns.coated, columns.board, columns.box, columns.ribbon, columns.paper];
   return {
     id: 'under',
-    title: 'Board, box, ribbon and paper',
-    about: 'For the cake once it is coated. Paper is the strip that lines the tin’s side.',
+    title,
+    about,
     columns: names.map((name) => ({ name, small: '', finishId: null })),
     rows: finishingRows(view, (row) => [
-      { main: `${row.coatedAcross.text} across`, small: [`${row.coatedHeight.text} high`] },
+      { main: words.across(row.coatedAcross.text), small: [words.high(row.coatedHeight.text)] },
       { main: row.board.text, small: [] },
-      { main: row.boxSide.text, small: [`${row.boxHeight.text} high`] },
+      { main: row.boxSide.text, small: [words.high(row.boxHeight.text)] },
       { main: row.ribbon.text, small: [] },
       { main: row.paperStrip?.text ?? '–', small: [] },
     ]),
@@ -114,6 +98,6 @@ function aroundTable(view: FinishingChartView): FinishingTable {
 }
 
 /** All tables of the chart, in the order of work. */
-export function finishingTables(view: FinishingChartView): FinishingTable[] {
-  return [...USES.flatMap((use) => useTable(view, use)), aroundTable(view)];
+export function finishingTables(view: FinishingChartView, words: FinishingTableWords): FinishingTable[] {
+  return [...USES.flatMap((use) => useTable(view, use, words)), aroundTable(view, words)];
 }

@@ -4,6 +4,7 @@ import { wordsFor } from '../wording/locales/index.ts';
 import { formatGrams } from '../wording/mass.ts';
 import { formatOunces, ouncesInSentence } from '../wording/ounces.ts';
 import type { Figure } from './figure.ts';
+import { inHomeUnits, usualMass } from './home-units.ts';
 import type { PlanView } from './plan.types.ts';
 import type { TinChartView } from './tin-chart.types.ts';
 import type { WallCell, WallTable, WallView } from './wall.types.ts';
@@ -35,6 +36,10 @@ export function chartInOunces(view: TinChartView, { locale, scale }: Kitchen): T
   const plain = { ...view, notes: view.notes.map((note) => (note === steps ? notes.ounces : note)) };
   return shown(plain) as TinChartView;
 }
+
+/** The chart as the site shows it: in the units of the kitchen's country. */
+export const homeChart = (view: TinChartView, kitchen: Kitchen): TinChartView =>
+  usualMass(kitchen) === 'oz' ? inHomeUnits(chartInOunces(view, kitchen), kitchen) : view;
 
 /** The plan with every weight in ounces, to 2 % or better. */
 export const planInOunces = (view: PlanView): PlanView => shown(view) as PlanView;

@@ -71,7 +71,11 @@ function linesOf({ eggs, lines }: MixLoad, { ingredients, words }: Setting): Wei
     .map(({ ingredientId, name, grams }) => ({
       ingredient: { id: ingredientId, name },
       grams: weighedFigure(grams),
-      beside: spoonsFor(grams, ingredients.find(({ id }) => id === ingredientId)?.teaspoonG, words.pinch),
+      beside: spoonsFor(
+        grams,
+        ingredients.find(({ id }) => id === ingredientId),
+        words,
+      ),
     }));
 }
 

@@ -24,9 +24,7 @@ function weighedLines({ finish, lines }: PlannedFinish, content: Content): Weigh
       ingredient: { id: ingredientId, name },
       grams: weighedFigure(grams),
       beside:
-        eggs === null
-          ? spoonsFor(grams, item?.teaspoonG, words.pinch)
-          : finishing.fromEggs(eggs, eggs === 1 ? one : many),
+        eggs === null ? spoonsFor(grams, item, words) : finishing.fromEggs(eggs, eggs === 1 ? one : many),
     };
   });
 }

@@ -34,9 +34,8 @@ function portionsText({ order, portions, portionsOver }: PlannedOrder, words: Or
   const own = words.portionsOf(String(portions), size);
   const kept = order.keepsTopTier ? `; ${words.keptTop}` : '';
   if (order.portions === undefined || portionsOver === null) return `${own}${kept}`;
-  const over =
-    portionsOver < 0 ? `${-portionsOver} short` : portionsOver === 0 ? 'none over' : `${portionsOver} over`;
-  return `${own} (${words.portionsWanted(String(order.portions.wanted), over)})${kept}`;
+  const wanted = words.portionsWanted(String(order.portions.wanted), words.portionsOver(portionsOver));
+  return `${own} (${wanted})${kept}`;
 }
 
 function factsOf(planned: PlannedOrder, handOver: HandOverView, words: OrderWords): OrderFact[] {

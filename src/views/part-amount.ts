@@ -18,8 +18,8 @@ interface Shelf {
 function beside(part: FinishPart, grams: number, { kitchen, ingredients }: Shelf): string | null {
   const words = wordsFor(kitchen.locale);
   if (part.eggPart === undefined) {
-    const teaspoonG = ingredients.find(({ id }) => id === part.ingredientId)?.teaspoonG;
-    return spoonsFor(grams, teaspoonG, words.pinch);
+    const item = ingredients.find(({ id }) => id === part.ingredientId);
+    return spoonsFor(grams, item, words);
   }
   const eachG = kitchen.egg.shelledG * PART_SHARE[part.eggPart];
   const count = Math.ceil(quantiseRatio(grams / eachG));

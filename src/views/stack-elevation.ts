@@ -4,6 +4,7 @@
  */
 import type { OutlineStep } from '../compute/outline/index.ts';
 import { quantiseMm } from '../domain/quantise.ts';
+import { inchesText } from '../wording/us-units.ts';
 import { heightFigure } from './figures.ts';
 import type { StackPart, StackPartKind, StackTierView, StackView } from './stack-sheet.types.ts';
 
@@ -109,10 +110,14 @@ function level(y: number, left: number, right: number, text: string, look: Eleva
 type Drawn = Pick<Elevation, 'strokes' | 'words'>;
 
 /** From its foot to its top, the card inside a tall tier counted. */
-const stoodText = ({ foot, top }: StackTierView): string =>
-  heightFigure(quantiseMm(top.value - foot.value)).text;
+const stoodText = ({ foot, top }: StackTierView, units: StackView['units']): string =>
+  heightText(quantiseMm(top.value - foot.value), units);
 
-function heights({ tiers, height }: StackView, place: Place): Drawn[] {
+/** A bare height as the sheet's other heights are shown. */
+const heightText = (mm: number, { height }: StackView['units']): string =>
+  height === 'in' ? inchesText(mm) : heightFigure(mm).text;
+
+function heights({ tiers, height, units }: StackView, place: Place): Drawn[] {
   const { x, y, rightMm, look } = place;
   const [own, whole] = [rightMm + GAP_MM, rightMm + 2 * GAP_MM + FIGURE_EM * look.textMm];
   const reach = (fromMm: number, atMm: number): ElevationStroke => ({
@@ -123,24 +128,24 @@ function heights({ tiers, height }: StackView, place: Place): Drawn[] {
     ...tiers.map((tier): Drawn => {
       const [high, low] = [y(tier.top.value), y(tier.foot.value)];
       const edge = x(tier.across.value / 2);
-      const drawn = upright(own, high, low, stoodText(tier), look);
+      const drawn = upright(own, high, low, stoodText(tier, units), look);
       return { strokes: [reach(edge, high), reach(edge, low), ...drawn.strokes], words: drawn.words };
     }),
     upright(whole, y(height.value), y(0), height.text, look),
   ];
 }
 
-function widths({ tiers }: StackView, { x, y, look }: Place): Drawn[] {
+function widths({ tiers, units }: StackView, { x, y, look }: Place): Drawn[] {
   const drum = tiers[0]?.board.across;
   const spans = [...tiers.map(({ across }) => across).reverse(), ...(drum === undefined ? [] : [drum])];
   return spans.map((across, at) => {
     const half = across.value / 2;
     const row = y(0) + GAP_MM + at * ROW_EM * look.textMm;
-    return level(row, x(-half), x(half), heightFigure(across.value).text, look);
+    return level(row, x(-half), x(half), heightText(across.value, units), look);
   });
 }
 
-function names({ tiers }: StackView, { x, y, look }: Place): Drawn[] {
+function names({ tiers, units }: StackView, { x, y, look }: Place): Drawn[] {
   return tiers.map(({ name, weight, across, foot, top }) => {
     const middle = y((foot.value + top.value) / 2);
     const edge = x(-across.value / 2);
@@ -150,7 +155,7 @@ function names({ tiers }: StackView, { x, y, look }: Place): Drawn[] {
     };
     return {
       strokes: [{ kind: 'measure', steps: line(look.nameMm + 1, middle, edge - 1, middle) }],
-      words: [word(name, -0.62, true), word(`${weight.text}\u00a0g`, 0.62, false)],
+      words: [word(name, -0.62, true), word(`${weight.text}\u00a0${units.mass}`, 0.62, false)],
     };
   });
 }

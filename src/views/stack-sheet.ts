@@ -7,6 +7,7 @@ import type { Kitchen } from '../domain/kitchen.ts';
 import type { Warning } from '../domain/problem.ts';
 import { formatNumber } from '../wording/number.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
+import { wordsFor } from '../wording/locales/index.ts';
 import { type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
 import type { Caution, Figure } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
@@ -116,6 +117,7 @@ export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: 
   const height = heightFigure(stack.totalHeightMm);
   const view = {
     heading: words.heading,
+    units: wordsFor(locale).units,
     sheetTitle: words.sheetTitle(order.title),
     summary: words.summary(tiers.length, height.text, kg(stack.totalWeightG)),
     height,

@@ -97,6 +97,8 @@ export interface StackPicture {
 
 export interface StackView {
   heading: string;
+  /** What stands beside bare weights and heights. */
+  units: { mass: string; height: 'mm' | 'in' };
   sheetTitle: string;
   summary: string;
   facts: StackFact[];

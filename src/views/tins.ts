@@ -91,12 +91,12 @@ function tinFacts(tin: Tin, { facts }: TinWords): Fact[] {
   ];
 }
 
-function tinFill(chart: TinChartView, row: TinChartRow, own: TinWords): TinFill {
+function tinFill(chart: TinChartView, row: TinChartRow, own: TinWords, { units }: Words): TinFill {
   return {
     recipeName: chart.recipe.name,
     eggText: row.eggs?.text ?? own.noEggs,
     batterText: row.batter.text,
-    rawFillText: `${row.rawFill.text} mm, ${formatShare(row.rawFillShare.value)}`,
+    rawFillText: `${row.rawFill.text} ${units.height}, ${formatShare(row.rawFillShare.value)}`,
     path: `${chartPath(chart.id)}#${row.id}`,
   };
 }
@@ -130,7 +130,7 @@ function tinView(tin: Tin, charts: readonly TinChartView[], words: Words): TinVi
       .flatMap((chart) =>
         chart.rows
           .filter((row) => row.tinId === tin.id && row.count === 1)
-          .map((row) => tinFill(chart, row, own)),
+          .map((row) => tinFill(chart, row, own, words)),
       ),
   };
 }

@@ -3,10 +3,12 @@
  * its own that holds only the recipes, tins, finishes and papers asked for.
  */
 import type { Content } from '../domain/content.ts';
+import type { Kitchen } from '../domain/kitchen.ts';
 import { type CardSize, PRINT_KINDS, type Printable, type WallSize } from '../domain/printable.ts';
 import type { BakeGuideView } from './bake-guide.types.ts';
 import { bakesOfRecipes, chartInput } from './chart-inputs.ts';
 import type { PrintedViews } from './chart-views.ts';
+import { inHomeUnits, type Mass, usualMass } from './home-units.ts';
 import { chartInOunces } from './in-ounces.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import { tinChartView } from './tin-chart.ts';
@@ -20,7 +22,7 @@ export interface WantedPrints {
   charts: { chart: TinChartView }[];
   /** How the recipes asked for bake. */
   guides: BakeGuideView[];
-  mass: 'g' | 'oz';
+  mass: Mass;
   /** Null for the sizes that are usual. */
   cardSizes: CardSize[] | null;
   wallSizes: WallSize[] | null;
@@ -69,21 +71,23 @@ function allForTins(charts: TinChartView[], content: Content): TinChartView[] {
   return charts.map((chart) => forTins(chart, content, bakes));
 }
 
+/** Wall references turn to ounces as a whole, finishes and all. */
+function shownChart(chart: TinChartView, kind: string, mass: Mass, kitchen: Kitchen): TinChartView {
+  const weighed = mass === 'oz' && kind !== 'wall-reference' ? chartInOunces(chart, kitchen) : chart;
+  return inHomeUnits(weighed, kitchen, 'g');
+}
+
 function wanted(content: Content, entry: Printable, charts: readonly PrintedViews[]): WantedPrints {
   const own = narrowed(content, entry);
   const chosen = chosenCharts(own, entry, charts);
   const tinned = entry.tinIds === undefined ? chosen : allForTins(chosen, own);
-  // Wall references turn to ounces as a whole, finishes and all.
-  const weighed =
-    entry.mass === 'oz' && entry.print !== 'wall-reference'
-      ? tinned.map((chart) => chartInOunces(chart, own.kitchen))
-      : tinned;
+  const mass = entry.mass ?? usualMass(own.kitchen);
   return {
     name: entry.name ?? null,
     content: own,
-    charts: weighed.map((chart) => ({ chart })),
-    guides: guidesOf(own, charts),
-    mass: entry.mass,
+    charts: tinned.map((chart) => ({ chart: shownChart(chart, entry.print, mass, own.kitchen) })),
+    guides: inHomeUnits(guidesOf(own, charts), own.kitchen, mass),
+    mass,
     cardSizes: entry.cardSizes ?? null,
     wallSizes: entry.wallSizes ?? null,
     orderIds: entry.orderIds ?? null,
@@ -101,9 +105,11 @@ export function wantedPrints(
 ): WantedPrints[] {
   const known = PRINT_KINDS.find((print) => print === kind);
   if (content.printables === null || known === undefined) {
-    const guides = guidesOf(content, charts);
     const sizes = { cardSizes: null, wallSizes: null, orderIds: null };
-    return [{ name: null, content, charts: [...charts], guides, mass: 'g', ...sizes }];
+    const mass = usualMass(content.kitchen);
+    const guides = inHomeUnits(guidesOf(content, charts), content.kitchen);
+    const all = charts.map(({ chart }) => ({ chart: shownChart(chart, kind, mass, content.kitchen) }));
+    return [{ name: null, content, charts: all, guides, mass, ...sizes }];
   }
   return content.printables
     .filter(({ print }) => print === known)

@@ -81,7 +81,11 @@ export interface Words {
   over: (amount: string) => string;
   short: (amount: string) => string;
   nothingOver: string;
+  /** What stands beside bare figures: weights, heights, volumes. */
+  units: { mass: 'g' | 'oz'; height: 'mm' | 'in' };
   pinch: string;
+  /** Whether cups stand beside weights. */
+  cups: boolean;
   tin: Noun;
   shapes: Record<ShapeKind, string>;
   sizeNotes: SizeWords;

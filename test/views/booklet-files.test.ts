@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { downloadsView } from '../../src/views/downloads.ts';
+import { downloadWordsFor } from '../../src/wording/downloads/index.ts';
 
 const built = (path: string) => ({ path, byteCount: 1_500_000 });
 
@@ -8,7 +9,7 @@ describe('the booklet among the downloads', () => {
   const files = ['print/booklet/', 'print/in-slate/booklet/'].flatMap((folder) =>
     names.map((name) => built(`${folder}${name}.pdf`)),
   );
-  const { groups } = downloadsView([], files);
+  const { groups } = downloadsView([], files, downloadWordsFor('en-GB'));
 
   it('is a group of its own for each style, to read and to fold', () => {
     expect(groups.map(({ title }) => title)).toEqual(['Booklet', 'Booklet, in the style ‘slate’']);

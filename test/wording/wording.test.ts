@@ -160,7 +160,7 @@ describe('spoons', () => {
     [5, 4, null],
     [3, undefined, null],
   ])('%d g at %s g a teaspoon', (massG, teaspoonG, text) => {
-    expect(spoonsFor(massG, teaspoonG, enGB.pinch)).toBe(text);
+    expect(spoonsFor(massG, teaspoonG === undefined ? {} : { teaspoonG }, enGB)).toBe(text);
   });
 });
 

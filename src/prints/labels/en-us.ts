@@ -6,5 +6,7 @@ import type { PrintLabels } from './print-labels.ts';
 export const enUs: PrintLabels = {
   ...inAmerican(enGb),
   date: americanDate,
-  holds: (millilitres) => `Holds ${millilitres}\u00a0mL.`,
+  holds: (cups) => `Holds ${cups}\u00a0cups.`,
+  fillDeep: (inches, share) => `Fill ${inches}\u00a0in deep (${share}).`,
+  bakesTo: (inches) => `Bakes to ${inches}\u00a0in.`,
 };

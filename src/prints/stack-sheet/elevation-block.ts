@@ -27,7 +27,7 @@ function lookAt(view: StackView, scale: number, { metrics }: SheetContext): Elev
   const nameMm = Math.max(
     ...view.tiers.flatMap(({ name, weight }) => [
       metrics.widthMm(name, STRONG.font, STRONG.sizePt),
-      metrics.widthMm(`${weight.text}\u00a0g`, PLAIN.font, PLAIN.sizePt, true),
+      metrics.widthMm(`${weight.text}\u00a0${view.units.mass}`, PLAIN.font, PLAIN.sizePt, true),
     ]),
   );
   return { scale, textMm: STRONG.sizePt * MM_PER_PT, nameMm };

@@ -22,7 +22,7 @@ const letterOf = (index: number): string =>
 function loweredText(rows: readonly TinChartRow[], recipeHeight: string, words: BookletWords): string {
   const tins = new Map(rows.map((row) => [row.tinId, row]));
   const list = [...tins.values()].map(({ tinName, finishedHeight }) =>
-    words.recipe.loweredTin(tinName, `${finishedHeight.text}\u00a0mm`),
+    words.recipe.loweredTin(tinName, `${finishedHeight.text}\u00a0${words.recipe.fillUnit}`),
   );
   return words.recipe.lowered(recipeHeight, list.join(', '));
 }

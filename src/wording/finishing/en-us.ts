@@ -1,9 +1,10 @@
 /** US English for the finishing chart. */
 import { inAmerican } from '../american.ts';
+import { withUsHeads } from '../us-heads.ts';
 import { enGbFinishing } from './en-gb.ts';
 import type { FinishingWords } from './finishing-words.ts';
 
-const gb = inAmerican(enGbFinishing);
+const gb = withUsHeads(inAmerican(enGbFinishing));
 
 export const enUsFinishing: FinishingWords = {
   ...gb,

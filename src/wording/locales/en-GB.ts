@@ -23,7 +23,9 @@ export const enGB: Words = {
   over: (amount) => `${amount} over`,
   short: (amount) => `${amount} short, shared by volume`,
   nothingOver: 'nothing over',
+  units: { mass: 'g', height: 'mm' },
   pinch: 'a pinch',
+  cups: false,
   tin: { one: 'tin', many: 'tins' },
   shapes: {
     round: 'round',

@@ -1,5 +1,6 @@
 /** American English: the differences from British; units and papers follow the kitchen. */
 import { americanAround, inAmerican } from '../american.ts';
+import { cupsText } from '../cups.ts';
 import { americanDate } from '../date.ts';
 import type { Words } from '../words.ts';
 import { enGB } from './en-GB.ts';
@@ -10,5 +11,11 @@ export const enUS: Words = {
   ...gb,
   date: americanDate,
   locale: 'en-US',
+  units: { mass: 'oz', height: 'in' },
+  cups: true,
+  sizeNotes: {
+    ...gb.sizeNotes,
+    water: (millilitres) => `holds ${cupsText(Number(millilitres.replaceAll(',', '')))} cups`,
+  },
   warning: americanAround,
 };

@@ -1,17 +1,29 @@
 /** American English for orders: what differs from British. */
 import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
+import { withUsHeads } from '../us-heads.ts';
 import { enGbOrders } from './en-gb.ts';
 import type { OrderWords } from './order-words.ts';
 
-const gb = inAmerican(enGbOrders);
+const gb = withUsHeads(inAmerican(enGbOrders));
 
 export const enUsOrders: OrderWords = {
   ...gb,
   date: americanDate,
   weekdayAndDate: (weekday, date) => `${weekday}, ${date}`,
   table: { ...gb.table, tin: 'Pan', vat: 'Tax', net: 'Before tax' },
-  sheet: { ...gb.sheet, fill: 'Into the pans' },
+  portionsOver: (over) => (over < 0 ? `${-over} short` : over === 0 ? 'none extra' : `${over} extra`),
+  inEach: (ounces) => `${ounces}\u00a0oz in each`,
+  sheet: {
+    ...gb.sheet,
+    fill: 'Into the pans',
+    beaten: (part, ounces) => `${part}, ${ounces}\u00a0oz beaten`,
+    batterIn: 'oz of batter in the bowl',
+    intoTin: (...named) => gb.sheet.intoTin(...named).replace(/^g /, 'oz '),
+    finishMade: (name, ounces) => `${name}, ${ounces}\u00a0oz`,
+    rollTo: (size, ounces) => `roll out ${ounces}\u00a0oz to ${size}`,
+  },
+  page: { ...gb.page, makes: (ounces) => `${ounces}\u00a0oz to make` },
   cost: {
     ...gb.cost,
     jobs: { ...gb.cost.jobs, 'fill-tins': 'Filling pans' },

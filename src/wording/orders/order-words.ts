@@ -19,6 +19,8 @@ export interface OrderWords {
   summary: (cakes: number, stacked: boolean, portions: string) => string;
   portionsOf: (count: string, size: string) => string;
   portionsWanted: (wanted: string, over: string) => string;
+  /** Negative where there are too few. */
+  portionsOver: (over: number) => string;
   keptTop: string;
   sizeNames: Record<'dessert' | 'finger', string>;
   tierName: (at: number, tiers: number, stacked: boolean) => string;

@@ -1,6 +1,7 @@
 /** US English for portions and cutting guides. */
 import { inAmerican } from '../american.ts';
+import { withUsHeads } from '../us-heads.ts';
 import { enGbPortions } from './en-gb.ts';
 import type { PortionsWords } from './portions-words.ts';
 
-export const enUsPortions: PortionsWords = inAmerican(enGbPortions);
+export const enUsPortions: PortionsWords = withUsHeads(inAmerican(enGbPortions));

@@ -1,9 +1,10 @@
 import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
+import { withUsHeads } from '../us-heads.ts';
 import { enGbCards } from './en-gb.ts';
 import type { RecipeCardWords } from './recipe-card-words.ts';
 
-const gb = inAmerican(enGbCards);
+const gb = withUsHeads(inAmerican(enGbCards));
 
 export const enUsCards: RecipeCardWords = {
   ...gb,

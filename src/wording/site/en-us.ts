@@ -1,6 +1,18 @@
 /** American English for the site's own pages. */
 import { inAmerican } from '../american.ts';
+import { withUsHeads } from '../us-heads.ts';
 import { enGbSite } from './en-gb.ts';
 import type { SiteWords } from './site-words.ts';
 
-export const enUsSite: SiteWords = inAmerican(enGbSite);
+const gb = withUsHeads(inAmerican(enGbSite));
+
+export const enUsSite: SiteWords = {
+  ...gb,
+  chart: {
+    ...gb.chart,
+    caption: (hasEggs) => `Weights in ounces${hasEggs ? '; eggs are shelled and counted whole' : ''}.`,
+    poured: (ounces, several) => `${ounces} oz in ${several ? 'each' : 'the pan'}`,
+    gramsLeft: (weight) => `${weight} oz left`,
+    gramsShort: (weight) => `${weight} oz short`,
+  },
+};

@@ -167,12 +167,28 @@ export interface ListPageWords {
   missing: { title: string; lead: string; home: string; before: string; after: string };
 }
 
+/** A recipe in short: how, how hot, how high, in how many layers. */
+export interface RecipeFactWords {
+  method: string;
+  oven: string;
+  ovenOr: (plain: string, fan: string) => string;
+  finishedHeight: string;
+  layers: string;
+  notCut: string;
+  cutInto: (layers: number) => string;
+  eggsAre: (size: string) => string;
+  withoutEggs: string;
+  withoutShells: (weight: string) => string;
+  inShort: (method: string, heat: string, height: string) => string;
+}
+
 export interface SiteWords extends ListPageWords {
   frame: FrameWords;
   sort: SortWords;
   chart: ChartPageWords;
   working: WorkingPageWords;
   recipe: RecipePageWords;
+  recipeFacts: RecipeFactWords;
   flavour: FlavourPageWords;
   finishing: FinishingPageWords;
   tin: TinPageWords;

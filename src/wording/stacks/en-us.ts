@@ -1,9 +1,10 @@
 /** American English for stacks: what differs from British. */
 import { inAmerican } from '../american.ts';
+import { withUsHeads } from '../us-heads.ts';
 import { enGbStacks } from './en-gb.ts';
 import type { StackWords } from './stack-words.ts';
 
-const gb = inAmerican(enGbStacks);
+const gb = withUsHeads(inAmerican(enGbStacks));
 
 export const enUsStacks: StackWords = {
   ...gb,

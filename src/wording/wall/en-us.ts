@@ -1,10 +1,11 @@
 /** US English for wall references. */
 import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
+import { withUsHeads } from '../us-heads.ts';
 import { enGbWall } from './en-gb.ts';
 import type { WallWords } from './wall-words.ts';
 
-const gb = inAmerican(enGbWall);
+const gb = withUsHeads(inAmerican(enGbWall));
 
 export const enUsWall: WallWords = {
   ...gb,
@@ -22,7 +23,6 @@ export const enUsWall: WallWords = {
     ...gb.tins,
     title: 'What the pans hold',
     lead: (recipe) => `Water to the rim, and one pan’s batter for ${recipe}.`,
-    volumeUnit: 'mL',
     note: 'Batter before eggs are made whole: weigh from the pan chart.',
   },
   finish: { ...gb.finish, title: (finish) => `${finish}: for each pan`, tin: 'Pan' },

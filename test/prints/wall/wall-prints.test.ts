@@ -8,6 +8,7 @@ import { type ChartViews, chartViews } from '../../../src/views/chart-views.ts';
 import { downloadsView, filesOfChart } from '../../../src/views/downloads.ts';
 import { wallInOunces } from '../../../src/views/in-ounces.ts';
 import { wallReferences } from '../../../src/views/wall-references.ts';
+import { downloadWordsFor } from '../../../src/wording/downloads/index.ts';
 import { pageContents, rawObjects } from '../../reading-back/raw-objects.ts';
 import { readPdf } from '../../reading-back/read-pdf.ts';
 import { sampleFonts } from '../../samples/fonts.ts';
@@ -131,7 +132,7 @@ describe('the downloads', () => {
       path: `print/wall/oven-dials-${paper}.pdf`,
       byteCount: 50_000,
     }));
-    const [group] = downloadsView([], files).groups;
+    const [group] = downloadsView([], files, downloadWordsFor('en-GB')).groups;
     expect(group?.title).toBe('Wall references');
     expect(group?.entries.map(({ title, files: links }) => [title, links.map(({ text }) => text)])).toEqual([
       [
