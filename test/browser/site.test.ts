@@ -1,110 +1,45 @@
 /** The site as a person meets it: from disk and from a server, by keyboard, on a phone, in light and dark. */
 
 import { readFileSync } from 'node:fs';
-import { createServer, type Server } from 'node:http';
-import { createRequire } from 'node:module';
-import type { AddressInfo } from 'node:net';
-import { extname, join } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoOutput } from '../build/support/demo-output.ts';
 import { readPdf } from '../reading-back/read-pdf.ts';
-import { somePages } from '../site/site-files.ts';
+import { onePageOfEachKind, somePages } from '../site/site-files.ts';
 import { launchBrowser } from './browser.ts';
+import { type Visit, visits, watched } from './page-visit.ts';
+import { serveSite } from './site-server.ts';
 
 const CHART = 'charts/vanilla-equal-weights.html';
-const KINDS = [
-  'index.html',
-  'charts.html',
-  CHART,
-  'charts/harvest-fruit.html',
-  'recipes.html',
-  'recipes/golden-carving-cake.html',
-  'working/vanilla-oil-no-egg.html',
-  'tins.html',
-  'tins/loaf-9-5.html',
-  'bakes/vanilla-equal-weights.html',
-  'orders.html',
-  'orders/fair-trays.html',
-  'orders/week-2026-w48.html',
-  'pages/cautions.html',
-  'labels.html',
-  'labels/harvest-fruit.html',
-  'downloads.html',
-  '404.html',
-];
+/** Beside one of each kind: a chart in blocks with notes, and the working of a recipe without eggs. */
+const ALSO = [CHART, 'charts/harvest-fruit.html', 'working/vanilla-oil-no-egg.html'];
 const isLong = process.env.TINWRIGHT_LONG !== undefined;
-const POLICY =
-  "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src data:; base-uri 'none'; form-action 'none'";
-const TYPES: Record<string, string> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css',
-  '.js': 'text/javascript',
-  '.svg': 'image/svg+xml',
-};
 
 let demo: { site: string };
 let browser: Browser;
-let server: Server;
-let served = '';
-
-/** Serves the site below a sub-path, under a policy that lets nothing in from elsewhere. */
-function serve(site: string): Promise<Server> {
-  const serving = createServer(({ url = '' }, response) => {
-    const path = new URL(url, 'http://localhost').pathname.replace('/some/where/', '');
-    try {
-      const type = TYPES[extname(path)] ?? 'application/octet-stream';
-      const body = readFileSync(join(site, path));
-      response.writeHead(200, { 'content-type': type, 'content-security-policy': POLICY }).end(body);
-    } catch {
-      response.writeHead(404).end();
-    }
-  });
-  return new Promise((resolve) => serving.listen(0, '127.0.0.1', () => resolve(serving)));
-}
+let kinds: string[] = [];
+let seen: Visit[] = [];
 
 beforeAll(async () => {
   demo = { site: join(demoOutput(), 'site') };
   browser = await launchBrowser();
-  server = await serve(demo.site);
-  served = `http://127.0.0.1:${(server.address() as AddressInfo).port}/some/where/`;
+  kinds = [...new Set([...onePageOfEachKind(demo.site), ...ALSO])];
+  const paths = [...new Set([...somePages(demo.site), ...kinds])];
+  const closely = new Set(isLong ? paths : kinds);
+  seen = await visits(browser, paths, { addressOf: fromDisk, closely, isLong });
 });
 
 afterAll(async () => {
   await browser?.close();
-  server?.close();
 });
 
 const fromDisk = (path: string): string => pathToFileURL(join(demo.site, path)).href;
 
-interface Watched {
-  page: Page;
-  /** Addresses asked for outside the site, and messages of errors. */
-  complaints: string[];
-}
-
-/** A page that records everything it should not do. */
-async function watched(context: BrowserContext, home: string): Promise<Watched> {
-  const complaints: string[] = [];
-  await context.route('**/*', (route) => {
-    const address = route.request().url();
-    if (address.startsWith(home) || address.startsWith('data:')) return route.continue();
-    complaints.push(`asked for ${address}`);
-    return route.abort();
-  });
-  const page = await context.newPage();
-  page.on('pageerror', (error) => complaints.push(`threw ${error.message}`));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(`said ${message.text()}`);
-  });
-  page.on('requestfailed', (request) => {
-    // Leaving a page before its icon has come is no fault.
-    const why = request.failure()?.errorText;
-    if (why !== 'net::ERR_ABORTED') complaints.push(`could not get ${request.url()}: ${why}`);
-  });
-  return { page, complaints };
-}
+/** What visits found, with the page it was found on. */
+const faultsOf = (told: (visit: Visit) => readonly string[]): string[] =>
+  seen.flatMap((visit) => told(visit).map((fault) => `${visit.path}: ${fault}`));
 
 const tinsIn = (page: Page): Promise<string[]> =>
   page.locator('table[data-sort-table] > tbody > tr').evaluateAll((rows) => rows.map((row) => row.id));
@@ -117,88 +52,60 @@ const valuesIn = (page: Page, label: string): Promise<number[]> =>
 const inOrder = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
 describe('every page', () => {
-  it('opens from disk, styled, in the house’s own fonts, asking nobody for anything', async () => {
-    const context = await browser.newContext();
-    const { page, complaints } = await watched(context, 'file://');
-    for (const path of somePages(demo.site)) {
-      await page.goto(fromDisk(path));
-      const look = await page.evaluate(async () => {
-        await document.fonts.ready;
-        const { fontFamily, backgroundColor } = getComputedStyle(document.documentElement);
-        const loaded = [...document.fonts].filter((face) => face.status === 'loaded').length;
-        return { fontFamily, backgroundColor, loaded };
-      });
+  it('opens from disk, styled, in the house’s own fonts, asking nobody for anything', () => {
+    expect(seen.length).toBeGreaterThan(40);
+    for (const { path, look } of seen) {
       expect(look.fontFamily, path).toContain('house-text');
       expect(look.backgroundColor, path).not.toBe('rgba(0, 0, 0, 0)');
       expect(look.loaded, path).toBeGreaterThanOrEqual(2);
     }
-    expect(complaints).toEqual([]);
-    await context.close();
+    expect(faultsOf(({ complaints }) => complaints)).toEqual([]);
   });
 
-  it('works below a sub-path under a strict content security policy', async () => {
-    const context = await browser.newContext();
-    const { page, complaints } = await watched(context, served);
-    for (const path of KINDS) await page.goto(`${served}${path}`, { waitUntil: 'networkidle' });
-    await page.goto(`${served}${CHART}`);
+  it('fits 320 px and a desk at 200 % zoom, with letters twice as large or spaced: nothing cut off or sideways', () => {
+    expect(faultsOf(({ tooWide }) => tooWide)).toEqual([]);
+  });
+
+  it('works below a sub-path under the very policy that it states, sent by the server as well', async () => {
+    const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(
+      readFileSync(join(demo.site, CHART), 'utf8'),
+    )?.[1];
+    const server = await serveSite(demo.site, '/some/where/', { 'content-security-policy': policy });
+    // What the worker keeps, and under which policy, is asked where the network is cut.
+    const context = await browser.newContext({ serviceWorkers: 'block' });
+    const { page, complaints } = await watched(context, server.address);
+    for (const path of kinds) await page.goto(`${server.address}${path}`);
+    await page.goto(`${server.address}${CHART}`);
     await page.getByRole('button', { name: 'Batter' }).click();
     expect(await page.locator('th[aria-sort]').count()).toBe(1);
     expect(complaints).toEqual([]);
     await context.close();
-  });
-
-  it('fits screens 320 px and 390 px wide, and a desktop at 200 % zoom, without sideways scrolling', async () => {
-    for (const width of [320, 390, 640]) {
-      const context = await browser.newContext({ viewport: { width, height: 800 } });
-      const page = await context.newPage();
-      // What fits the narrowest fits the others: those look at one page of each kind.
-      for (const path of width === 320 ? somePages(demo.site) : KINDS) {
-        await page.goto(fromDisk(path));
-        const scrollWidth = await page.evaluate(() => document.documentElement.scrollWidth);
-        expect(scrollWidth, `${path} at ${width} px`).toBeLessThanOrEqual(width);
-      }
-      await context.close();
-    }
+    await server.close();
   });
 });
 
 describe('axe', () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-  for (const colorScheme of ['light', 'dark'] as const) {
-    for (const [width, device] of [
-      [1280, 'desktop'],
-      [390, 'phone'],
-    ] as const) {
-      // The dark has the light's elements in other colours: the quick run asks of it only what colours decide.
-      const asked =
-        isLong || colorScheme === 'light' ? {} : { runOnly: ['color-contrast', 'link-in-text-block'] };
-      it(`finds nothing on any kind of page, ${colorScheme}, ${device}`, async () => {
-        const context = await browser.newContext({ colorScheme, viewport: { width, height: 900 } });
-        const page = await context.newPage();
-        for (const path of KINDS) {
-          await page.goto(fromDisk(path));
-          await page.evaluate(axe);
-          // A working page says the same of every tin, half a megabyte long: two tins tell as much.
-          if (!isLong && path.startsWith('working/'))
-            await page.evaluate(() => {
-              for (const tin of [...document.querySelectorAll('main section[id]')].slice(2)) tin.remove();
-            });
-          const faults = await page.evaluate(async (options) => {
-            const { axe: checker } = window as unknown as {
-              axe: {
-                run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-              };
-            };
-            const { violations } = await checker.run(options);
-            return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-          }, asked);
-          expect(faults, path).toEqual([]);
-        }
-        await context.close();
+  for (const scheme of ['light', 'dark'] as const)
+    for (const device of ['phone', 'desk'])
+      it(`finds nothing on any kind of page, ${scheme}, ${device}`, () => {
+        expect(seen.filter(({ axe }) => axe[scheme][device]).length).toBeGreaterThanOrEqual(kinds.length);
+        expect(faultsOf(({ axe }) => axe[scheme][device] ?? [])).toEqual([]);
       });
-    }
-  }
+});
+
+describe('people who set their own ways', () => {
+  it('see every drawing, mark and button in the few colours of a high-contrast system', () => {
+    expect(faultsOf(({ forced }) => forced)).toEqual([]);
+  });
+
+  it('see where the keyboard is, on everything that takes it', () => {
+    expect(seen.reduce((sum, { focus }) => sum + focus.count, 0)).toBeGreaterThan(500);
+    expect(faultsOf(({ focus }) => focus.faults)).toEqual([]);
+  });
+
+  it('meet nothing that moves when they ask for less motion', () => {
+    expect(faultsOf(({ motion }) => motion)).toEqual([]);
+  });
 });
 
 describe('the chart’s table', () => {
@@ -288,13 +195,6 @@ describe('the chart’s table', () => {
     expect(pages[0]).not.toContain('Press a column');
     await page.getByRole('button', { name: 'Batter' }).click();
     expect(await page.locator('th[aria-sort]').count()).toBe(1);
-    await page.close();
-  });
-
-  it('moves nothing for those who ask for less motion', async () => {
-    const page = await browser.newPage({ reducedMotion: 'reduce' });
-    await page.goto(fromDisk(CHART));
-    expect(await page.evaluate(() => getComputedStyle(document.documentElement).scrollBehavior)).toBe('auto');
     await page.close();
   });
 });

@@ -24,11 +24,27 @@ const LARGE_BYTES = 400_000;
  * below 400 kB; all pages in the long run.
  */
 export function somePages(site: string): string[] {
+  return process.env.TINWRIGHT_LONG === undefined ? sampledPages(site) : pagesOf(site);
+}
+
+/** One page of each kind: the middle one of its folder, and every page that stands alone; never long-run-only. */
+export function onePageOfEachKind(site: string): string[] {
   const pages = pagesOf(site);
-  if (process.env.TINWRIGHT_LONG !== undefined) return pages;
+  const kinds = [...new Set(pages.map(kindOf))];
+  return kinds.flatMap((kind) => {
+    const alike = pages.filter((page) => kindOf(page) === kind);
+    return alike[Math.floor(alike.length / 2)] ?? [];
+  });
+}
+
+/** A page at the top is a kind of its own; of orders, the weeks are another. */
+const kindOf = (page: string): string =>
+  page.includes('/') ? posix.dirname(page) + (/\/week-/.test(page) ? ' week' : '') : page;
+
+function sampledPages(site: string): string[] {
+  const pages = pagesOf(site);
   const bytes = new Map(pages.map((page) => [page, statSync(join(site, page)).size]));
   const size = (page: string): number => bytes.get(page) ?? 0;
-  const kindOf = (page: string): string => (page.includes('/') ? posix.dirname(page) : page);
   return [...new Set(pages.map(kindOf))].flatMap((kind) => {
     const alike = pages.filter((page) => kindOf(page) === kind).sort((a, b) => size(a) - size(b));
     const small = alike.filter((page, index) => index === 0 || size(page) < LARGE_BYTES);

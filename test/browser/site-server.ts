@@ -1,0 +1,50 @@
+/** A plain web server for a folder, below a sub-path, as any static host would stand there. */
+import { readFileSync } from 'node:fs';
+import { createServer, type OutgoingHttpHeaders, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join } from 'node:path';
+
+const TYPES: Record<string, string> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css',
+  '.js': 'text/javascript',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.pdf': 'application/pdf',
+  '.webmanifest': 'application/manifest+json',
+};
+
+export interface SiteServer {
+  /** With a slash at its end. */
+  address: string;
+  close(): Promise<void>;
+}
+
+/** Serves `folder` below `below` ('/' for the root), with these headers on every answer. */
+export async function serveSite(
+  folder: string,
+  below = '/some/where/',
+  headers: OutgoingHttpHeaders = {},
+  port = 0,
+): Promise<SiteServer> {
+  const server: Server = createServer(({ url = '' }, response) => {
+    const path = decodeURI(new URL(url, 'http://localhost').pathname);
+    try {
+      if (!path.startsWith(below)) throw new Error('outside the site');
+      const body = readFileSync(join(folder, path.slice(below.length)));
+      const type = TYPES[extname(path)] ?? 'application/octet-stream';
+      response.writeHead(200, { 'content-type': type, ...headers }).end(body);
+    } catch {
+      response.writeHead(404).end();
+    }
+  });
+  await new Promise<void>((ready) => server.listen(port, '127.0.0.1', ready));
+  return {
+    address: `http://127.0.0.1:${(server.address() as AddressInfo).port}${below}`,
+    close: () => {
+      // No request may be answered by chance from a connection still open.
+      server.closeAllConnections();
+      return new Promise((closed) => server.close(() => closed()));
+    },
+  };
+}
