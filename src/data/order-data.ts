@@ -24,6 +24,8 @@ function tierRecords({ tiers }: OrderView): Record[] {
     const one = (what: string, figure: Figure | null) => some('cake', tier.id, tier.tin.id, what, figure);
     return [
       ...one('count', tier.count),
+      ...one('tins filled', tier.small?.tins ?? null),
+      ...one('boxes', tier.small?.boxes ?? null),
       ...one('layers', tier.layers),
       ...one('batter in each', tier.receives),
       ...one('baked height', tier.bakedHeight),
@@ -47,6 +49,24 @@ function tierRecords({ tiers }: OrderView): Record[] {
   });
 }
 
+function dummyRecords({ dummies }: OrderView): Record[] {
+  return dummies.flatMap((dummy) => {
+    const one = (what: string, figure: Figure | null) => some('dummy', dummy.id, dummy.name, what, figure);
+    return [
+      ...one('coated height', dummy.coatedHeight),
+      ...one('coated across', dummy.coatedAcross),
+      ...one('board', dummy.board),
+      ...one('box height', dummy.boxHeight),
+      ...one('ribbon', dummy.ribbon),
+      ...one('weight', dummy.weight),
+      ...dummy.finishes.flatMap(({ finish, use, on, make }) => [
+        record('on the dummy', dummy.id, finish.id, use, on),
+        record('to make', dummy.id, finish.id, use, make),
+      ]),
+    ];
+  });
+}
+
 function batterRecords(batters: readonly BatterView[]): Record[] {
   return batters.flatMap(({ id, name, batter, eggs, surplus, bowlfuls }) => [
     record('batter', id, name, 'batter', batter),
@@ -65,6 +85,7 @@ function batterRecords(batters: readonly BatterView[]): Record[] {
       ...bowl.tins.flatMap((tin) => [
         record('bowl', `${id} ${bowl.id}`, tin.name, 'tins', tin.count),
         record('bowl', `${id} ${bowl.id}`, tin.name, 'in each', tin.each),
+        ...some('bowl', `${id} ${bowl.id}`, tin.name, 'cups', tin.pieces),
       ]),
     ]),
   ]);
@@ -170,6 +191,7 @@ export function orderCsv(view: OrderView): string {
     record('order', view.id, view.reference, 'weight', view.weight),
     record('order', view.id, view.reference, 'height', view.height),
     ...tierRecords(view),
+    ...dummyRecords(view),
     ...stackRecords(view),
     ...batterRecords(view.batters),
     ...finishRecords(view.finishes),

@@ -4,9 +4,27 @@
  */
 import { type Currency, type Minor, POUNDS } from './money.ts';
 
-/** What one packaging line is counted by: once an order, or for every cake in it. */
-export type PackagingPer = 'order' | 'cake';
-export const PACKAGING_PER: readonly PackagingPer[] = ['order', 'cake'];
+/**
+ * What one packaging line is counted by: once an order, for every cake or dummy tier in it, for every cutting cake,
+ * for every small cake, or for every box of so many of them.
+ */
+export type PackagingPer =
+  | 'order'
+  | 'cake'
+  | 'cutting cake'
+  | 'small cake'
+  | 'box of 6'
+  | 'box of 12'
+  | 'box of 24';
+export const PACKAGING_PER: readonly PackagingPer[] = [
+  'order',
+  'cake',
+  'cutting cake',
+  'small cake',
+  'box of 6',
+  'box of 12',
+  'box of 24',
+];
 
 export interface PackagingCost {
   name: string;

@@ -1,3 +1,4 @@
+import type { BunTin } from './bun-tin.ts';
 import type { EggSize } from './egg.ts';
 import type { Tin } from './tin.ts';
 
@@ -73,15 +74,17 @@ export interface Kitchen {
   /** Temperature of batter when it goes in, °C, where it is not the usual room's. */
   batterC?: number;
   tins: Tin[];
+  /** Tins of several cups, for small cakes; left out: none. */
+  bunTins?: BunTin[];
 }
 
 export const ovenIdOf = ({ id = MAIN_OVEN }: OvenSetting): string => id;
 
 /** All ovens, the main one first. */
-export const ovensOf = ({
-  oven,
-  furtherOvens = [],
-}: Pick<Kitchen, 'oven' | 'furtherOvens'>): OvenSetting[] => [oven ?? PLAIN_OVEN, ...furtherOvens];
+const ovensOf = ({ oven, furtherOvens = [] }: Pick<Kitchen, 'oven' | 'furtherOvens'>): OvenSetting[] => [
+  oven ?? PLAIN_OVEN,
+  ...furtherOvens,
+];
 
 /** The oven of that id; the main one for none, or for one that is not there. */
 export function ovenNamed(kitchen: Pick<Kitchen, 'oven' | 'furtherOvens'>, id?: string): OvenSetting {

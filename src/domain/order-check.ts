@@ -3,7 +3,7 @@
  * checked where those are known.
  */
 import { isMoney } from './money.ts';
-import type { Order, OrderExtra, TierAsk } from './order.ts';
+import { isDummy, type Order, type OrderExtra, stackOf, type TierAsk } from './order.ts';
 import type { Problem } from './problem.ts';
 import { fail, type Result, succeed } from './result.ts';
 
@@ -85,6 +85,19 @@ function handOverProblems({ handOver }: Order): Problem[] {
   return found;
 }
 
+function keptProblems(order: Order): Problem[] {
+  const stack = stackOf(order);
+  const top = stack.at(-1);
+  if (!order.keepsTopTier) return [];
+  if (stack.length < 2) {
+    const message = 'The top tier is kept back, but there is only one tier';
+    return [problem('top-tier-kept', message, 'Add a tier, or leave keep_top_tier out.')];
+  }
+  if (top === undefined || !isDummy(top)) return [];
+  const message = 'The top tier is kept back, but it is a dummy';
+  return [problem('top-tier-kept', message, 'Leave keep_top_tier out, or make the top tier of cake.')];
+}
+
 /** The order, or everything that is wrong with it. */
 export function checkedOrder(order: Order): Result<Order> {
   const found: Problem[] = [];
@@ -94,7 +107,11 @@ export function checkedOrder(order: Order): Result<Order> {
   }
   if (order.tiers.length === 0) {
     found.push(
-      problem('order-without-tiers', 'The order has no tiers, expected at least one', 'Add a tier.'),
+      problem(
+        'order-without-cake',
+        'Nothing in this order is cake',
+        'Add a tier, a cutting cake or small cakes.',
+      ),
     );
   }
   found.push(...order.tiers.flatMap(tierProblems), ...order.extras.flatMap(extraProblems));
@@ -103,9 +120,6 @@ export function checkedOrder(order: Order): Result<Order> {
     const message = `Portions wanted: ${order.portions.wanted}, expected a whole number from 1`;
     found.push(problem('portions-wanted', message, 'Write portions: 60, or leave it out.'));
   }
-  if (order.keepsTopTier && order.tiers.length < 2) {
-    const message = 'The top tier is kept back, but there is only one tier';
-    found.push(problem('top-tier-kept', message, 'Add a tier, or leave keep_top_tier out.'));
-  }
+  found.push(...keptProblems(order));
   return found.length > 0 ? fail(...found) : succeed(order);
 }

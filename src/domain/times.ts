@@ -35,6 +35,10 @@ export interface SingleTimes {
   deliverMin: number;
   setUpMin: number;
   bakeTogetherMin: number;
+  coolSmallMin: number;
+  topDozenMin: number;
+  packBoxMin: number;
+  smallKeepsMin: number;
 }
 
 /** Times that depend on how a batter is mixed, or on what a finish is. */
@@ -103,6 +107,15 @@ export const TIME_ENTRIES: readonly TimeEntry[] = [
     'limit',
     'Cakes needed this close together may share an oven load',
   ),
+  entry(
+    'cool_small',
+    'coolSmallMin',
+    'waiting',
+    'Small cakes cooling on the rack before they are topped or boxed',
+  ),
+  entry('top_dozen', 'topDozenMin', 'hands-on', 'Topping a dozen small cakes with one finish'),
+  entry('pack_box', 'packBoxMin', 'hands-on', 'Filling one box of small cakes'),
+  entry('small_keeps', 'smallKeepsMin', 'limit', 'Longest from the oven to the hand-over for small cakes'),
 ];
 
 const HOUR = 60;
@@ -137,6 +150,10 @@ export const USUAL_TIMES: KitchenTimes = {
   deliverMin: 45,
   setUpMin: 30,
   bakeTogetherMin: 12 * HOUR,
+  coolSmallMin: 45,
+  topDozenMin: 15,
+  packBoxMin: 2,
+  smallKeepsMin: 2 * DAY,
   mixMin: {
     creamed: 20,
     'all-in-one': 10,

@@ -41,6 +41,8 @@ export const PROBLEM_CODES = [
   'tin-measure-clash',
   'tin-measured-volume-too-big',
   'tin-id-repeated',
+  'bun-tin-cup',
+  'small-bake-swapped',
   // drawn outlines
   'outline-xml',
   'outline-doctype',
@@ -155,6 +157,14 @@ export const PROBLEM_CODES = [
   'cream-under-sheet',
   'stack-count',
   'stack-overhangs',
+  'order-without-cake',
+  'bun-tin-as-tin',
+  'small-cakes-minutes',
+  'dummy-baked',
+  'dummy-apart',
+  'dummy-finish',
+  'dummy-size',
+  'dummy-vat',
   'tin-owned-too-few',
   'decision-late',
   // choosing what to print

@@ -1,4 +1,5 @@
 /** kitchen.yaml: who bakes, with which eggs, scale, mixer and tins. */
+import type { BunTin } from '../domain/bun-tin.ts';
 import type { EggSize } from '../domain/egg.ts';
 import { tableShelledG } from '../domain/egg.ts';
 import type { EggSetting, Kitchen, MixerSetting, ScaleSetting } from '../domain/kitchen.ts';
@@ -11,6 +12,7 @@ import { readOvens } from './ovens.ts';
 import { error } from './problems.ts';
 import { quote } from './quote.ts';
 import { kitchenSchema } from './schemas/kitchen-schema.ts';
+import { readBunTins } from './tins/bun-tins.ts';
 import { type Drawings, readTin } from './tins/tin-entry.ts';
 import { parseBatterTemperature } from './units/batter-temperature.ts';
 import { parseDay } from './units/date.ts';
@@ -31,6 +33,9 @@ export interface KitchenOutcome {
   tins: Tin[];
   /** Ids of tins that are there but wrong; null when the file could not be read at all. */
   brokenTins: string[] | null;
+  /** The same of tins of several cups. */
+  bunTins: BunTin[];
+  brokenBunTins: string[] | null;
   /** The ovens' ids; null when the file could not be read at all. */
   ovens: KnownNames | null;
   /** The egg setting, whatever else is wrong. */
@@ -116,7 +121,10 @@ function readTins(reader: YamlReader, drawings: Drawings): { tins: Tin[]; broken
 
 /** The outcome for a file that could not be read at all. */
 export function unreadKitchen(problems: Problem[]): KitchenOutcome {
-  return { kitchen: null, tins: [], brokenTins: null, ovens: null, egg: null, extras: null, problems };
+  return {
+    ...{ kitchen: null, tins: [], brokenTins: null, bunTins: [], brokenBunTins: null },
+    ...{ ovens: null, egg: null, extras: null, problems },
+  };
 }
 
 /** The kitchen of kitchen.yaml's text, or everything that is wrong with it. */
@@ -125,6 +133,7 @@ export function parseKitchenYaml(text: string, file: string, drawings: Drawings 
   if (!source.ok) return unreadKitchen(source.problems);
   const reader = yamlReader(source.value, kitchenSchema);
   const { tins, broken } = readTins(reader, drawings);
+  const { bunTins, broken: brokenBunTins } = readBunTins(reader, [...tins.map(({ id }) => id), ...broken]);
   const egg = readEggs(reader);
   const ovens = readOvens(reader);
   const extras = readExtras(reader);
@@ -146,9 +155,13 @@ export function parseKitchenYaml(text: string, file: string, drawings: Drawings 
     oven: ovens.oven,
     furtherOvens: ovens.further.length === 0 ? undefined : ovens.further,
     batterC: reader.parsed(parseBatterTemperature, 'batter_temperature'),
+    bunTins: bunTins.length === 0 ? undefined : bunTins,
   });
   const kitchen = whole !== null && isSound(reader.problems) ? { ...whole, ...optional } : null;
-  return { kitchen, tins, brokenTins: broken, ovens: ovens.names, egg, extras, problems: reader.problems };
+  return {
+    ...{ kitchen, tins, brokenTins: broken, bunTins, brokenBunTins },
+    ...{ ovens: ovens.names, egg, extras, problems: reader.problems },
+  };
 }
 
 /** Each paper once, in the order written. */

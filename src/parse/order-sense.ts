@@ -1,52 +1,79 @@
 /** Does a whole order make sense in this kitchen? Tins owned, stacks that narrow upwards, decisions in time. */
 import { tinBoundsMm } from '../compute/shapes/index.ts';
-import type { Order } from '../domain/order.ts';
+import { type DummyTier, isDummy, type Order, stackOf, type TierAsk } from '../domain/order.ts';
 import type { OrderContext } from './orders.ts';
 import { error, warning } from './problems.ts';
 import { quote } from './quote.ts';
 import type { YamlReader } from './yaml/yaml-reader.ts';
+import type { YamlPath } from './yaml/yaml-source.ts';
 
-function checkOwned(reader: YamlReader, { tiers }: Order, { found }: OrderContext): void {
+/** Where the cakes and the tiers of the stack stand in the file, in the order's own order. */
+export interface OrderPlaces {
+  cakes: readonly YamlPath[];
+  /** Bottom first, dummies counted. */
+  stack: readonly YamlPath[];
+}
+
+function checkOwned(reader: YamlReader, order: Order, { found }: OrderContext, { cakes }: OrderPlaces): void {
   const told = new Set<string>();
-  tiers.forEach(({ tinId }, index) => {
+  order.tiers.forEach(({ tinId, small }, index) => {
     const tin = found.tins.find(({ id }) => id === tinId);
-    const wanted = tiers.filter((tier) => tier.tinId === tinId).reduce((sum, { count }) => sum + count, 0);
-    if (tin === undefined || wanted <= tin.owned || told.has(tinId)) return;
+    const same = order.tiers.filter((tier) => tier.tinId === tinId);
+    const wanted = same.reduce((sum, { count }) => sum + count, 0);
+    // Small cakes are baked tray after tray, which is no surprise.
+    if (small !== undefined || tin === undefined || wanted <= tin.owned || told.has(tinId)) return;
     told.add(tinId);
     const times = Math.ceil(wanted / Math.max(1, tin.owned));
     const message = `${wanted} of ${quote(tinId)} are needed and ${tin.owned} owned: baked in ${times} turns, the tin washed and cooled between`;
     const hint = 'Leave it so, or choose another tin.';
-    reader.report(warning('tin-owned-too-few', message, hint), 'tiers', index, 'tin');
+    reader.report(warning('tin-owned-too-few', message, hint), ...(cakes[index] ?? []), 'tin');
   });
 }
 
-const acrossMm = (tinId: string, { found }: OrderContext): number | null => {
-  const tin = found.tins.find(({ id }) => id === tinId);
-  const bounds = tin === undefined ? null : tinBoundsMm(tin);
-  return bounds === null ? null : Math.max(bounds.widthMm, bounds.heightMm);
-};
+/** A tier as its neighbours see it: how it is called and how wide it is. */
+interface Standing {
+  name: string;
+  acrossMm: number | null;
+  count: number;
+  key: 'tin' | 'dummy';
+}
 
-function checkStack(reader: YamlReader, { arrangement, tiers }: Order, context: OrderContext): void {
-  if (arrangement !== 'stacked') return;
-  tiers.forEach(({ count, tinId }, index) => {
+function standing(part: TierAsk | DummyTier, { found }: OrderContext): Standing {
+  const form = isDummy(part) ? part.form : found.tins.find(({ id }) => id === part.tinId);
+  const bounds = form === undefined ? null : tinBoundsMm(form);
+  const acrossMm = bounds === null ? null : Math.max(bounds.widthMm, bounds.heightMm);
+  return isDummy(part)
+    ? { name: 'The dummy', acrossMm, count: 1, key: 'dummy' }
+    : { name: quote(part.tinId), acrossMm, count: part.count, key: 'tin' };
+}
+
+function checkStack(reader: YamlReader, order: Order, context: OrderContext, { stack }: OrderPlaces): void {
+  if (order.arrangement !== 'stacked') {
+    for (const { at } of order.dummies ?? []) {
+      const hint = "Write 'arrangement: stacked', or delete the dummy.";
+      reader.report(
+        error('dummy-apart', 'A dummy tier has its place only in a stack', hint),
+        ...(stack[at] ?? []),
+        'dummy',
+      );
+    }
+    return;
+  }
+  const parts = stackOf(order).map((part) => standing(part, context));
+  parts.forEach(({ count, name, acrossMm, key }, index) => {
+    const path = stack[index] ?? [];
     if (count > 1) {
       const message = `${count} cakes of one kind cannot be one tier of a stack`;
       const hint = "Write each as a tier of its own, or 'arrangement: separate'.";
-      reader.report(error('stack-count', message, hint), 'tiers', index, 'count');
+      reader.report(error('stack-count', message, hint), ...path, 'count');
     }
-    const below = tiers[index - 1];
-    const [mine, under] = [
-      acrossMm(tinId, context),
-      below === undefined ? null : acrossMm(below.tinId, context),
-    ];
-    if (below === undefined || mine === null || under === null || mine < under) return;
-    const message = `${quote(tinId)} stands on ${quote(below.tinId)}, which is no wider`;
-    reader.report(
-      error('stack-overhangs', message, 'Write the tiers bottom first, each narrower than the one below.'),
-      'tiers',
-      index,
-      'tin',
-    );
+    const below = parts[index - 1];
+    if (below === undefined || acrossMm === null || below.acrossMm === null || acrossMm < below.acrossMm)
+      return;
+    const under = below.key === 'dummy' ? 'a dummy' : below.name;
+    const message = `${name} stands on ${under}, which is no wider`;
+    const hint = 'Write the tiers bottom first, each narrower than the one below.';
+    reader.report(error('stack-overhangs', message, hint), ...path, key);
   });
 }
 
@@ -64,8 +91,13 @@ function checkDecisions(reader: YamlReader, { decisions, handOver }: Order): voi
 }
 
 /** Reports what the tiers together, or the order as a whole, cannot be. */
-export function checkOrder(reader: YamlReader, order: Order, context: OrderContext): void {
-  checkOwned(reader, order, context);
-  checkStack(reader, order, context);
+export function checkOrder(
+  reader: YamlReader,
+  order: Order,
+  context: OrderContext,
+  places: OrderPlaces,
+): void {
+  checkOwned(reader, order, context, places);
+  checkStack(reader, order, context, places);
   checkDecisions(reader, order);
 }

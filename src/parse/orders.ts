@@ -1,11 +1,12 @@
 /**
- * orders/ID.yaml: tiers, hand-over, portions, extras and decisions. Names are those of the other files; what
- * cannot be made (a height over the rim, fresh cream under a sheet, a filling in one layer) is refused where it
- * stands.
+ * orders/ID.yaml: tiers, what stands beside them, hand-over, portions, extras and decisions. Names are those of the
+ * other files; what cannot be made (a height over the rim, fresh cream under a sheet, a filling in one layer) is
+ * refused where it stands.
  */
+import type { BunTin } from '../domain/bun-tin.ts';
 import type { Finish } from '../domain/finish.ts';
 import type { Currency } from '../domain/money.ts';
-import { type Decision, type Order, type OrderExtra, PLACE_KINDS, type TierAsk } from '../domain/order.ts';
+import { type Decision, type Order, type OrderExtra, PLACE_KINDS } from '../domain/order.ts';
 import { checkedOrder } from '../domain/order-check.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Recipe } from '../domain/recipe.ts';
@@ -13,8 +14,8 @@ import type { Tin } from '../domain/tin.ts';
 import type { ProblemCode } from './codes.ts';
 import type { KnownNames } from './known-names.ts';
 import { minuteOfLocal } from './local-time.ts';
+import { readCakes } from './order-cakes.ts';
 import { checkOrder } from './order-sense.ts';
-import { readTier } from './order-tier.ts';
 import { orderSchema } from './schemas/order-schema.ts';
 import { parseDay } from './units/date.ts';
 import { parseDayAndTime } from './units/moment.ts';
@@ -31,7 +32,9 @@ export interface OrderContext {
   recipes: KnownNames;
   flavours: KnownNames;
   finishes: KnownNames;
-  found: { tins: readonly Tin[]; recipes: readonly Recipe[]; finishes: readonly Finish[] };
+  /** Tins of several cups. */
+  bunTins: KnownNames;
+  found: { tins: Tin[]; bunTins: BunTin[]; recipes: readonly Recipe[]; finishes: readonly Finish[] };
   currency: Currency;
   /** Zone of the kitchen's clock. */
   timeZone: string;
@@ -98,23 +101,20 @@ const allOf = <T>(items: readonly (T | null)[]): T[] | undefined => {
   return whole.length === items.length ? whole : undefined;
 };
 
-function readTiers(reader: YamlReader, context: OrderContext): (TierAsk | null)[] {
-  return Array.from({ length: reader.items('tiers') }, (_, index) => readTier(reader, index, context));
-}
-
 /** Where in the file a fault of the whole order stands. */
 const PLACES: Partial<Record<ProblemCode, string>> = {
   'order-reference': 'reference',
   'top-tier-kept': 'keep_top_tier',
+  'order-without-cake': 'tiers',
 };
 
 function read(reader: YamlReader, id: string, context: OrderContext): Order | null {
-  const tiers = readTiers(reader, context);
-  const whole = complete<Omit<Order, 'portions'>>({
+  const cakes = readCakes(reader, context);
+  const whole = complete<Omit<Order, 'portions' | 'dummies'>>({
     id,
     title: reader.text('title'),
     reference: reader.text('reference'),
-    tiers: allOf(tiers),
+    tiers: allOf(cakes.tiers),
     arrangement: reader.word(['stacked'] as const, 'arrangement') ?? 'separate',
     travelsAssembled: isYes(reader, 'travels_assembled'),
     handOver: readHandOver(reader, context.timeZone),
@@ -124,8 +124,10 @@ function read(reader: YamlReader, id: string, context: OrderContext): Order | nu
     notes: reader.text('notes')?.trim() ?? '',
   });
   const portions = readPortions(reader);
-  if (whole === null || !isSound(reader.problems)) return null;
-  const checked = checkedOrder({ ...whole, ...(portions === undefined ? {} : { portions }) });
+  const dummies = allOf(cakes.dummies);
+  if (whole === null || dummies === undefined || !isSound(reader.problems)) return null;
+  const optional = { ...present({ portions }), ...(dummies.length === 0 ? {} : { dummies }) };
+  const checked = checkedOrder({ ...whole, ...optional });
   if (!checked.ok) {
     for (const problem of checked.problems) {
       const key = PLACES[problem.code as ProblemCode];
@@ -133,7 +135,7 @@ function read(reader: YamlReader, id: string, context: OrderContext): Order | nu
     }
     return null;
   }
-  checkOrder(reader, checked.value, context);
+  checkOrder(reader, checked.value, context, cakes.places);
   return isSound(reader.problems) ? checked.value : null;
 }
 

@@ -121,7 +121,7 @@ function finishSection(view: OrderView, sheet: Sheet): Block[] {
   return [
     headed(sheet.words.steps.finish, 'finish', sheet),
     others.length === 0 ? beside(blocks([longest]), []) : beside(blocks(others), blocks([longest])),
-    table(cakeTable(view.tiers, sheet)),
+    table(cakeTable([...view.tiers, ...view.dummies], sheet)),
   ];
 }
 
@@ -170,7 +170,7 @@ function handOverSection(view: OrderView, sheet: Sheet, cautionWord: string): Se
     blocks: [
       ...finishSection(view, sheet),
       headed(sheet.words.steps.pack, 'pack', sheet),
-      table(boxTable(view.tiers, sheet)),
+      table(boxTable([...view.tiers, ...view.dummies], sheet)),
       ...handOverBlocks(view, sheet, cautionWord),
     ],
   };

@@ -112,11 +112,17 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     flavours: namesOf(flavours),
     finishes: namesOf(finishes),
     tins: { ids: kitchen.tins.map(({ id }) => id), broken: kitchen.brokenTins },
+    bunTins: { ids: kitchen.bunTins.map(({ id }) => id), broken: kitchen.brokenBunTins },
   };
   const label = kitchen.extras?.label(names);
   const orders = await readOrders(folder, {
     ...names,
-    found: { tins: kitchen.tins, recipes: recipes.items, finishes: finishes.items },
+    found: {
+      tins: kitchen.tins,
+      bunTins: kitchen.bunTins,
+      recipes: recipes.items,
+      finishes: finishes.items,
+    },
     currency: kitchen.extras?.costs.currency ?? POUNDS,
     timeZone: kitchen.extras?.work.timeZone ?? 'UTC',
   });

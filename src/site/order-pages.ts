@@ -10,7 +10,8 @@ import {
 } from '../views/downloads.ts';
 import { inHomeUnits } from '../views/home-units.ts';
 import { orderPath, type PageHead, type PageLink, pageHead, recipePath, weekPath } from '../views/nav.ts';
-import type { BatterView, Bowlful, OrderView } from '../views/order.types.ts';
+import type { BatterView, Bowlful, OrderDummy, OrderTier, OrderView } from '../views/order.types.ts';
+import { intoText } from '../views/order-batters.ts';
 import { type OrdersView, ordersView } from '../views/orders.ts';
 import type { WeekView } from '../views/week.types.ts';
 import { downloadWordsFor } from '../wording/downloads/index.ts';
@@ -44,7 +45,7 @@ type BatterPart = Omit<BatterView, 'bowlfuls'> & {
   bowlfuls: (Bowlful & { title: string; afterText: string; eggTexts: string[]; tinTexts: string[] })[];
 };
 
-type TierPart = OrderView['tiers'][number] & { nameText: string; rollTexts: string[] };
+type Covered<T> = T & { nameText: string; rollTexts: string[] };
 
 export interface OrderPage {
   head: PageHead;
@@ -55,7 +56,8 @@ export interface OrderPage {
   /** The same, where they are wanted: by the anchor of the step. */
   stepFiles: StepFiles;
   steps: PageLink[];
-  tiers: TierPart[];
+  tiers: Covered<OrderTier>[];
+  dummies: Covered<OrderDummy>[];
   batters: BatterPart[];
   finishes: (OrderView['finishes'][number] & { titleText: string; methodHtml: string })[];
   notesHtml: string;
@@ -181,16 +183,14 @@ function batterPart(batter: BatterView, days: readonly string[], words: OrderWor
       afterText: words.sheet.surplus(bowl.surplusText),
       title: days[at] === undefined ? bowl.name : `${bowl.name}. ${days[at]}`,
       eggTexts: bowl.eggs.map(({ partText, grams }) => words.sheet.beaten(partText, grams.text)),
-      tinTexts: bowl.tins.map(({ name, partText, count, tinName }) =>
-        words.sheet.intoTin(name, partText ?? words.count(count.value, tinName), count.value),
-      ),
+      tinTexts: bowl.tins.map((tin) => intoText(tin, words)),
     })),
   };
 }
 
-const tierPart = (tier: OrderView['tiers'][number], words: OrderWords): TierPart => ({
+const coveredPart = <T extends OrderTier | OrderDummy>(tier: T, words: OrderWords): Covered<T> => ({
   ...tier,
-  nameText: words.count(tier.count.value, tier.name),
+  nameText: tier.countedName,
   rollTexts: tier.finishes.map(({ sheetText, make }) =>
     sheetText === null ? '' : words.sheet.rollTo(sheetText, make.text),
   ),
@@ -219,7 +219,8 @@ function orderPage(
     files: groups,
     stepFiles: stepFilesOf(groups),
     steps: orderSteps(words, groups.length > 0),
-    tiers: order.tiers.map((tier) => tierPart(tier, words)),
+    tiers: order.tiers.map((tier) => coveredPart(tier, words)),
+    dummies: order.dummies.map((dummy) => coveredPart(dummy, words)),
     batters: order.batters.map((batter) => batterPart(batter, [], words)),
     finishes: order.finishes.map((finish) => ({
       ...finish,

@@ -15,6 +15,7 @@ const CLASSES: Record<ElevationStroke['kind'], string> = {
   card: 'stack-board',
   cake: 'stack-cake',
   dome: 'stack-cake',
+  dummy: 'stack-dummy',
   support: 'stack-hidden',
   dowel: 'stack-dowel',
   ground: 'line',

@@ -10,17 +10,21 @@ import { tierId } from '../compute/orders/work-of.ts';
 import { type TierDays, tierDays } from '../compute/timeline/tier-days.ts';
 import type { Content } from '../domain/content.ts';
 import type { LabelSettings } from '../domain/label-settings.ts';
+import { isStacked, type Order } from '../domain/order.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
+import { orderWordsFor } from '../wording/orders/index.ts';
 import { labelOutcome } from './label.ts';
 import type { LabelOutcome } from './label.types.ts';
 import { labelFoodName } from './label-food-name.ts';
 import { sampleLabels } from './label-samples.ts';
 import { type WorkedOrder, type WorkedWeek, workedOrders } from './planned-orders.ts';
 
-type OrderLabelContent = Pick<Content, 'kitchen' | 'ingredients' | 'label' | 'business'>;
+type OrderLabelContent = Pick<Content, 'kitchen' | 'ingredients' | 'label' | 'business' | 'times'>;
+
+const DAY_MIN = 1440;
 
 export interface TierLabel extends LabelOutcome {
-  /** How many cakes want it. */
+  /** How many cakes, or boxes of small ones, want it. */
   copies: number;
 }
 
@@ -29,25 +33,67 @@ export interface OrderLabels {
   labels: TierLabel[];
 }
 
-/** What one cake of the tier gets of its mix. */
-function spongeWeighedIn({ mixes }: PlannedOrder, { mixAt, receivesG }: PlannedTier): WeighedIn[] {
+/** What gets a label: a cake, or a box of small ones. */
+interface Pack {
+  /** Cakes in it. */
+  pieces: number;
+  copies: number;
+  /** After the tier's own name; the last box has fewer than the others. */
+  suffix: '' | '-last-box';
+}
+
+function packsOf({ count, ask: { small } }: PlannedTier): Pack[] {
+  if (small === undefined) return [{ pieces: 1, copies: count, suffix: '' }];
+  const [full, last] = [Math.floor(count / small.box), count % small.box];
+  return [
+    ...(full > 0 ? [{ pieces: small.box, copies: full, suffix: '' as const }] : []),
+    ...(last > 0
+      ? [{ pieces: last, copies: 1, suffix: full > 0 ? ('-last-box' as const) : ('' as const) }]
+      : []),
+  ];
+}
+
+/** What so many cakes of the tier get of its mix. */
+function spongeWeighedIn(
+  { mixes }: PlannedOrder,
+  { mixAt, receivesG }: PlannedTier,
+  { pieces }: Pack,
+): WeighedIn[] {
   const mix = mixes[mixAt]?.mix;
   if (mix === undefined || mix.batterG === 0) return [];
-  const share = Math.min(1, receivesG / mix.batterG);
+  const share = Math.min(1, (pieces * receivesG) / mix.batterG);
   return mix.lines.map(({ ingredientId, grams }) => ({ ingredientId, grams: grams * share }));
 }
 
-const onEachCake = ({ finishes, count }: PlannedTier): LabelFinish[] =>
+const onEachPack = ({ finishes, count }: PlannedTier, { pieces }: Pack): LabelFinish[] =>
   finishes
-    .map(({ finish, use, amount }) => ({ finish, use, onCakeG: amount.neededG / count }))
+    .map(({ finish, use, amount }) => ({ finish, use, onCakeG: (pieces * amount.neededG) / count }))
     .filter(({ onCakeG }) => onCakeG > 0);
 
-/** Supports of a stack, and what was hired or put on for show. */
-function inedibleIn({ order }: PlannedOrder, content: OrderLabelContent): string[] {
-  const { supports } = labelWordsFor(content.kitchen.locale);
-  const stacked = order.arrangement === 'stacked' && order.tiers.length > 1;
+/** Supports and dummies of the stack that a tier belongs to, and what was hired or put on for show. */
+function inedibleIn({ order }: PlannedOrder, { ask }: PlannedTier, content: OrderLabelContent): string[] {
+  const { supports, dummies } = labelWordsFor(content.kitchen.locale);
+  const stacked = isStacked(order) && ask.beside === undefined;
+  const count = order.dummies?.length ?? 0;
   const extras = order.extras.filter(({ inedible }) => inedible).map(({ name }) => name.toLowerCase());
-  return [...(stacked ? [supports] : []), ...extras];
+  return [...(stacked ? [supports] : []), ...(stacked && count > 0 ? [dummies(count)] : []), ...extras];
+}
+
+/** Days that the sponge keeps: small cakes dry out first. */
+function keepsDays({ recipe, ask }: PlannedTier, { times }: OrderLabelContent): number {
+  const usual = spongeUsual(recipe).keepsDays;
+  return ask.small === undefined ? usual : Math.min(usual, Math.floor(times.smallKeepsMin / DAY_MIN));
+}
+
+/** 'Cupcakes: lemon sponge with vanilla buttercream'. */
+function foodName(tier: PlannedTier, { kitchen }: OrderLabelContent): string {
+  const food = labelFoodName(tier, kitchen);
+  const { small } = tier.ask;
+  if (small === undefined) return food;
+  return labelWordsFor(kitchen.locale).smallFood(
+    orderWordsFor(kitchen.locale).beside.small[small.kind],
+    food,
+  );
 }
 
 /** What is boxed before anyone buys it is prepacked for direct sale, whatever the kitchen usually does. */
@@ -64,35 +110,37 @@ function daysOf({ order }: PlannedOrder, days: TierDays | null): Days {
   return { madeOn, bakedOn, finishesMadeOn, handOverOn: order.handOver.localTime.slice(0, 10) };
 }
 
-/** The input of a tier's label; of one cake where the tier has several. */
+/** The input of a tier's label; of one cake where the tier has several, of one box of small cakes. */
 function tierLabelInput(
   planned: PlannedOrder,
   tier: PlannedTier,
+  pack: Pack,
   days: TierDays | null,
   content: OrderLabelContent,
 ): LabelInput {
   const { recipe } = tier;
   const usual = spongeUsual(recipe);
+  const portions = pack.pieces * (tier.portionsEach ?? 0);
   return {
-    id: `${planned.order.id}-tier-${tier.at + 1}`,
-    foodName: labelFoodName(tier, content.kitchen),
+    id: `${planned.order.id}-tier-${tier.at + 1}${pack.suffix}`,
+    foodName: foodName(tier, content),
     sponges: [
       {
         name: recipe.name,
-        formula: spongeWeighedIn(planned, tier),
+        formula: spongeWeighedIn(planned, tier, pack),
         waterLossShare: usual.waterLossShare,
-        keepsDays: usual.keepsDays,
+        keepsDays: keepsDays(tier, content),
       },
     ],
-    finishes: onEachCake(tier),
+    finishes: onEachPack(tier, pack),
     ingredients: content.ingredients,
     settings: settingsFor(planned, content),
     business: content.business,
-    portions: tier.portionsEach !== null && tier.portionsEach > 0 ? tier.portionsEach : null,
+    portions: portions > 0 ? portions : null,
     named: null,
     facts: {
       ...daysOf(planned, days),
-      inedible: inedibleIn(planned, content),
+      inedible: inedibleIn(planned, tier, content),
       reference: planned.order.reference,
     },
   };
@@ -116,14 +164,30 @@ export function labelsOfOrder(
   const { order, tiers } = planned;
   return {
     orderId: order.id,
-    labels: tiers.map((tier) => ({
-      ...labelOutcome(
-        tierLabelInput(planned, tier, daysIn(weeks, worked, tier.at), content),
-        content.kitchen,
-      ),
-      copies: tier.count,
-    })),
+    labels: tiers.flatMap((tier) =>
+      packsOf(tier).map((pack) => ({
+        ...labelOutcome(
+          tierLabelInput(planned, tier, pack, daysIn(weeks, worked, tier.at), content),
+          content.kitchen,
+        ),
+        copies: pack.copies,
+      })),
+    ),
   };
+}
+
+/** Whether everything that an order names is there. */
+function isWhole({ tiers, dummies = [] }: Order, { kitchen, recipes, finishes }: Content): boolean {
+  const has = (all: readonly { id: string }[], id: string): boolean => all.some((one) => one.id === id);
+  const tins = [...kitchen.tins, ...(kitchen.bunTins ?? [])];
+  const onThem = [
+    ...[...tiers, ...dummies].flatMap((tier) => tier.finishes),
+    ...tiers.flatMap(({ small }) => small?.toppings ?? []),
+  ];
+  return (
+    tiers.every(({ recipeId, tinId }) => has(recipes, recipeId) && has(tins, tinId)) &&
+    onThem.every(({ finishId }) => has(finishes, finishId))
+  );
 }
 
 /**
@@ -131,16 +195,7 @@ export function labelsOfOrder(
  * be worked out from a part of the kitchen.
  */
 export function orderLabels(content: Content): OrderLabels[] {
-  const has = (all: readonly { id: string }[], id: string): boolean => all.some((one) => one.id === id);
-  const whole = content.orders
-    .flatMap(({ tiers }) => tiers)
-    .every(
-      ({ recipeId, tinId, finishes }) =>
-        has(content.recipes, recipeId) &&
-        has(content.kitchen.tins, tinId) &&
-        finishes.every(({ finishId }) => has(content.finishes, finishId)),
-    );
-  if (!whole) return [];
+  if (!content.orders.every((order) => isWhole(order, content))) return [];
   const { orders, weeks } = workedOrders(content);
   return orders.map((order) => labelsOfOrder(order, weeks, content));
 }

@@ -36,10 +36,12 @@ export const countFigure = (count: number): Figure => ({
 
 function bowlfulTin(load: LoadTin, mix: MixOfTiers, { nameOf, own }: Setting): BowlfulTin[] {
   const ref = mix.tiers[load.tin];
-  const tin = mix.mix.tins[load.tin]?.tin;
-  if (ref === undefined || tin === undefined) return [];
+  const of = mix.mix.tins[load.tin];
+  if (ref === undefined || of === undefined) return [];
+  const { tin, pieces } = of;
   const { ofParts, parts = 1 } = load;
-  const share = ofParts === undefined ? load.count : 1;
+  const tins = ofParts === undefined ? load.count : 1;
+  const share = tins * (ofParts === undefined ? (pieces ?? 1) : 1);
   return [
     {
       name: nameOf(ref),
@@ -47,9 +49,21 @@ function bowlfulTin(load: LoadTin, mix: MixOfTiers, { nameOf, own }: Setting): B
       count: countFigure(load.count),
       each: totalFigure(quantiseG(load.receivesG / share)),
       partText: ofParts === undefined ? null : own.partOf(parts, ofParts, tin.name),
+      pieces: pieces === undefined || ofParts !== undefined ? null : countFigure(tins * pieces),
     },
   ];
 }
+
+/** What stands beside the grams: which cakes, in which tins or cups. */
+export const intoText = (
+  { name, tinName, count, partText, pieces }: BowlfulTin,
+  words: OrderWords,
+): string => {
+  const tins = partText ?? words.count(count.value, tinName);
+  return pieces === null
+    ? words.sheet.intoTin(name, tins, count.value)
+    : words.beside.intoCups(name, pieces.value, tins);
+};
 
 /** Eggs counted or beaten; where the kitchen weighs beaten egg it is a line like the others. */
 function eggsOf({ eggs, lines }: MixLoad, words: Words): Pick<Bowlful, 'eggs' | 'eggsText'> {

@@ -19,9 +19,12 @@ import { moneyFigure } from './shopping.ts';
 
 type MoneyContent = Pick<Content, 'kitchen' | 'costs' | 'business'>;
 
+/** What is bought by the piece, under its own name. */
+const isCounted = (kind: CostLine['kind']): boolean => kind === 'packaging' || kind === 'materials';
+
 function amountText({ kind, amount }: CostLine, { cost }: OrderWords): string {
   if (amount === null) return '';
-  if (kind === 'packaging') return cost.pieces(formatNumber(amount, 0));
+  if (isCounted(kind)) return cost.pieces(formatNumber(amount, 0));
   if (kind === 'energy') return cost.kwh(formatNumber(amount, 2));
   const minutes = Math.round(amount * 60);
   return cost.hours(Math.floor(minutes / 60), minutes % 60);
@@ -29,7 +32,7 @@ function amountText({ kind, amount }: CostLine, { cost }: OrderWords): string {
 
 function eachText({ kind, eachMinor }: CostLine, { cost }: OrderWords, { costs }: MoneyContent): string {
   if (eachMinor === null) return '';
-  if (kind === 'packaging') return formatMoney(eachMinor, costs.currency);
+  if (isCounted(kind)) return formatMoney(eachMinor, costs.currency);
   const rate = formatRate(eachMinor, costs.currency);
   return kind === 'energy' ? cost.perKwh(rate) : cost.perHour(rate);
 }
@@ -37,7 +40,7 @@ function eachText({ kind, eachMinor }: CostLine, { cost }: OrderWords, { costs }
 function costRow(line: CostLine, words: OrderWords, content: MoneyContent): CostRow {
   return {
     kind: line.kind,
-    name: line.kind === 'packaging' ? line.name : words.cost.kinds[line.kind],
+    name: isCounted(line.kind) ? line.name : words.cost.kinds[line.kind],
     amountText: amountText(line, words),
     eachText: eachText(line, words, content),
     cost: moneyFigure(line.minor, content.costs.currency),
@@ -126,10 +129,22 @@ function quoteRow(price: PriceLine, words: OrderWords, { costs }: MoneyContent):
 function included(tier: OrderView['tiers'][number], words: OrderWords, and: string): string {
   const finishes = [...new Set(tier.finishes.map(({ finish }) => finish.name.toLowerCase()))];
   const taste = words.quote.taste(tier.batterText, listInWords(finishes, and));
-  return `${words.count(tier.count.value, `${tier.name}, ${tier.sizeText}`)}: ${taste}`;
+  const named =
+    tier.small === null ? words.count(tier.count.value, `${tier.name}, ${tier.sizeText}`) : tier.countedName;
+  return `${named}: ${taste}`;
 }
 
-type QuoteOrder = Pick<OrderView, 'title' | 'reference' | 'handOver' | 'tiers' | 'allergens'> & {
+/** 'Top tier, a dummy, 10.2 × 10.2 cm: polystyrene, not food; sugarpaste'. */
+function dummyIncluded(
+  { name, sizeText, finishes }: OrderView['dummies'][number],
+  words: OrderWords,
+  and: string,
+): string {
+  const cover = [...new Set(finishes.map(({ finish }) => finish.name.toLowerCase()))];
+  return `${name}, ${sizeText}: ${words.quote.taste(words.beside.notCake, listInWords(cover, and))}`;
+}
+
+type QuoteOrder = Pick<OrderView, 'title' | 'reference' | 'handOver' | 'tiers' | 'dummies' | 'allergens'> & {
   portionsText: string;
 };
 
@@ -151,7 +166,10 @@ export function quoteView(cost: OrderCost, order: QuoteOrder, content: MoneyCont
     handOverText: order.handOver.text,
     placeText: order.handOver.placeText,
     portionsText: order.portionsText,
-    includes: order.tiers.map((tier) => included(tier, words, and)),
+    includes: [
+      ...order.tiers.map((tier) => included(tier, words, and)),
+      ...order.dummies.map((dummy) => dummyIncluded(dummy, words, and)),
+    ],
     rows: cost.prices.map((price) => quoteRow(price, words, content)),
     net: money(cost.netMinor),
     vat: money(cost.vatMinor),

@@ -1,6 +1,6 @@
 /** What is made to fill and cover an order, each finish in one go. */
 
-import type { PlannedFinish, PlannedOrder } from '../compute/orders/plan-order.ts';
+import type { PlannedFinish, PlannedOrder, PlannedTier } from '../compute/orders/plan-order.ts';
 import type { Content } from '../domain/content.ts';
 import { finishingWordsFor } from '../wording/finishing/index.ts';
 import { listInWords } from '../wording/list.ts';
@@ -10,7 +10,7 @@ import { uncapitalised } from '../wording/sentence-case.ts';
 import { spoonsFor } from '../wording/spoons.ts';
 import { totalFigure, weighedFigure } from './figures.ts';
 import type { FinishView, WeighedLine } from './order.types.ts';
-import { tierName } from './order-tiers.ts';
+import { dummyName, tierName } from './order-names.ts';
 
 function weighedLines({ finish, lines }: PlannedFinish, content: Content): WeighedLine[] {
   const { kitchen, ingredients } = content;
@@ -33,9 +33,12 @@ function weighedLines({ finish, lines }: PlannedFinish, content: Content): Weigh
 function forWhom(planned: PlannedOrder, finishId: string, content: Content): string {
   const { kitchen } = content;
   const words = orderWordsFor(kitchen.locale);
-  const names = planned.tiers
-    .filter(({ finishes }) => finishes.some(({ finish }) => finish.id === finishId))
-    .map(({ at }) => tierName(planned, at, words));
+  const isOn = ({ finishes }: Pick<PlannedTier, 'finishes'>): boolean =>
+    finishes.some(({ finish }) => finish.id === finishId);
+  const names = [
+    ...planned.tiers.filter(isOn).map(({ at }) => tierName(planned, at, words)),
+    ...planned.dummies.filter(isOn).map(({ at }) => dummyName(planned, at, words)),
+  ];
   const lower = names.map((name) => uncapitalised(name));
   return words.finishFor(listInWords(lower, wordsFor(kitchen.locale).and));
 }

@@ -1,18 +1,23 @@
 /** The cakes of an order: how each is baked, what goes on it, and the board and box it stands on and in. */
-import type { PlannedOrder, PlannedTier, TierFinish } from '../compute/orders/plan-order.ts';
-import { batterName } from '../compute/orders/work-of.ts';
+import type { PlannedDummy, PlannedOrder, PlannedTier, TierFinish } from '../compute/orders/plan-order.ts';
+import { dummyId } from '../compute/orders/planned-dummy.ts';
+import { batterName, tierId } from '../compute/orders/work-of.ts';
 import type { Content } from '../domain/content.ts';
+import { quantiseG } from '../domain/quantise.ts';
 import { type FinishingWords, finishingWordsFor } from '../wording/finishing/index.ts';
 import { formatLength } from '../wording/length.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber } from '../wording/number.ts';
-import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { orderWordsFor } from '../wording/orders/index.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import { bakeFigures } from './bake-figures.ts';
+import type { BakeFigures } from './bake-figures.types.ts';
 import { heightFigure, totalFigure } from './figures.ts';
 import { boardFigure, cutFigure } from './finishing-figures.ts';
-import type { OrderTier, TierFinishView } from './order.types.ts';
+import type { OrderDummy, OrderTier, TierFinishView } from './order.types.ts';
 import { countFigure } from './order-batters.ts';
+import { dummyName, tierName } from './order-names.ts';
+import { sizeText, smallBakeFigures, smallView } from './order-small-cakes.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 
@@ -33,6 +38,8 @@ function useText({ finish, use }: TierFinish, damMm: number, { uses }: Finishing
       return uses.brushed(`${formatNumber(brushed?.gPerCm2 ?? 0, 2)} g/cm²`);
     case 'dam':
       return uses.dam(mm(damMm));
+    case 'topping':
+      return '';
   }
 }
 
@@ -52,9 +59,37 @@ function finishView(one: TierFinish, damMm: number, words: FinishingWords): Tier
   };
 }
 
-/** How a tier of an order is called. */
-export const tierName = ({ order }: Pick<PlannedOrder, 'order'>, at: number, words: OrderWords): string =>
-  words.tierName(at, order.tiers.length, order.arrangement === 'stacked');
+/** What is on each small cake; all else by thickness. */
+function placedView(one: TierFinish, tier: Covered, content: Content): TierFinishView {
+  const { kitchen, finishing } = content;
+  const view = finishView(one, finishing.damMm, finishingWordsFor(kitchen.locale));
+  if (one.use !== 'topping') return view;
+  const eachG = quantiseG(one.amount.neededG / tier.count);
+  return { ...view, useText: orderWordsFor(kitchen.locale).beside.topping(totalFigure(eachG).text) };
+}
+
+type Covered = Pick<PlannedTier, 'count'>;
+
+/** Board, box and ribbon of a cake or a dummy. */
+const aroundView = (tier: PlannedTier | PlannedDummy) => ({
+  coatedHeight: heightFigure(tier.coatedHeightMm),
+  coatedAcross: tier.coatedAcrossMm === null ? null : heightFigure(tier.coatedAcrossMm),
+  board: tier.boardAcrossMm === null ? null : boardFigure(tier.boardAcrossMm),
+  boxHeight: tier.boxHeightMm === null ? null : cutFigure(tier.boxHeightMm),
+  ribbon: tier.ribbonMm === null ? null : cutFigure(tier.ribbonMm),
+  weight: totalFigure(tier.weightGEach),
+});
+
+function bakeView(
+  tier: PlannedTier,
+  { kitchen }: Content,
+  bakes: ReadonlyMap<string, RecipeBakes>,
+): BakeFigures | null {
+  const { ask, recipe, tin, finishedHeightMm } = tier;
+  if (ask.small !== undefined) return smallBakeFigures(ask.small.bake, recipe.ovenC, kitchen);
+  const own = bakes.get(recipe.id);
+  return own ? bakeFigures(own, tin, finishedHeightMm, kitchen.locale) : null;
+}
 
 function orderTier(
   planned: PlannedOrder,
@@ -62,40 +97,55 @@ function orderTier(
   content: Content,
   bakes: ReadonlyMap<string, RecipeBakes>,
 ): OrderTier {
-  const { kitchen, finishing } = content;
+  const { kitchen } = content;
   const words = wordsFor(kitchen.locale);
-  const own = finishingWordsFor(kitchen.locale);
-  const { tin, recipe, flavours } = tier;
-  const recipeBakes = bakes.get(recipe.id);
+  const own = orderWordsFor(kitchen.locale);
+  const { tin, recipe, flavours, ask } = tier;
+  const name = tierName(planned, tier.at, own);
   return {
-    id: `tier-${tier.at + 1}`,
-    name: tierName(planned, tier.at, orderWordsFor(kitchen.locale)),
+    id: tierId(tier.at),
+    name,
+    countedName:
+      ask.small === undefined ? own.count(tier.count, name) : own.beside.pieces(tier.count, ask.small.kind),
     tin: { id: tin.id, name: tin.name },
-    sizeText: tinSize(tin, words),
+    sizeText: sizeText(tier, words, own),
     picture: pictureOfTin(tin, words),
     recipe: { id: recipe.id, name: recipe.name },
-    flavours: flavours.map(({ id, name }) => ({ id, name })),
+    flavours: flavours.map(({ id, name: called }) => ({ id, name: called })),
     batterText: batterName(tier),
     count: countFigure(tier.count),
+    small: smallView(tier, own),
     layers: countFigure(tier.layers),
     receives: totalFigure(tier.receivesG),
     bakedHeight: heightFigure(tier.finishedHeightMm),
-    coatedHeight: heightFigure(tier.coatedHeightMm),
-    coatedAcross: tier.coatedAcrossMm === null ? null : heightFigure(tier.coatedAcrossMm),
-    board: tier.boardAcrossMm === null ? null : boardFigure(tier.boardAcrossMm),
-    boxHeight: tier.boxHeightMm === null ? null : cutFigure(tier.boxHeightMm),
-    ribbon: tier.ribbonMm === null ? null : cutFigure(tier.ribbonMm),
-    weight: totalFigure(tier.weightGEach),
+    ...aroundView(tier),
     portions: tier.portionsEach === null ? null : countFigure(tier.portionsEach),
     inRings: tier.inRings === null ? null : countFigure(tier.inRings),
-    bake: recipeBakes ? bakeFigures(recipeBakes, tin, tier.finishedHeightMm, kitchen.locale) : null,
-    finishes: tier.finishes.map((one) => finishView(one, finishing.damMm, own)),
+    bake: bakeView(tier, content, bakes),
+    finishes: tier.finishes.map((one) => placedView(one, tier, content)),
   };
 }
 
-/** The cakes, bottom first. */
+/** The cakes, bottom first, then what stands beside them. */
 export const orderTiers = (
   planned: PlannedOrder,
   content: Content,
   bakes: ReadonlyMap<string, RecipeBakes>,
 ): OrderTier[] => planned.tiers.map((tier) => orderTier(planned, tier, content, bakes));
+
+/** The tiers that are not cake, bottom first. */
+export function orderDummies(planned: PlannedOrder, content: Content): OrderDummy[] {
+  const { locale } = content.kitchen;
+  const own = orderWordsFor(locale);
+  return planned.dummies.map((dummy) => {
+    const name = dummyName(planned, dummy.at, own);
+    return {
+      id: dummyId(dummy.at),
+      ...{ name, countedName: name, small: null },
+      sizeText: tinSize(dummy.tin, wordsFor(locale)),
+      ...aroundView(dummy),
+      finishes: dummy.finishes.map((one) => placedView(one, { count: 1 }, content)),
+      supplyText: own.beside.supply[dummy.ask.supply],
+    };
+  });
+}

@@ -5,6 +5,7 @@ import type { PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
+import { isStacked } from '../domain/order.ts';
 import type { Warning } from '../domain/problem.ts';
 import { formatLength } from '../wording/length.ts';
 import { listInWords } from '../wording/list.ts';
@@ -21,7 +22,8 @@ import { batterViews, countFigure } from './order-batters.ts';
 import { orderCostView, quoteView } from './order-cost.ts';
 import { orderFinishes } from './order-finishes.ts';
 import { handOverView } from './order-hand-over.ts';
-import { orderTiers, tierName } from './order-tiers.ts';
+import { besideTexts, dummyName, orderSummary, tierName } from './order-names.ts';
+import { orderDummies, orderTiers } from './order-tiers.ts';
 import type { WorkedOrder } from './planned-orders.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import { shoppingView } from './shopping.ts';
@@ -40,6 +42,7 @@ function portionsText({ order, portions, portionsOver }: PlannedOrder, words: Or
 
 function factsOf(planned: PlannedOrder, handOver: HandOverView, words: OrderWords): OrderFact[] {
   const { order, weightG, heightMm } = planned;
+  const beside = besideTexts(order, words);
   const fact = (id: keyof OrderWords['facts'], text: string): OrderFact => ({
     id,
     label: words.facts[id],
@@ -51,6 +54,9 @@ function factsOf(planned: PlannedOrder, handOver: HandOverView, words: OrderWord
     fact('place', handOver.placeText),
     fact('portions', portionsText(planned, words)),
     fact('arrangement', words.arrangement(order.arrangement === 'stacked', order.travelsAssembled)),
+    ...(beside.length === 0
+      ? []
+      : [{ id: 'beside', label: words.beside.besideFact, text: beside.join('; ') }]),
     fact('height', formatLength(heightMm, 'cm')),
     fact('weight', `${formatNumber(weightG / KG_G, 1)}\u00a0kg`),
   ];
@@ -67,10 +73,11 @@ function decisionsOf({ order }: PlannedOrder, words: OrderWords): DecisionView[]
 const HEAVY_G = 8000;
 
 function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content: Content): Caution[] {
-  const { cautions } = orderWordsFor(content.kitchen.locale);
+  const words = orderWordsFor(content.kitchen.locale);
+  const { cautions } = words;
   const { order, finishes, weightG } = planned;
   const { and } = wordsFor(content.kitchen.locale);
-  const stacked = order.arrangement === 'stacked' && order.tiers.length > 1;
+  const stacked = isStacked(order);
   return [
     { code: 'raw-batter', text: cautions.raw },
     { code: 'hot-tins', text: cautions.hot },
@@ -83,7 +90,17 @@ function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content:
     ...(inedible.length === 0
       ? []
       : [{ code: 'inedible', text: cautions.inedible(listInWords(inedible.map(uncapitalised), and)) }]),
+    ...dummyCautions(planned, words, and),
   ];
+}
+
+/** A dummy looks like cake: whoever cuts it has to be told. */
+function dummyCautions(planned: PlannedOrder, words: OrderWords, and: string): Caution[] {
+  const { dummies } = planned;
+  if (dummies.length === 0) return [];
+  const names = dummies.map(({ at }) => uncapitalised(dummyName(planned, at, words)));
+  const hired = dummies.some(({ ask }) => ask.supply === 'hired');
+  return [{ code: 'dummy', text: words.beside.dummyCaution(listInWords(names, and), hired) }];
 }
 
 /** Which of the order's batters the week mixes with others'. */
@@ -126,7 +143,11 @@ export function orderView(
   const handOver = handOverView(order, week, content);
   const tiers = orderTiers(planned, content, bakes);
   const allergens = orderAllergens(planned, content);
-  const inedible = order.extras.filter((extra) => extra.inedible).map(({ name }) => name);
+  const dummies = orderDummies(planned, content);
+  const inedible = [
+    ...order.extras.filter((extra) => extra.inedible).map(({ name }) => name),
+    ...dummies.map(({ name }) => name),
+  ];
   const sharesShelf = (together?.orders.length ?? 1) > 1;
   const unpriced = shopping.lines.flatMap(({ name, usedMinor }) =>
     usedMinor === null ? [name.toLowerCase()] : [],
@@ -134,17 +155,17 @@ export function orderView(
   const stack = orderStack(planned, content.finishing);
   const text = portionsText(planned, words);
   const head = { title: order.title, reference: order.reference };
-  const cakes = order.tiers.reduce((sum, { count }) => sum + count, 0);
   return {
     id: order.id,
     ...head,
     kitchenName: kitchen.name,
     edition: kitchen.edition,
     weekId: week.id,
-    summary: words.summary(cakes, order.arrangement === 'stacked', text),
+    summary: orderSummary(planned, text, words),
     handOver,
     facts: factsOf(planned, handOver, words),
     tiers,
+    dummies,
     batters: batterViews(mixesOfOrder(planned), {
       kitchen,
       ingredients: content.ingredients,
@@ -164,7 +185,7 @@ export function orderView(
     height: heightFigure(planned.heightMm),
     shopping: shoppingView(order.id, words.shopping.forOrder(order.title), shopping, content, sharesShelf),
     cost: orderCostView(cost, effort, unpriced, content),
-    quote: quoteView(cost, { ...head, handOver, tiers, allergens, portionsText: text }, content),
+    quote: quoteView(cost, { ...head, handOver, tiers, dummies, allergens, portionsText: text }, content),
     notes: order.notes,
     cautions: cautionsOf(planned, inedible, content),
     warnings: [...planned.warnings, ...withoutLabel(keeping, words)],

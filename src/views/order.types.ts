@@ -30,8 +30,10 @@ export interface TierFinishView {
 export interface OrderTier {
   /** 'tier-1', its own within the order. */
   id: string;
-  /** 'Bottom tier', 'The cake'. */
+  /** 'Bottom tier', 'The cake', 'Cutting cake', 'Cupcakes'. */
   name: string;
+  /** With how many of them: '2 × cake', '24 cupcakes'. */
+  countedName: string;
   tin: Named;
   sizeText: string;
   picture: TinPicture;
@@ -39,9 +41,12 @@ export interface OrderTier {
   flavours: Named[];
   /** 'Equal-weights vanilla sponge, orange'. */
   batterText: string;
+  /** Cakes, or pieces. */
   count: Figure;
+  /** Set for small cakes: how often their tins are filled, and what they are boxed in. */
+  small: { tins: Figure; boxes: Figure; boxesText: string } | null;
   layers: Figure;
-  /** Batter that one tin gets. */
+  /** Batter that one cake gets. */
   receives: Figure;
   bakedHeight: Figure;
   coatedHeight: Figure;
@@ -56,6 +61,27 @@ export interface OrderTier {
   inRings: Figure | null;
   bake: BakeFigures | null;
   finishes: TierFinishView[];
+}
+
+/** A tier that is not cake, as it is covered, boarded and handed over. */
+export interface OrderDummy
+  extends Pick<
+    OrderTier,
+    | 'id'
+    | 'name'
+    | 'countedName'
+    | 'sizeText'
+    | 'coatedHeight'
+    | 'coatedAcross'
+    | 'board'
+    | 'boxHeight'
+    | 'ribbon'
+    | 'weight'
+    | 'finishes'
+  > {
+  /** 'Hired, and comes back'. */
+  supplyText: string;
+  small: null;
 }
 
 /** An amount to weigh, with what stands beside it: spoons, or how many eggs it is. */
@@ -73,6 +99,8 @@ export interface BowlfulTin {
   each: Figure;
   /** 'one of 3 parts of …' where a tin is too big for one bowl; else null. */
   partText: string | null;
+  /** Cups that are filled, where the tins have several; `each` is then of one cup. Null for whole cakes. */
+  pieces: Figure | null;
 }
 
 export interface Bowlful {
@@ -166,6 +194,8 @@ export interface OrderView {
   handOver: HandOverView;
   facts: OrderFact[];
   tiers: OrderTier[];
+  /** Tiers that are not cake, bottom first. */
+  dummies: OrderDummy[];
   batters: BatterView[];
   /** Where the week mixes some of this batter together with other orders': which, and where it stands; else null. */
   sharedText: string | null;

@@ -1,10 +1,11 @@
 /** All orders of a kitchen worked out once for page, prints and data: planned, shopped for, timed and costed. */
 import { type OrderCost, orderCost } from '../compute/costs/order-cost.ts';
 import { type Effort, effortOf } from '../compute/costs/order-effort.ts';
+import { packagedPieces } from '../compute/costs/packaged-pieces.ts';
 import type { OrderContent } from '../compute/orders/order-content.ts';
 import { type PlannedOrder, planOrder } from '../compute/orders/plan-order.ts';
 import { mixesOfOrder, workOf } from '../compute/orders/work-of.ts';
-import { type ShoppingList, shoppingList } from '../compute/shopping/shopping-list.ts';
+import { materialsOf, type ShoppingList, shoppingList } from '../compute/shopping/shopping-list.ts';
 import type { WeekPlan } from '../compute/timeline/plan.types.ts';
 import { planWeek as planTimetable } from '../compute/timeline/plan-week.ts';
 import { startOfEdition } from '../compute/timeline/start-of-edition.ts';
@@ -14,6 +15,7 @@ import type { Content } from '../domain/content.ts';
 import type { Order } from '../domain/order.ts';
 import type { OrderWeek } from '../domain/order-week.ts';
 import type { Result } from '../domain/result.ts';
+import { dummyCosts, dummyHires } from './order-dummies.ts';
 import { rememberedForOrders } from './order-memory.ts';
 import { type RecipeBakes, recipeBakes } from './recipe-bakes.ts';
 
@@ -49,15 +51,18 @@ function workedOrder(order: Order, content: Content, own: OrderContent): WorkedO
   const week = content.weeks.find(({ orderIds }) => orderIds.includes(order.id));
   if (week === undefined) throw new Error(`${order.id} is in no week.`);
   const effort = effortOf(workOf([planned], mixesOfOrder(planned)), { ...content, calendar: week.calendar });
-  const shopping = shoppingList(planned.uses, content.stock, content.ingredients);
+  const shopping = shoppingList(planned.uses, content.stock, content.ingredients, materialsOf([planned]));
   const cost = orderCost(
     order.title,
     {
-      ingredients: shopping.lines.map(({ name, usedMinor }) => ({ name, usedMinor: usedMinor ?? 0 })),
-      cakes: order.tiers.reduce((sum, { count }) => sum + count, 0),
+      ingredients: shopping.lines.flatMap(({ name, usedMinor, material }) =>
+        material === undefined ? [{ name, usedMinor: usedMinor ?? 0 }] : [],
+      ),
+      materials: dummyCosts(planned, content),
+      pieces: packagedPieces(order),
       ovenKwh: effort.ovenKwh,
       handsOnMin: effort.handsOnMin,
-      extras: order.extras,
+      extras: [...order.extras, ...dummyHires(planned, content)],
     },
     content.costs,
   );

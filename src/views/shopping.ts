@@ -9,6 +9,8 @@ import { formatGrams } from '../wording/mass.ts';
 import { formatMoney } from '../wording/money.ts';
 import { formatNumber } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { tinSize } from '../wording/tin-size.ts';
+import type { Words } from '../wording/words.ts';
 import type { Figure } from './figure.ts';
 import { countFigure } from './figures.ts';
 import type { ShoppingRow, ShoppingView } from './shopping.types.ts';
@@ -24,6 +26,7 @@ const KILOGRAM = 1000;
 /** A weight as a shop would say it: kilograms from one up. */
 function shelfText(amount: number, unit: ShoppingLine['unit'], words: OrderWords): string {
   if (unit === 'eggs') return words.shopping.eggsUnit(formatNumber(amount, 0));
+  if (unit === 'pieces') return words.shopping.piecesUnit(formatNumber(amount, 0));
   if (amount >= KILOGRAM) return `${formatNumber(amount / KILOGRAM, 3)}\u00a0kg`;
   return `${formatGrams(amount)}\u00a0g`;
 }
@@ -32,11 +35,13 @@ interface RowInput {
   currency: Currency;
   words: OrderWords;
   and: string;
+  /** For the sizes of what is no ingredient. */
+  sizes: Words;
 }
 
 const amountFigure = (amount: number, { unit }: ShoppingLine, { words }: RowInput): Figure => ({
   value: amount,
-  unit: unit === 'eggs' ? 'eggs' : 'g',
+  unit: unit === 'pieces' ? 'count' : unit,
   text: shelfText(amount, unit, words),
 });
 
@@ -50,8 +55,13 @@ function packFigures(pack: BoughtPack, line: ShoppingLine, input: RowInput): Sho
   };
 }
 
+/** A dummy tier is named by its size. */
+const nameOf = ({ material, name }: ShoppingLine, { words, sizes }: RowInput): string =>
+  material === undefined ? name : words.beside.dummyBought(tinSize(material.tin, sizes));
+
 function buyText(line: ShoppingLine, packs: ShoppingRow['packs'], { words, and }: RowInput): string {
   if (line.missing === 0) return words.shopping.nothing;
+  if (line.unit === 'pieces') return shelfText(line.missing, line.unit, words);
   if (packs.length === 0) return shelfText(line.missing, line.unit, words);
   return listInWords(
     packs.map(({ count, sizeText }) => words.shopping.packs(count.value, sizeText)),
@@ -63,13 +73,14 @@ function shoppingRow(line: ShoppingLine, input: RowInput): ShoppingRow {
   const { currency } = input;
   const packs = (line.packs ?? []).map((pack) => packFigures(pack, line, input));
   return {
-    ingredient: { id: line.ingredientId, name: line.name },
+    ingredient: { id: line.ingredientId, name: nameOf(line, input) },
     needed: amountFigure(line.needed, line, input),
     onHand: amountFigure(line.onHand, line, input),
     missing: amountFigure(line.missing, line, input),
     buyText: buyText(line, packs, input),
     packs,
     buys: line.missing > 0,
+    material: line.material !== undefined,
     cost: line.boughtMinor === null ? null : moneyFigure(line.boughtMinor, currency),
     left: amountFigure(line.left, line, input),
     used: line.usedMinor === null ? null : moneyFigure(line.usedMinor, currency),
@@ -85,8 +96,9 @@ export function shoppingView(
   sharesShelf = false,
 ): ShoppingView {
   const words = orderWordsFor(kitchen.locale);
-  const { and } = wordsFor(kitchen.locale);
-  const input = { currency: costs.currency, words, and };
+  const sizes = wordsFor(kitchen.locale);
+  const { and } = sizes;
+  const input = { currency: costs.currency, words, and, sizes };
   const rows = list.lines.map((line) => shoppingRow(line, input));
   const unpriced = list.unpricedIds.map((one) =>
     (ingredients.find((item) => item.id === one)?.name ?? one).toLowerCase(),

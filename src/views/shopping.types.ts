@@ -3,6 +3,8 @@ import type { Caution, Figure, Named } from './figure.ts';
 
 export interface ShoppingRow {
   ingredient: Named;
+  /** No ingredient, but a thing: a dummy tier. */
+  material: boolean;
   needed: Figure;
   onHand: Figure;
   missing: Figure;

@@ -1,6 +1,5 @@
 /** The stack seen from the front, to scale: every part as a box in mm from the middle and above the table. */
-import type { OrderStack } from '../compute/orders/order-stack.ts';
-import type { PlannedOrder } from '../compute/orders/planned-order.types.ts';
+import { isDummyPart, type OrderStack } from '../compute/orders/order-stack.ts';
 import type { HeldBy, StackedTier } from '../compute/stacks/stack-plan.ts';
 import { quantiseMm } from '../domain/quantise.ts';
 import type { StackWords } from '../wording/stacks/index.ts';
@@ -26,9 +25,9 @@ function insideOf(tier: StackedTier, cardMm: number, bareMm: number): StackPart[
   ];
 }
 
-function partsOf(planned: PlannedOrder, stack: OrderStack): StackPart[] {
+function partsOf(stack: OrderStack): StackPart[] {
   return stack.tiers.flatMap((tier, at): StackPart[] => {
-    const [plan, own] = [stack.plans[at], planned.tiers[at]];
+    const [plan, own] = [stack.plans[at], stack.parts[at]];
     if (plan === undefined || own === undefined) return [];
     const { thicknessMm } = tier.board;
     const isDome = own.tin.shape.kind === 'dome';
@@ -42,7 +41,7 @@ function partsOf(planned: PlannedOrder, stack: OrderStack): StackPart[] {
         heightMm: thicknessMm,
       },
       {
-        kind: isDome ? 'dome' : 'cake',
+        kind: isDummyPart(own) ? 'dummy' : isDome ? 'dome' : 'cake',
         atMm: 0,
         footMm: tier.footMm,
         widthMm: quantiseMm(plan.widthMm + 2 * (stack.coatsMm[at] ?? 0)),
@@ -61,12 +60,12 @@ function dowelPart({ tiers, dowel }: OrderStack): StackPart[] {
 
 /** Parts in the order in which they are drawn: cakes and boards, then what is hidden in them. */
 export function stackPicture(
-  planned: PlannedOrder,
+  order: string,
   stack: OrderStack,
   tiers: readonly StackTierView[],
   words: StackWords,
 ): StackPicture {
-  const parts = [...partsOf(planned, stack), ...dowelPart(stack)];
+  const parts = [...partsOf(stack), ...dowelPart(stack)];
   const { picture } = words;
   const said = tiers.map(({ name, across, deep, height }, at) => {
     const size = across.text === deep.text ? words.across(across.text) : words.by(across.text, deep.text);
@@ -76,11 +75,11 @@ export function stackPicture(
   });
   const drum = tiers[0]?.board.text ?? '';
   return {
-    title: picture.title(planned.order.title),
+    title: picture.title(order),
     alt: picture.description(drum, said, String(Math.round(stack.totalHeightMm)), stack.dowel !== null),
     widthMm: Math.max(...parts.map(({ widthMm }) => widthMm)),
     heightMm: stack.totalHeightMm,
     parts,
-    keyText: picture.key(stack.dowel !== null),
+    keyText: picture.key(stack.dowel !== null, stack.parts.some(isDummyPart)),
   };
 }

@@ -1,18 +1,18 @@
 /** How does the stack stand: tiers from the table up, what each carries, where supports go, and what to mind? */
-import type { OrderStack } from '../compute/orders/order-stack.ts';
+import { isDummyPart, type OrderStack } from '../compute/orders/order-stack.ts';
 import type { PlannedOrder } from '../compute/orders/planned-order.types.ts';
 import type { StackedTier } from '../compute/stacks/stack-plan.ts';
 import { TIER_STEP_MM } from '../compute/stacks/tier-stands.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Warning } from '../domain/problem.ts';
+import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber } from '../wording/number.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
-import { wordsFor } from '../wording/locales/index.ts';
 import { type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
 import type { Caution, Figure } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
 import { boardFigure } from './finishing-figures.ts';
-import { tierName } from './order-tiers.ts';
+import { partId, partName } from './order-names.ts';
 import { stackPicture } from './stack-picture.ts';
 import type { StackBoard, StackFact, StackTierView, StackView, SupportSet } from './stack-sheet.types.ts';
 import { supportSets } from './support-sets.ts';
@@ -30,14 +30,8 @@ function boardView({ board }: StackedTier, at: number, words: StackWords): Stack
   return { across, thickness, text: text(across.text, thickness.text) };
 }
 
-function tierView(
-  planned: PlannedOrder,
-  stack: OrderStack,
-  at: number,
-  name: string,
-  words: StackWords,
-): StackTierView[] {
-  const [tier, plan, own] = [stack.tiers[at], stack.plans[at], planned.tiers[at]];
+function tierView(stack: OrderStack, at: number, name: string, words: StackWords): StackTierView[] {
+  const [tier, plan, own] = [stack.tiers[at], stack.plans[at], stack.parts[at]];
   if (tier === undefined || plan === undefined || own === undefined) return [];
   const coatMm = stack.coatsMm[at] ?? 0;
   const board = boardView(tier, at, words);
@@ -46,16 +40,17 @@ function tierView(
   const inside = cardInside === null ? [] : [words.insideText(bare.text, cardInside.text)];
   return [
     {
-      id: `tier-${at + 1}`,
+      id: partId(own),
       name,
-      tin: { id: own.tin.id, name: own.tin.name },
+      dummy: isDummyPart(own),
+      tin: { id: own.tin.id, name: isDummyPart(own) ? words.dummyTin : own.tin.name },
       across: heightFigure(plan.widthMm + 2 * coatMm),
       deep: heightFigure(plan.heightMm + 2 * coatMm),
       height: heightFigure(own.coatedHeightMm),
       foot: heightFigure(tier.footMm),
       top: heightFigure(tier.topMm),
       weight: totalFigure(tier.weightG),
-      carries: tier.supports === null ? null : totalFigure(tier.supports.carriesG),
+      carries: tier.carriesG === null ? null : totalFigure(tier.carriesG),
       board,
       cardInside,
       standsOnText: [board.text, ...inside].join('; '),
@@ -65,10 +60,15 @@ function tierView(
 }
 
 /** What stands in the cake and must come out of it, in words. */
-function insideText({ tiers, dowel }: OrderStack, sets: readonly SupportSet[], words: StackWords): string {
+function insideText(
+  { tiers, parts, dowel }: OrderStack,
+  sets: readonly SupportSet[],
+  words: StackWords,
+): string {
   const cards = tiers.length - 1 + tiers.filter(({ innerBoardMm }) => innerBoardMm !== null).length;
+  const dummies = parts.filter(isDummyPart).length;
   const supports = sets.reduce((sum, { count }) => sum + count.value, 0);
-  return words.notCake({ supports, cards, hasDowel: dowel !== null });
+  return words.notCake({ supports, cards, dummies, hasDowel: dowel !== null });
 }
 
 function factsOf(view: Omit<StackView, 'facts'>, inside: string, assembled: boolean, words: StackWords) {
@@ -97,6 +97,12 @@ const cautionsOf = ({ cautions }: StackWords, inside: string, weightG: number): 
   { code: 'practice-first', text: cautions['practice-first'] },
 ];
 
+/** First of all: what looks like cake and is not. */
+function dummyCautions(tiers: readonly StackTierView[], { cautions }: StackWords): Caution[] {
+  const names = tiers.filter(({ dummy }) => dummy).map(({ name }) => name);
+  return names.length === 0 ? [] : [{ code: 'dummy-tier', text: cautions['dummy-tier'](names) }];
+}
+
 function warningsOf(tiers: readonly StackTierView[], words: StackWords): Warning[] {
   return tiers.flatMap(({ stands, name }, at) => {
     const below = tiers[at - 1];
@@ -110,9 +116,9 @@ function warningsOf(tiers: readonly StackTierView[], words: StackWords): Warning
 export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: Kitchen): StackView {
   const words = stackWordsFor(locale);
   const { order } = planned;
-  const names = planned.tiers.map(({ at }) => tierName(planned, at, orderWordsFor(locale)));
-  const tiers = names.flatMap((name, at) => tierView(planned, stack, at, name, words));
-  const sets = supportSets(planned, stack, names, words);
+  const names = stack.parts.map((part) => partName(planned, part, orderWordsFor(locale)));
+  const tiers = names.flatMap((name, at) => tierView(stack, at, name, words));
+  const sets = supportSets(stack, names, words);
   const inside = insideText(stack, sets, words);
   const height = heightFigure(stack.totalHeightMm);
   const view = {
@@ -126,10 +132,10 @@ export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: 
     tiers,
     sets,
     placesAbout: words.placesAbout,
-    steps: words.steps(stack.dowel !== null, order.travelsAssembled),
-    cautions: cautionsOf(words, inside, stack.totalWeightG),
+    steps: words.steps(stack.dowel !== null, order.travelsAssembled, stack.parts.some(isDummyPart)),
+    cautions: [...dummyCautions(tiers, words), ...cautionsOf(words, inside, stack.totalWeightG)],
     warnings: warningsOf(tiers, words),
-    picture: stackPicture(planned, stack, tiers, words),
+    picture: stackPicture(order.title, stack, tiers, words),
   };
   return { ...view, facts: factsOf(view, inside, order.travelsAssembled, words) };
 }

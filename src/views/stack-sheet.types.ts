@@ -17,9 +17,11 @@ export interface StackBoard {
 }
 
 export interface StackTierView {
-  /** 'tier-1', as in the order. */
+  /** 'tier-1' or 'dummy-1', as in the order. */
   id: string;
   name: string;
+  /** Not cake: polystyrene under its cover. */
+  dummy: boolean;
   tin: Named;
   /** Seen from the front, with coats. */
   across: Figure;
@@ -72,7 +74,7 @@ export interface SupportSet {
   picture: TemplatePiece;
 }
 
-export type StackPartKind = 'drum' | 'card' | 'cake' | 'dome' | 'support' | 'dowel';
+export type StackPartKind = 'drum' | 'card' | 'cake' | 'dome' | 'dummy' | 'support' | 'dowel';
 
 /** A part seen from the front: a box, or a half sphere on its rim. */
 export interface StackPart {

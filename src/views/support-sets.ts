@@ -1,6 +1,5 @@
 /** The supports of a stack, joint by joint: how many, how long, where each goes, and the template to mark them by. */
 import type { OrderStack } from '../compute/orders/order-stack.ts';
-import type { PlannedOrder } from '../compute/orders/planned-order.types.ts';
 import { outlineBounds } from '../compute/outline/index.ts';
 import { tinOutline } from '../compute/shapes/index.ts';
 import type { HeldBy } from '../compute/stacks/stack-plan.ts';
@@ -13,6 +12,7 @@ import type { StackWords } from '../wording/stacks/index.ts';
 import type { Figure } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
 import { countFigure } from './order-batters.ts';
+import { partId } from './order-names.ts';
 import type { SupportSet, SupportSpotView } from './stack-sheet.types.ts';
 import { supportTemplate } from './support-template.ts';
 
@@ -33,6 +33,7 @@ const spotView = (spot: SupportSpot, at: number, words: StackWords): SupportSpot
 
 interface Joint {
   id: string;
+  tierId: string;
   at: number;
   held: HeldBy;
   /** The cake whose outline the supports lie within. */
@@ -54,21 +55,28 @@ function ledgeMm({ plans, coatsMm, stands }: OrderStack, at: number): number | n
 }
 
 function jointsOf(
-  planned: PlannedOrder,
   stack: OrderStack,
   names: readonly string[],
   { under, underCard, template }: StackWords,
 ): Joint[] {
   return stack.tiers.flatMap((tier, at): Joint[] => {
     const [name = '', above = ''] = [names[at], names[at + 1]];
-    const [own, over] = [planned.tiers[at]?.tin, planned.tiers[at + 1]?.tin];
-    const id = `tier-${at + 1}`;
+    const part = stack.parts[at];
+    const [own, over] = [part?.tin, stack.parts[at + 1]?.tin];
+    const id = part === undefined ? '' : partId(part);
     const inside: Joint[] =
       tier.innerSupports === null || own === undefined
         ? []
         : [
             {
-              ...{ id: `${id}-inside`, at, held: tier.innerSupports, over: own, title: underCard(name) },
+              ...{
+                id: `${id}-inside`,
+                tierId: id,
+                at,
+                held: tier.innerSupports,
+                over: own,
+                title: underCard(name),
+              },
               ...{ outlineText: (size) => template.card(name, size), ledgeMm: null, above: '' },
             },
           ];
@@ -76,7 +84,7 @@ function jointsOf(
     return [
       ...inside,
       {
-        ...{ id: `${id}-top`, at, held: tier.supports, over, title: under(name, above) },
+        ...{ id: `${id}-top`, tierId: id, at, held: tier.supports, over, title: under(name, above) },
         ...{ outlineText: (size) => template.outline(above, size), ledgeMm: ledgeMm(stack, at), above },
       },
     ];
@@ -92,14 +100,9 @@ function centredPlaces(places: readonly Point[], tin: Tin): Point[] {
 }
 
 /** Every set of supports from the bottom up; a tall tier's inner ones first. */
-export function supportSets(
-  planned: PlannedOrder,
-  stack: OrderStack,
-  names: readonly string[],
-  words: StackWords,
-): SupportSet[] {
-  return jointsOf(planned, stack, names, words).map((joint) => {
-    const { id, at, held, over, title, outlineText, above } = joint;
+export function supportSets(stack: OrderStack, names: readonly string[], words: StackWords): SupportSet[] {
+  return jointsOf(stack, names, words).map((joint) => {
+    const { id, tierId, at, held, over, title, outlineText, above } = joint;
     const plan = stack.plans[at] ?? { rings: [] };
     const places = clockwise(held.places);
     const [length, carries] = [heightFigure(held.lengthMm), totalFigure(held.carriesG)];
@@ -108,7 +111,7 @@ export function supportSets(
     const ledge = joint.ledgeMm === null ? null : heightFigure(joint.ledgeMm);
     return {
       id,
-      tierId: `tier-${at + 1}`,
+      tierId,
       title,
       setText,
       count: countFigure(held.places.length),

@@ -8,7 +8,7 @@ import { orderWordsFor } from '../wording/orders/index.ts';
 import { totalFigure, wholeEggsFigure } from './figures.ts';
 import { batterViews, countFigure } from './order-batters.ts';
 import { dayText, handOverView } from './order-hand-over.ts';
-import { tierName } from './order-tiers.ts';
+import { tierName } from './order-names.ts';
 import type { WorkedWeek } from './planned-orders.ts';
 import { shoppingView } from './shopping.ts';
 import type { WeekBatter, WeekView } from './week.types.ts';

@@ -55,7 +55,7 @@ describe('checkedOrder', () => {
   });
 
   it('needs a tier', () =>
-    expect(codes({ tiers: [], keepsTopTier: false })).toEqual(['order-without-tiers']));
+    expect(codes({ tiers: [], keepsTopTier: false })).toEqual(['order-without-cake']));
 });
 
 describe('isLocalTime', () => {

@@ -54,7 +54,11 @@ export async function knownToReaders(): Promise<KnownToReaders> {
     log: { spec: recipe.spec, recipes, flavours, ovens, found: content.recipes },
     order: {
       ...{ recipes, flavours, tins: names(kitchen.tins), finishes: names(content.finishes) },
-      found: { tins: kitchen.tins, recipes: content.recipes, finishes: content.finishes },
+      bunTins: names(kitchen.bunTins),
+      found: {
+        ...{ tins: kitchen.tins, bunTins: kitchen.bunTins },
+        ...{ recipes: content.recipes, finishes: content.finishes },
+      },
       currency: content.costs.currency,
       timeZone: content.work.timeZone,
     },

@@ -23,7 +23,8 @@ beforeAll(async () => {
     recipes: names(recipes),
     flavours: names(flavours),
     finishes: names(finishes),
-    found: { tins: kitchen.tins, recipes, finishes },
+    bunTins: names(kitchen.bunTins ?? []),
+    found: { tins: kitchen.tins, bunTins: kitchen.bunTins ?? [], recipes, finishes },
     currency: POUNDS,
     timeZone: 'Europe/London',
   };

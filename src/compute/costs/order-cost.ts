@@ -2,11 +2,11 @@
  * What does an order cost, and what is asked for it? Every line is rounded to a whole minor unit first and only
  * then added, so that the sheet adds up on paper.
  *
- *   cost = ingredients as used + packaging + energy + labour + overhead;  price = cost ÷ (1 − margin), rounded up
+ *   cost = ingredients as used + materials + packaging + energy + labour + overhead;  price = cost ÷ (1 − margin), rounded up
  *   energy = oven kWh × rate;  labour and overhead by hands-on time
  *   extras have their own price; VAT is worked out line by line
  */
-import type { CostSettings } from '../../domain/costs.ts';
+import type { CostSettings, PackagingPer } from '../../domain/costs.ts';
 import { type Minor, wholeMinor } from '../../domain/money.ts';
 import type { OrderExtra } from '../../domain/order.ts';
 import { quantiseRatio } from '../../domain/quantise.ts';
@@ -16,14 +16,17 @@ import { priceMinor } from './price.ts';
 export interface CostBasis {
   /** Each ingredient as used, rounded. */
   ingredients: readonly { name: string; usedMinor: Minor }[];
-  cakes: number;
+  /** What is bought for the order and is no ingredient: dummy tiers. */
+  materials: readonly { name: string; eachMinor: Minor; count: number }[];
+  /** How often each thing that packaging is counted by is there. */
+  pieces: Readonly<Record<PackagingPer, number>>;
   ovenKwh: number;
   handsOnMin: number;
   extras: readonly OrderExtra[];
 }
 
 export interface CostLine {
-  kind: 'ingredients' | 'packaging' | 'energy' | 'labour' | 'overhead';
+  kind: 'ingredients' | 'materials' | 'packaging' | 'energy' | 'labour' | 'overhead';
   name: string;
   /** How much of it: pieces, kWh or hours; null for ingredients. */
   amount: number | null;
@@ -59,12 +62,18 @@ export interface OrderCost {
 
 const sum = (values: readonly Minor[]): Minor => values.reduce((all, one) => all + one, 0);
 
-function packagingLines({ packaging }: CostSettings, cakes: number): CostLine[] {
-  return packaging.map(({ name, eachMinor, per }) => {
-    const amount = per === 'order' ? 1 : cakes;
-    return { kind: 'packaging', name, amount, eachMinor, minor: amount * eachMinor };
+/** Packaging that this order takes none of has no line. */
+function packagingLines({ packaging }: CostSettings, { pieces }: CostBasis): CostLine[] {
+  return packaging.flatMap(({ name, eachMinor, per }): CostLine[] => {
+    const amount = pieces[per];
+    return amount === 0 ? [] : [{ kind: 'packaging', name, amount, eachMinor, minor: amount * eachMinor }];
   });
 }
+
+const materialLines = ({ materials }: CostBasis): CostLine[] =>
+  materials.map(({ name, eachMinor, count }) => ({
+    ...{ kind: 'materials', name, amount: count, eachMinor, minor: count * eachMinor },
+  }));
 
 function rateLine(kind: CostLine['kind'], amount: number, eachMinor: number): CostLine {
   return {
@@ -81,7 +90,8 @@ function costLines(basis: CostBasis, settings: CostSettings): CostLine[] {
   const ingredients = sum(basis.ingredients.map(({ usedMinor }) => usedMinor));
   return [
     { kind: 'ingredients', name: 'ingredients', amount: null, eachMinor: null, minor: ingredients },
-    ...packagingLines(settings, basis.cakes),
+    ...materialLines(basis),
+    ...packagingLines(settings, basis),
     rateLine('energy', basis.ovenKwh, settings.electricityMinorPerKwh),
     rateLine('labour', hours, settings.labourMinorPerH),
     rateLine('overhead', hours, settings.overheadMinorPerH),

@@ -11,7 +11,7 @@ import { goTogether, groupBatches, type OvenRules, ovenMemory } from '../oven/in
 import { makeBatches } from '../timeline/batches.ts';
 import type { StepKind } from '../timeline/plan.types.ts';
 import { orderStages, restStages, tierStages } from '../timeline/process.ts';
-import type { OrderWork, Work, WorkRoom } from '../timeline/work.ts';
+import type { DummyWork, OrderWork, Work, WorkRoom } from '../timeline/work.ts';
 
 /** One kind of hands-on work in an order; `line-tins` is not a step of its own in a timetable. */
 export interface Job {
@@ -57,9 +57,11 @@ const job = (kind: Job['kind'], count: number, eachMin: number): Job => ({
 });
 
 function finishJobs(orders: readonly OrderWork[], times: KitchenTimes): Job[] {
-  return orders.flatMap(({ tiers }) => {
+  return orders.flatMap(({ tiers, dummies = [] }) => {
     const made = new Map(
-      tiers.flatMap(({ finishes }) => finishes.map(({ finish }) => [finish.id, finish.kind])),
+      [...tiers, ...dummies].flatMap(({ finishes }) =>
+        finishes.map(({ finish }) => [finish.id, finish.kind]),
+      ),
     );
     return [...made.values()].map((kind) =>
       job('make-finish', times.makeMin[kind] > 0 ? 1 : 0, times.makeMin[kind]),
@@ -75,14 +77,23 @@ function bowlJobs({ bowlfuls }: Work, times: KitchenTimes): Job[] {
   ]);
 }
 
-function cakeJobs({ tiers }: OrderWork, times: KitchenTimes): Job[] {
-  return tiers.flatMap((tier) => [
+/** Stages of one tier as jobs. */
+const stageJobs = (tier: DummyWork, times: KitchenTimes): Job[] =>
+  tierStages(tier, times).map(({ kind, minutes }) => ({ kind, count: timesOf(tier, kind), minutes }));
+
+/** How often a stage is done: for every cake, or for every piece that is topped. */
+const timesOf = ({ count, small }: DummyWork, kind: Job['kind']): number =>
+  kind === 'top' ? (small?.pieces ?? count) : count;
+
+function cakeJobs({ tiers, dummies = [] }: OrderWork, times: KitchenTimes): Job[] {
+  const baked = tiers.flatMap((tier) => [
     job('line-tins', tier.count, times.lineTinMin),
     job('fill-tins', tier.count, times.fillTinMin),
     job('turn-out', tier.count, times.turnOutMin),
     ...restStages(tier, tier.count, times).map(({ kind, minutes }) => ({ kind, count: tier.count, minutes })),
-    ...tierStages(tier, times).map(({ kind, minutes }) => ({ kind, count: tier.count, minutes })),
+    ...stageJobs(tier, times),
   ]);
+  return [...baked, ...dummies.flatMap((dummy) => stageJobs(dummy, times))];
 }
 
 function effortLoads(work: Work, room: Room): EffortLoad[] {

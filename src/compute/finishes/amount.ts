@@ -4,7 +4,7 @@ import { quantiseG, quantiseMl } from '../../domain/quantise.ts';
 import { finishWeights } from './parts.ts';
 import type { RolledSheet } from './rolled.ts';
 
-export type FinishUseName = 'filling' | 'coating' | 'rolled' | 'brushed' | 'dam';
+export type FinishUseName = 'filling' | 'coating' | 'rolled' | 'brushed' | 'dam' | 'topping';
 
 export interface FinishAmount {
   finishId: string;

@@ -29,19 +29,24 @@ function secondBake({ tin, count }: TinAsk): Warning[] {
 
 /** Figures of one kind of tin in a mix; `receivesG` is what it asks for until the mix is rounded. */
 export function mixTin(recipe: Recipe, gPerMl: number, ask: TinAsk): Result<MixTin> {
-  const height = finishedHeight(recipe, ask.tin, ask.heightMm);
+  const { settled } = ask;
+  const height =
+    settled === undefined
+      ? finishedHeight(recipe, ask.tin, ask.heightMm)
+      : succeed({ heightMm: settled.heightMm, from: 'asked' as const, warnings: [] });
   const wrongCount = countProblems(ask);
   if (!height.ok) return fail(...wrongCount, ...height.problems);
   if (wrongCount.length > 0) return fail(...wrongCount);
   const { heightMm, from, warnings } = height.value;
   const finishedVolumeMl = quantiseMl(volumeToHeightMl(ask.tin, heightMm));
-  const batterGEach = batterG(gPerMl, finishedVolumeMl);
+  const batterGEach = settled?.batterG ?? batterG(gPerMl, finishedVolumeMl);
   const fill = rawFill(ask.tin, batterGEach, recipe.rawDensityGPerMl, gPerMl);
   const area = planAreaMm2(ask.tin);
   const perimeter = perimeterMm(ask.tin);
   return succeed({
     tin: ask.tin,
     count: ask.count,
+    ...(settled === undefined ? {} : { pieces: settled.pieces }),
     finishedHeightMm: heightMm,
     heightFrom: from,
     planAreaMm2: area === null ? null : quantiseMm2(area),
@@ -51,6 +56,6 @@ export function mixTin(recipe: Recipe, gPerMl: number, ask: TinAsk): Result<MixT
     batterGEach,
     receivesG: batterGEach,
     ...fill,
-    warnings: [...warnings, ...fillWarnings(ask.tin, fill, heightMm), ...secondBake(ask)],
+    warnings: settled ? [] : [...warnings, ...fillWarnings(ask.tin, fill, heightMm), ...secondBake(ask)],
   });
 }

@@ -13,6 +13,8 @@ export interface TinAsk {
   tin: Tin;
   count: number;
   heightMm?: number;
+  /** Worked out elsewhere, as for a tin of several cups: baked height, the batter of the whole tin, g, and its cups. */
+  settled?: { heightMm: number; batterG: number; pieces: number };
 }
 
 /** What flavours did to the formula; leave it out for the plain recipe. */
@@ -37,6 +39,8 @@ export interface MixInput {
 export interface MixTin {
   tin: Tin;
   count: number;
+  /** Cups filled in each, where it is a tin of several. */
+  pieces?: number;
   finishedHeightMm: number;
   heightFrom: 'asked' | 'recipe' | 'tin';
   planAreaMm2: number | null;

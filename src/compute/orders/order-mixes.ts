@@ -2,41 +2,65 @@
 import type { Flavour } from '../../domain/flavour.ts';
 import type { TierAsk } from '../../domain/order.ts';
 import type { Problem } from '../../domain/problem.ts';
+import { quantiseRatio } from '../../domain/quantise.ts';
 import type { Recipe } from '../../domain/recipe.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
+import { yieldDensity } from '../batter/yield-density.ts';
 import { formulaInKitchen } from '../flavours/formula-in-kitchen.ts';
 import { planMix, type TinAsk } from '../mixes/plan-mix.ts';
 import { named, type OrderContent } from './order-content.ts';
 import type { PlannedMix } from './planned-order.types.ts';
+import { smallAsks } from './small-cakes.ts';
 
 /** The same for tiers whose batter can be made together. */
 export const batterKey = ({ recipeId, flavourIds }: Pick<TierAsk, 'recipeId' | 'flavourIds'>): string =>
   [recipeId, ...flavourIds].join('+');
 
-const asked = (tier: TierAsk, { kitchen }: OrderContent): TinAsk => ({
-  tin: named(kitchen.tins, tier.tinId),
-  count: tier.count,
-  ...(tier.finishedHeightMm === undefined ? {} : { heightMm: tier.finishedHeightMm }),
-});
+function asked(
+  tier: TierAsk,
+  recipe: Recipe,
+  gPerMl: number | null,
+  { kitchen }: OrderContent,
+): Result<TinAsk[]> {
+  // Without a proven bake nothing is made at all; planMix says so.
+  if (tier.small !== undefined && gPerMl !== null)
+    return smallAsks(tier, tier.small, recipe, gPerMl, kitchen);
+  if (tier.small !== undefined) return succeed([]);
+  const tin = named(kitchen.tins, tier.tinId);
+  const height = tier.finishedHeightMm === undefined ? {} : { heightMm: tier.finishedHeightMm };
+  return succeed([{ tin, count: tier.count, ...height }]);
+}
 
 interface Batter {
   recipe: Recipe;
   flavours: Flavour[];
 }
 
-/** One mix for tiers of one batter; `tierAt` tells for each of its tins which tier that is. */
+/** Batter per mL of cake with what the flavours add; null without a proven bake. */
+function yieldOf(recipe: Recipe, growth: number): number | null {
+  const density = yieldDensity(recipe);
+  return density === null ? null : quantiseRatio(density.gPerMl * growth);
+}
+
+/** One mix for tiers of one batter; `places` are theirs in the order, given back as `tierAt` for each of its tins. */
 export function mixOf(
   { recipe, flavours }: Batter,
   tiers: readonly TierAsk[],
-  tierAt: number[],
+  places: readonly number[],
   content: OrderContent,
 ): Result<PlannedMix> {
   const applied = formulaInKitchen(recipe, flavours, content);
   const plain = flavours.length === 0 && applied.warnings.length === 0;
+  const gPerMl = yieldOf(recipe, plain ? 1 : applied.growth);
+  const found = tiers.map((tier) => asked(tier, recipe, gPerMl, content));
+  const wrong = found.flatMap((one) => (one.ok ? [] : one.problems));
+  if (wrong.length > 0) return fail(...wrong);
+  const asks = found.map((one) => (one.ok ? one.value : []));
+  const tierAt = asks.flatMap((own, at) => own.map(() => places[at] ?? at));
   const mix = planMix({
     recipe,
     formula: applied.formula,
-    asks: tiers.map((tier) => asked(tier, content)),
+    asks: asks.flat(),
     kitchen: content.kitchen,
     ...(plain ? {} : { flavours: applied }),
   });

@@ -17,7 +17,9 @@ import { usesOf } from './ingredient-uses.ts';
 import { named, type OrderContent } from './order-content.ts';
 import { finishesOf } from './order-finishes.ts';
 import { mixesOf } from './order-mixes.ts';
-import type { PlannedMix, PlannedOrder, PlannedTier } from './planned-order.types.ts';
+import { plannedDummies } from './planned-dummy.ts';
+import type { PlannedDummy, PlannedMix, PlannedOrder, PlannedTier } from './planned-order.types.ts';
+import { plannedSmall } from './planned-small.ts';
 import { finishedTier } from './tier-finishes.ts';
 
 export type * from './planned-order.types.ts';
@@ -69,6 +71,7 @@ function plannedTier(
   const planned = mixes[mixAt];
   const mixTin = planned?.mix.tins[mixTinAt];
   if (planned === undefined || mixTin === undefined) throw new Error(`Tier ${at + 1} has no batter.`);
+  if (ask.small !== undefined) return plannedSmall(ask, ask.small, at, [mixAt, planned], content);
   const { recipe, flavours } = planned;
   const { tin, finishedHeightMm, receivesG } = mixTin;
   const layers = ask.layers ?? recipe.layers;
@@ -77,7 +80,7 @@ function plannedTier(
   const onCakesG = total(finished.finishes.map(({ amount }) => amount.neededG));
   const [portionsEach, inRings] = portionsOf(order, tin, content);
   return {
-    ...{ at, ask, tin, recipe, flavours, count: ask.count, layers, mixAt, mixTinAt },
+    ...{ at, ask, tin, smallTins: null, recipe, flavours, count: ask.count, layers, mixAt, mixTinAt },
     ...{ finishedHeightMm, receivesG, portionsEach, inRings },
     ...finished,
     weightGEach: quantiseG(receivesG * (1 - spongeUsual(recipe).waterLossShare) + onCakesG / ask.count),
@@ -86,16 +89,24 @@ function plannedTier(
   };
 }
 
-/** Tins that the order needs more often than they are owned: baked in turns. */
-function turnWarnings({ tiers }: Order, { kitchen }: OrderContent): Warning[] {
-  return [...new Set(tiers.map(({ tinId }) => tinId))].flatMap((tinId) => {
-    const tin = named(kitchen.tins, tinId);
-    const wanted = total(tiers.filter((tier) => tier.tinId === tinId).map(({ count }) => count));
-    if (wanted <= tin.owned) return [];
-    const message = `${tin.name}: ${wanted} cakes from ${tin.owned} ${tin.owned === 1 ? 'tin' : 'tins'}. Bake in turns; cool and wash the tin between, and keep waiting batter cool.`;
-    return [{ code: 'tin-baked-again', message }];
-  });
+/** How often a tin is filled for the order, and what is said where that is more often than it is owned. */
+function turnWarning(tiers: readonly PlannedTier[]): Warning[] {
+  const [first] = tiers;
+  if (first === undefined) return [];
+  const { tin, smallTins } = first;
+  const wanted = total(tiers.map(({ count, smallTins: small }) => small?.tins ?? count));
+  if (wanted <= tin.owned) return [];
+  const have = `${tin.owned} ${tin.owned === 1 ? 'tin' : 'tins'}`;
+  const what = smallTins === null ? `${wanted} cakes from ${have}` : `filled ${wanted} times, from ${have}`;
+  const message = `${tin.name}: ${what}. Bake in turns; cool and wash the tin between, and keep waiting batter cool.`;
+  return [{ code: 'tin-baked-again', message }];
 }
+
+/** Tins that the order needs more often than they are owned: baked in turns. */
+const turnWarnings = (tiers: readonly PlannedTier[]): Warning[] =>
+  [...new Set(tiers.map(({ tin }) => tin.id))].flatMap((id) =>
+    turnWarning(tiers.filter(({ tin }) => tin.id === id)),
+  );
 
 function portionWarnings({ portions }: Order, pieces: number): Warning[] {
   if (portions === undefined || pieces >= portions.wanted) return [];
@@ -103,13 +114,23 @@ function portionWarnings({ portions }: Order, pieces: number): Warning[] {
   return [{ code: 'portions-short', message }];
 }
 
-/** Cakes that are cut on the day: without the top tier where that is kept. */
-const cutTiers = ({ keepsTopTier }: Order, tiers: readonly PlannedTier[]): readonly PlannedTier[] =>
-  keepsTopTier ? tiers.slice(0, -1) : tiers;
+const isTier = ({ ask }: PlannedTier): boolean => ask.beside === undefined;
 
-function heightOf(order: Order, tiers: readonly PlannedTier[]): number {
-  const heights = tiers.map(({ coatedHeightMm }) => coatedHeightMm);
-  return quantiseMm(order.arrangement === 'stacked' ? total(heights) : Math.max(...heights));
+/** Cakes that are eaten on the day: without the top tier where that is kept. */
+function cutTiers({ keepsTopTier }: Order, tiers: readonly PlannedTier[]): readonly PlannedTier[] {
+  const top = tiers.findLast(isTier);
+  return keepsTopTier ? tiers.filter((tier) => tier !== top) : tiers;
+}
+
+function heightOf(
+  { arrangement }: Order,
+  tiers: readonly PlannedTier[],
+  dummies: readonly PlannedDummy[],
+): number {
+  const stacked = arrangement === 'stacked' && (dummies.length > 0 || tiers.some(isTier));
+  const standing = stacked ? [...tiers.filter(isTier), ...dummies] : tiers;
+  const heights = standing.map(({ coatedHeightMm }) => coatedHeightMm);
+  return quantiseMm(stacked ? total(heights) : Math.max(...heights));
 }
 
 const once = (warnings: readonly Warning[]): Warning[] =>
@@ -123,8 +144,9 @@ export function planOrder(order: Order, content: OrderContent): Result<PlannedOr
   const mixes = mixesOf(order.tiers, content);
   if (!mixes.ok) return mixes;
   const tiers = order.tiers.map((ask, at) => plannedTier(order, ask, at, mixes.value, content));
+  const dummies = plannedDummies(order, content);
   const finishes = finishesOf(
-    tiers.flatMap((tier) => tier.finishes),
+    [...tiers, ...dummies].flatMap((covered) => covered.finishes),
     content.kitchen,
   );
   const portions = total(
@@ -135,14 +157,18 @@ export function planOrder(order: Order, content: OrderContent): Result<PlannedOr
     order,
     mixes: mixes.value,
     tiers,
+    dummies,
     finishes,
     uses: usesOf(mixes.value, finishes),
     portions,
     portionsOver: order.portions === undefined ? null : portions - order.portions.wanted,
-    weightG: quantiseG(total(tiers.map(({ count, weightGEach }) => count * weightGEach))),
-    heightMm: heightOf(order, tiers),
+    weightG: quantiseG(
+      total(tiers.map(({ count, weightGEach }) => count * weightGEach)) +
+        total(dummies.map(({ weightGEach }) => weightGEach)),
+    ),
+    heightMm: heightOf(order, tiers, dummies),
     warnings: once([
-      ...turnWarnings(order, content),
+      ...turnWarnings(tiers),
       ...portionWarnings(order, portions),
       ...tiers.flatMap(({ warnings }) => warnings),
       ...mixes.value.flatMap(({ mix }) => mix.warnings.filter((warning) => !tinWarnings.has(warning))),

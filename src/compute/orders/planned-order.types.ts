@@ -1,7 +1,7 @@
 /** An order worked out: what is mixed, baked, filled, coated and handed over. g, mm, min, quantised. */
 import type { Finish } from '../../domain/finish.ts';
 import type { Flavour } from '../../domain/flavour.ts';
-import type { Order, TierAsk } from '../../domain/order.ts';
+import type { DummyTier, Order, TierAsk } from '../../domain/order.ts';
 import type { Warning } from '../../domain/problem.ts';
 import type { Formula, Recipe } from '../../domain/recipe.ts';
 import type { Tin } from '../../domain/tin.ts';
@@ -16,8 +16,16 @@ export interface PlannedMix {
   /** After flavours and altitude. */
   formula: Formula;
   mix: Mix;
-  /** For every tin of the mix, the tier it belongs to: an index into the order's tiers. */
+  /** For every tin of the mix, the tier it belongs to: an index into the order's tiers, which may come twice. */
   tierAt: number[];
+}
+
+/** How small cakes stand in their tins: so many cups to a tin, filled so often. */
+export interface SmallTins {
+  cups: number;
+  tins: number;
+  /** One cup, inside. */
+  cup: Tin;
 }
 
 /** One finish on one tier, for all its cakes together. */
@@ -33,13 +41,16 @@ export interface PlannedTier {
   /** Place in the order, bottom first, from 0. */
   at: number;
   ask: TierAsk;
+  /** For small cakes what stands in the oven: all cups together. */
   tin: Tin;
+  /** Null for anything but small cakes. */
+  smallTins: SmallTins | null;
   recipe: Recipe;
   flavours: Flavour[];
-  /** Cakes of this kind. */
+  /** Cakes of this kind; pieces of small ones. */
   count: number;
   layers: number;
-  /** Which mix, and which of its tins. */
+  /** Which mix, and which of its tins; of small cakes the first. */
   mixAt: number;
   mixTinAt: number;
   /** Baked height of one cake. */
@@ -50,7 +61,7 @@ export interface PlannedTier {
   coatedHeightMm: number;
   /** Longest way across with coats and sheets on; null for a tin known only by the water it holds. */
   coatedAcrossMm: number | null;
-  /** Batter that one tin gets once the mix's eggs are whole. */
+  /** Batter that one cake gets once the mix's eggs are whole. */
   receivesG: number;
   finishes: TierFinish[];
   /** Board, box and ribbon of one cake; null where nobody knows how wide it is. */
@@ -63,11 +74,29 @@ export interface PlannedTier {
   inRings: number | null;
   /** One cake as it is handed over, without boards. */
   weightGEach: number;
-  /** What to set and when to look; null when the oven is too cool. */
+  /** What to set and when to look; null when the oven is too cool, and for small cakes, which have their own. */
   bake: BakeAdvice | null;
   /** Whether the kitchen's heating core stands in it. */
   withCore: boolean;
   warnings: Warning[];
+}
+
+/** A tier that is not cake, covered like one. */
+export interface PlannedDummy {
+  /** Among the dummies, from 0 at the bottom. */
+  at: number;
+  ask: DummyTier;
+  /** Its form, as if it were the tin of a cake. */
+  tin: Tin;
+  builtHeightMm: number;
+  coatedHeightMm: number;
+  coatedAcrossMm: number | null;
+  finishes: TierFinish[];
+  boardAcrossMm: number | null;
+  boxHeightMm: number | null;
+  ribbonMm: number | null;
+  /** Polystyrene and what is on it, without boards. */
+  weightGEach: number;
 }
 
 /** A part of a finish as it is weighed for the whole order. */
@@ -100,6 +129,8 @@ export interface PlannedOrder {
   order: Order;
   mixes: PlannedMix[];
   tiers: PlannedTier[];
+  /** Bottom first. */
+  dummies: PlannedDummy[];
   finishes: PlannedFinish[];
   /** Every ingredient of mixes and finishes, by id. */
   uses: IngredientUse[];
@@ -107,9 +138,9 @@ export interface PlannedOrder {
   portions: number;
   /** Portions beyond what is wanted; null when the order does not say. */
   portionsOver: number | null;
-  /** All cakes without boards. */
+  /** All cakes and dummies without boards. */
   weightG: number;
-  /** Stacked: all tiers, without boards; separate: the tallest cake. */
+  /** Stacked: all tiers, without boards and what stands beside them; separate: the tallest cake. */
   heightMm: number;
   warnings: Warning[];
 }

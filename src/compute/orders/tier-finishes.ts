@@ -54,7 +54,8 @@ function outwardsMm({ finish, use }: Used): number {
   return use === 'rolled' ? (finish.use.rolled?.thicknessMm ?? 0) : 0;
 }
 
-const times = (amount: FinishAmount, count: number): FinishAmount => ({
+/** The same for so many cakes. */
+export const times = (amount: FinishAmount, count: number): FinishAmount => ({
   ...amount,
   neededMl: quantiseMl(amount.neededMl * count),
   neededG: quantiseG(amount.neededG * count),
@@ -90,7 +91,7 @@ function amountsOf(used: Used, plan: CakePlan, cake: Cake, settings: FinishingSe
 
 /** Everything that goes on a tier; the cakes of a tin of unknown width have nothing and no board. */
 export function finishedTier(
-  ask: TierAsk,
+  ask: Pick<TierAsk, 'finishes'>,
   cake: Cake,
   all: readonly Finish[],
   settings: FinishingSettings,

@@ -1,8 +1,24 @@
 /** Orders and their mixes as a timetable needs them: who is baked when, from which bowlful. */
 
 import type { LoadTin } from '../mixes/plan-mix.ts';
-import type { Bowlful, FilledTins, FinishWork, OrderWork, TierWork, Work } from '../timeline/work.ts';
-import type { PlannedMix, PlannedOrder, PlannedTier, TierFinish } from './planned-order.types.ts';
+import type {
+  BakeMinutes,
+  Bowlful,
+  DummyWork,
+  FilledTins,
+  FinishWork,
+  OrderWork,
+  TierWork,
+  Work,
+} from '../timeline/work.ts';
+import { dummyId } from './planned-dummy.ts';
+import type {
+  PlannedDummy,
+  PlannedMix,
+  PlannedOrder,
+  PlannedTier,
+  TierFinish,
+} from './planned-order.types.ts';
 
 /** The tier that a mix's tin belongs to. */
 export interface TierRef {
@@ -24,35 +40,57 @@ export const batterName = ({ recipe, flavours }: Pick<PlannedMix, 'recipe' | 'fl
 
 const isUse = (use: TierFinish['use']): use is FinishWork['use'] => use !== 'dam';
 
-function finishWork(tier: PlannedTier): FinishWork[] {
-  return tier.finishes.flatMap(({ finish, use }) => (isUse(use) ? [{ finish, use }] : []));
+function finishWork({ finishes }: Pick<PlannedTier, 'finishes'>): FinishWork[] {
+  return finishes.flatMap(({ finish, use }) => (isUse(use) ? [{ finish, use }] : []));
 }
 
-/** Fails to a bug where a tier has no bake: such orders are refused before. */
-function tierWork(tier: PlannedTier): TierWork {
-  const { bake, recipe } = tier;
+/** Heat and minutes: the kitchen's own for small cakes. Fails to a bug where a tier has no bake. */
+function bakeOf({ bake, recipe, ask: { small } }: PlannedTier): { ovenC: number; bake: BakeMinutes } {
+  if (small !== undefined) {
+    const { firstLookMin, byMin, ovenC = recipe.ovenC } = small.bake;
+    return {
+      ovenC,
+      bake: { firstLook: firstLookMin, expected: Math.round((firstLookMin + byMin) / 2), by: byMin },
+    };
+  }
   if (bake === null) throw new Error(`${recipe.name} cannot be baked at ${recipe.ovenC} °C.`);
   const { firstLookMin, likelyMin, expectedByMin } = bake.window;
+  const minutes = {
+    firstLook: Math.floor(firstLookMin),
+    expected: Math.round(likelyMin),
+    by: Math.ceil(expectedByMin),
+  };
+  return { ovenC: bake.dialC, bake: minutes };
+}
+
+function tierWork(tier: PlannedTier): TierWork {
+  const { recipe, ask, smallTins, count } = tier;
+  const { beside, small } = ask;
   return {
     id: tierId(tier.at),
     name: `${tier.tin.name}, ${batterName(tier)}`,
     tin: tier.tin,
-    count: tier.count,
+    count: smallTins?.tins ?? count,
     recipeId: recipe.id,
     method: recipe.method,
-    ovenC: bake.dialC,
-    bake: {
-      firstLook: Math.floor(firstLookMin),
-      expected: Math.round(likelyMin),
-      by: Math.ceil(expectedByMin),
-    },
+    ...bakeOf(tier),
     layers: tier.layers,
     finishes: finishWork(tier),
+    ...(beside === undefined ? {} : { apart: true }),
+    ...(small === undefined ? {} : { small: { kind: small.kind, box: small.box, pieces: count } }),
   };
 }
 
+const dummyWork = (dummy: PlannedDummy): DummyWork => ({
+  id: dummyId(dummy.at),
+  name: dummyId(dummy.at),
+  count: 1,
+  layers: 1,
+  finishes: finishWork(dummy),
+});
+
 /** One order as work. */
-export function orderWork({ order, tiers }: PlannedOrder): OrderWork {
+export function orderWork({ order, tiers, dummies }: PlannedOrder): OrderWork {
   return {
     id: order.id,
     title: order.title,
@@ -62,6 +100,7 @@ export function orderWork({ order, tiers }: PlannedOrder): OrderWork {
     arrangement: order.arrangement,
     travelsAssembled: order.travelsAssembled,
     tiers: tiers.map(tierWork),
+    ...(dummies.length === 0 ? {} : { dummies: dummies.map(dummyWork) }),
   };
 }
 

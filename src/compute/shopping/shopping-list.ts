@@ -7,7 +7,8 @@ import type { Ingredient } from '../../domain/ingredient.ts';
 import { type Minor, wholeMinor } from '../../domain/money.ts';
 import type { Pack, StockLine } from '../../domain/pack.ts';
 import { quantiseG } from '../../domain/quantise.ts';
-import type { IngredientUse } from '../orders/planned-order.types.ts';
+import type { Tin } from '../../domain/tin.ts';
+import type { IngredientUse, PlannedDummy } from '../orders/planned-order.types.ts';
 import { cheapestPacks } from './cheapest-packs.ts';
 import { eggNeed } from './eggs-to-buy.ts';
 
@@ -15,11 +16,20 @@ export interface BoughtPack extends Pack {
   count: number;
 }
 
+/** What is bought by the piece and is no ingredient; always bought, never on the shelf. */
+export interface Material {
+  id: string;
+  tin: Tin;
+  eachMinor: Minor;
+}
+
 export interface ShoppingLine {
   ingredientId: string;
   name: string;
   /** What `needed`, `onHand`, `buy`, `left` and pack sizes are counted in. */
-  unit: 'g' | 'eggs';
+  unit: 'g' | 'eggs' | 'pieces';
+  /** Set for what is no ingredient: a dummy tier, named by its form. */
+  material?: Material;
   needed: number;
   onHand: number;
   /** Missing: 0 when the shelf has enough. */
@@ -48,13 +58,13 @@ export interface ShoppingList {
 
 interface Need {
   item: Pick<Ingredient, 'id' | 'name' | 'packs'>;
-  unit: ShoppingLine['unit'];
+  unit: 'g' | 'eggs';
   amount: number;
 }
 
 const MG_PER_G = 1000;
 
-const whole = (amount: number, unit: ShoppingLine['unit']): number =>
+const whole = (amount: number, unit: Need['unit']): number =>
   unit === 'eggs' ? amount : Math.round(amount * MG_PER_G);
 
 const wholePacks = ({ item, unit }: Need) =>
@@ -101,19 +111,28 @@ function needsOf(uses: readonly IngredientUse[], shelf: readonly Ingredient[]): 
   return eggs === null ? weighed : [{ item: wholeEgg, unit: 'eggs', amount: eggs.eggs }, ...weighed];
 }
 
+const materialLine = (material: Material): ShoppingLine => ({
+  ...{ ingredientId: material.id, name: material.id, unit: 'pieces', material },
+  ...{ needed: 1, onHand: 0, missing: 1, left: 0 },
+  packs: [{ size: 1, text: '1', priceMinor: material.eachMinor, count: 1 }],
+  ...{ boughtMinor: material.eachMinor, usedMinor: material.eachMinor },
+});
+
 const sum = (values: readonly (Minor | null)[]): Minor =>
   values.reduce<number>((all, value) => all + (value ?? 0), 0);
 
-/** The list for some uses, by name; eggs are one line of whole ones. */
+/** The list for some uses, by name, eggs as one line of whole ones; then what is no ingredient. */
 export function shoppingList(
   uses: readonly IngredientUse[],
   stock: readonly StockLine[],
   shelf: readonly Ingredient[],
+  materials: readonly Material[] = [],
 ): ShoppingList {
   const eggs = eggNeed(uses, shelf);
-  const lines = needsOf(uses, shelf)
+  const ingredients = needsOf(uses, shelf)
     .map((need) => line(need, stock))
     .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
+  const lines = [...ingredients, ...materials.map(materialLine)];
   return {
     lines,
     boughtMinor: sum(lines.map(({ boughtMinor }) => boughtMinor)),
@@ -123,3 +142,13 @@ export function shoppingList(
     unpricedIds: lines.filter((one) => one.usedMinor === null).map(({ ingredientId }) => ingredientId),
   };
 }
+
+/** The dummies of some orders that have to be bought; a hired one stands on the shelf. */
+export const materialsOf = (
+  orders: readonly { order: { id: string }; dummies: readonly PlannedDummy[] }[],
+): Material[] =>
+  orders.flatMap(({ order, dummies }) =>
+    dummies.flatMap(({ ask, tin }) =>
+      ask.supply === 'bought' ? [{ id: `${order.id}-${tin.id}`, tin, eachMinor: ask.eachMinor }] : [],
+    ),
+  );

@@ -1,8 +1,9 @@
 /**
  * A stack from the table up: where each tier stands, on what, held by what, and what it weighs. Lengths mm,
  * masses g. Boards: a drum below all, a thin card below every further tier; a board in the middle of a tier over
- * six inches tall, which is then two cakes, the lower holding the upper; a centre dowel for three tiers and more,
- * and for any stack that travels put together. All common practice, no source.
+ * six inches tall, which is then two cakes, the lower holding the upper; a dummy needs neither that card nor
+ * supports; a centre dowel for three tiers and more, and for any stack that travels put together. All common
+ * practice, no source.
  */
 import { quantiseG, quantiseMm } from '../../domain/quantise.ts';
 import { MM_PER } from '../../domain/units.ts';
@@ -22,6 +23,8 @@ export interface StackTier {
   coatedHeightMm: number;
   /** Sponge, fillings and coats. */
   weightG: number;
+  /** A dummy: it holds what stands on it by itself, and nothing is pushed into it. */
+  solid?: boolean;
 }
 
 export interface StackBoards {
@@ -50,8 +53,10 @@ export interface StackedTier {
   innerBoardMm: number | null;
   /** Up to the card inside, for the upper half and all above; null where the tier is not tall. */
   innerSupports: HeldBy | null;
-  /** In this tier, from its foot or the card inside, for the one above; null on top. */
+  /** In this tier, from its foot or the card inside, for the one above; null on top and in a dummy. */
   supports: HeldBy | null;
+  /** All that stands on it; null on top. */
+  carriesG: number | null;
 }
 
 export interface StackPlan {
@@ -76,7 +81,8 @@ function stackedTier(
   boards: StackBoards,
 ): StackedTier {
   const above = tiers[index + 1];
-  const halfMm = tier.coatedHeightMm > TALL_MM ? tier.coatedHeightMm / 2 : null;
+  const isSolid = tier.solid === true;
+  const halfMm = tier.coatedHeightMm > TALL_MM && !isSolid ? tier.coatedHeightMm / 2 : null;
   const carriesG = tiers.slice(index + 1).reduce((sum, { weightG }) => sum + weightG, 0);
   const held = (plan: CakePlan, lengthMm: number, onTopG: number): HeldBy => ({
     ...supportsUnder(plan),
@@ -95,7 +101,9 @@ function stackedTier(
     board: { acrossMm: quantiseMm(acrossMm), thicknessMm },
     innerBoardMm: halfMm === null ? null : quantiseMm(halfMm),
     innerSupports: halfMm === null ? null : held(tier.plan, halfMm, carriesG + tier.weightG / 2),
-    supports: above === undefined ? null : held(above.plan, halfMm ?? tier.coatedHeightMm, carriesG),
+    supports:
+      above === undefined || isSolid ? null : held(above.plan, halfMm ?? tier.coatedHeightMm, carriesG),
+    carriesG: above === undefined ? null : quantiseG(carriesG),
   };
 }
 

@@ -7,7 +7,7 @@ import type { Batch, BatchBowlful } from './batches.ts';
 import type { StepKind } from './plan.types.ts';
 import { orderStages, restStages, type Stage, tierStages, waitOf } from './process.ts';
 import { bowlfulSubject, subjectOf } from './subjects.ts';
-import type { FinishWork, OrderWork, TierWork, WorkRoom } from './work.ts';
+import type { DummyWork, FinishWork, OrderWork, WorkRoom } from './work.ts';
 
 export interface Network {
   activities: Activity[];
@@ -51,12 +51,15 @@ const after = (activity: number, waitMin = 0): Next => ({ activity, tail: null, 
 
 /** First activity of each tier's work after resting, and everything that uses a finish. */
 interface OrderEnds {
-  tiers: Map<TierWork, Next | null>;
+  tiers: Map<DummyWork, Next | null>;
   users: Map<string, Next[]>;
 }
 
+/** Everything that is covered and handed over, baked or not. */
+const coveredIn = ({ tiers, dummies = [] }: OrderWork): DummyWork[] => [...tiers, ...dummies];
+
 function subjectOfOrder(order: OrderWork, stage: Stage): Subject {
-  const tins = order.tiers.map((tier) => ({ order, tier, count: tier.count }));
+  const tins = coveredIn(order).map((tier) => ({ order, tier, count: tier.count }));
   return { ...subjectOf(tins, null), finishId: stage.finishId };
 }
 
@@ -78,8 +81,8 @@ function addOrder(builder: Builder, order: OrderWork): OrderEnds {
     first = after(id);
   }
   const users = new Map<string, Next[]>();
-  const tiers = new Map<TierWork, Next | null>();
-  for (const tier of order.tiers) {
+  const tiers = new Map<DummyWork, Next | null>();
+  for (const tier of coveredIn(order)) {
     let later = first;
     for (const stage of tierStages(tier, times).reverse()) {
       const subject = { ...subjectOf([{ order, tier, count: tier.count }], null), finishId: stage.finishId };
@@ -95,13 +98,14 @@ function addOrder(builder: Builder, order: OrderWork): OrderEnds {
 /** Each finish made once for the order, before its first use; gives the ids. */
 function addFinishes(builder: Builder, order: OrderWork, users: OrderEnds['users']): number[] {
   const { times } = builder.room;
-  const finishes = order.tiers.flatMap((tier) => tier.finishes.map(({ finish }) => finish));
+  const covered = coveredIn(order);
+  const finishes = covered.flatMap((tier) => tier.finishes.map(({ finish }) => finish));
   return [...users].flatMap(([finishId, uses]) => {
     const finish = finishes.find(({ id }) => id === finishId);
     const minutes = finish ? times.makeMin[finish.kind] : 0;
     if (finish === undefined || minutes === 0) return [];
     const standsMin = times.standsMin[finish.kind];
-    const tins = order.tiers
+    const tins = covered
       .filter((tier) => tier.finishes.some((each) => each.finish.id === finishId))
       .map((tier) => ({ order, tier, count: tier.count }));
     const waits: Waiting[] = standsMin > 0 ? [{ kind: 'finish-stands', minutes: standsMin }] : [];

@@ -4,6 +4,7 @@ import { goTogether, type OvenRules, placeTins, standingRoom } from '../oven/ind
 import type { Activity } from './activity.types.ts';
 import type { Batch } from './batches.ts';
 import type { WeekPlan } from './plan.types.ts';
+import { keepsMin } from './process.ts';
 import type { Work, WorkRoom } from './work.ts';
 
 const problem = (code: string, message: string, hint: string): Problem => ({
@@ -90,14 +91,15 @@ export function ageWarnings(
         tins.some((tin) => tin.orderId === order.id && tin.tierId === tier.id),
       );
       const ageMin = order.handOver - Math.min(...baked.map(({ from }) => from));
-      if (ageMin <= times.cakeKeepsMin[tier.method]) return [];
-      const message = `${order.title}: ${tier.name} is baked ${inWords(ageMin)} before the hand-over and keeps ${inWords(times.cakeKeepsMin[tier.method])}`;
+      const keeps = keepsMin(tier, times);
+      if (ageMin <= keeps) return [];
+      const message = `${order.title}: ${tier.name} is baked ${inWords(ageMin)} before the hand-over and keeps ${inWords(keeps)}`;
       return [{ code: 'cake-too-old', message }];
     }),
   );
   const finishes = steps.flatMap((step) => {
     const order = orders.find(({ id }) => step.kind === 'make-finish' && step.orderIds.includes(id));
-    const uses = order?.tiers.flatMap((tier) => tier.finishes) ?? [];
+    const uses = [...(order?.tiers ?? []), ...(order?.dummies ?? [])].flatMap((tier) => tier.finishes);
     const finish = uses.find((each) => each.finish.id === step.finishId)?.finish;
     if (!order || !finish || order.handOver - step.from <= finish.keepsDays * DAY_MIN) return [];
     const message = `${order.title}: ${finish.name} is made ${inWords(order.handOver - step.from)} before the hand-over and keeps ${inWords(finish.keepsDays * DAY_MIN)}`;

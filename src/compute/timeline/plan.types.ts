@@ -31,6 +31,7 @@ export const STEP_KINDS = [
   'coat-sets', // (w)
   'cover',
   'cover-sets', // (w)
+  'top',
   'stack',
   'stack-settles', // (w)
   'pack',

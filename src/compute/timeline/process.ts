@@ -5,7 +5,7 @@
 import type { KitchenTimes } from '../../domain/times.ts';
 import type { Waiting } from './activity.types.ts';
 import type { StepKind } from './plan.types.ts';
-import type { FinishWork, OrderWork, TierWork } from './work.ts';
+import type { DummyWork, FinishWork, OrderWork, TierWork } from './work.ts';
 
 /** A piece of hands-on work and the waiting after it. */
 export interface Stage {
@@ -22,7 +22,7 @@ const waiting = (kind: StepKind, minutes: number): Waiting[] => (minutes > 0 ? [
 
 const isInside = ({ use }: FinishWork): boolean => use === 'filling' || use === 'brushed';
 
-function buildStage(tier: TierWork, times: KitchenTimes): Stage[] {
+function buildStage(tier: DummyWork, times: KitchenTimes): Stage[] {
   const inside = tier.finishes.filter(isInside);
   if (tier.layers < 2 && inside.length === 0) return [];
   const isBrushed = inside.some(({ use }) => use === 'brushed');
@@ -39,8 +39,14 @@ function buildStage(tier: TierWork, times: KitchenTimes): Stage[] {
   ];
 }
 
-function coatStages({ finish, use }: FinishWork, count: number, times: KitchenTimes): Stage[] {
+const DOZEN = 12;
+
+function coatStages({ finish, use }: FinishWork, { count, small }: DummyWork, times: KitchenTimes): Stage[] {
   const put = { finishId: finish.id, needs: [finish.id] };
+  if (use === 'topping') {
+    const minutes = Math.ceil(((small?.pieces ?? 0) / DOZEN) * times.topDozenMin);
+    return [{ ...put, kind: 'top', minutes, waits: [] }];
+  }
   if (use === 'coating') {
     const [crumb, final] = [count * times.crumbCoatMin, count * times.finalCoatMin];
     return [
@@ -56,9 +62,9 @@ function coatStages({ finish, use }: FinishWork, count: number, times: KitchenTi
 }
 
 /** Work on one tier's cakes once they have cooled and rested. */
-export const tierStages = (tier: TierWork, times: KitchenTimes): Stage[] => [
+export const tierStages = (tier: DummyWork, times: KitchenTimes): Stage[] => [
   ...buildStage(tier, times),
-  ...tier.finishes.flatMap((finish) => coatStages(finish, tier.count, times)),
+  ...tier.finishes.flatMap((finish) => coatStages(finish, tier, times)),
 ];
 
 const stage = (kind: StepKind, minutes: number, waits: Waiting[] = []): Stage => ({
@@ -69,9 +75,15 @@ const stage = (kind: StepKind, minutes: number, waits: Waiting[] = []): Stage =>
   waits,
 });
 
+/** Boxes of small cakes. */
+const boxesOf = ({ tiers }: OrderWork): number =>
+  tiers.reduce((sum, { small }) => sum + (small === undefined ? 0 : Math.ceil(small.pieces / small.box)), 0);
+
 /** Work on an order once all its cakes are done. */
 export function orderStages(order: OrderWork, times: KitchenTimes): Stage[] {
-  const joints = order.tiers.reduce((sum, { count }) => sum + count, 0) - 1;
+  const standing = order.tiers.filter(({ apart }) => apart !== true);
+  const dummies = order.dummies?.length ?? 0;
+  const joints = Math.max(0, standing.reduce((sum, { count }) => sum + count, dummies) - 1);
   const stackMin = order.arrangement === 'stacked' ? joints * times.stackMin : 0;
   const isSetUp = order.place === 'set up at the venue' || order.place === 'sold at a stall';
   const stacksThere = stackMin > 0 && !order.travelsAssembled;
@@ -79,20 +91,26 @@ export function orderStages(order: OrderWork, times: KitchenTimes): Stage[] {
     ...(stackMin > 0 && order.travelsAssembled
       ? [stage('stack', stackMin, waiting('stack-settles', times.stackSettlesMin))]
       : []),
-    stage('pack', times.packMin),
+    stage('pack', times.packMin + boxesOf(order) * times.packBoxMin),
     ...(order.place === 'collected' ? [] : [stage('deliver', times.deliverMin)]),
     ...(isSetUp ? [stage('set-up', times.setUpMin + (stacksThere ? stackMin : 0))] : []),
   ];
 }
 
-/** After turning out: cooling, then wrapping and resting where the method asks for it. */
+/** After turning out: cooling, then wrapping and resting where the method asks for it; small cakes do not rest. */
 export function restStages(tier: TierWork, cakes: number, times: KitchenTimes): Stage[] {
-  const restMin = times.restMin[tier.method];
+  const restMin = tier.small === undefined ? times.restMin[tier.method] : 0;
   return restMin > 0 ? [stage('wrap', times.wrapMin * cakes, waiting('rest', restMin))] : [];
 }
 
 export const coolWait = (tier: TierWork, times: KitchenTimes): Waiting[] =>
-  waiting('cool', times.coolMin[tier.method]);
+  waiting('cool', tier.small === undefined ? times.coolMin[tier.method] : times.coolSmallMin);
+
+/** Longest from the oven to the hand-over: small cakes dry out first. */
+export const keepsMin = ({ method, small }: TierWork, times: KitchenTimes): number =>
+  small === undefined
+    ? times.cakeKeepsMin[method]
+    : Math.min(times.smallKeepsMin, times.cakeKeepsMin[method]);
 
 export const waitOf = (waits: readonly Waiting[]): number =>
   waits.reduce((sum, { minutes }) => sum + minutes, 0);

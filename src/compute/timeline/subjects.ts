@@ -2,12 +2,20 @@
 import type { Subject } from './activity.types.ts';
 import type { BatchBowlful, BatchTin } from './batches.ts';
 import type { TierRef } from './plan.types.ts';
+import type { DummyWork, OrderWork } from './work.ts';
 
-const refs = (tins: readonly BatchTin[]): TierRef[] =>
+/** Some of a tier, or a dummy. */
+export interface SubjectTier {
+  order: Pick<OrderWork, 'id'>;
+  tier: Pick<DummyWork, 'id'>;
+  count: number;
+}
+
+const refs = (tins: readonly SubjectTier[]): TierRef[] =>
   tins.map(({ order, tier, count }) => ({ orderId: order.id, tierId: tier.id, count }));
 
 /** What a step on some tins of a load is about. */
-export const subjectOf = (tins: readonly BatchTin[], loadId: string | null): Subject => ({
+export const subjectOf = (tins: readonly SubjectTier[], loadId: string | null): Subject => ({
   orderIds: [...new Set(tins.map(({ order }) => order.id))],
   tiers: refs(tins),
   bowlfulId: null,

@@ -19,6 +19,7 @@ const ON_THE_CAKE: readonly StepKind[] = [
   'crumb-coat',
   'final-coat',
   'cover',
+  'top',
 ];
 
 type Of = Pick<TierRef, 'orderId' | 'tierId'>;

@@ -1,7 +1,7 @@
 /** What is to be made and by when: all that a timetable needs to know of orders. g, °C, min; instants in UTC minutes. */
 import type { Calendar, Minute } from '../../domain/calendar.ts';
 import type { Finish, FinishUse } from '../../domain/finish.ts';
-import type { PlaceKind } from '../../domain/order.ts';
+import type { PlaceKind, SmallCakes } from '../../domain/order.ts';
 import type { MixingMethod } from '../../domain/recipe.ts';
 import type { KitchenTimes } from '../../domain/times.ts';
 import type { Tin } from '../../domain/tin.ts';
@@ -17,7 +17,13 @@ export interface BakeMinutes {
 /** One finish on one tier, and how it is used there. */
 export interface FinishWork {
   finish: Pick<Finish, 'id' | 'name' | 'kind' | 'keepsDays' | 'chilled'>;
-  use: keyof FinishUse;
+  /** `topping`: on small cakes, one by one. */
+  use: keyof FinishUse | 'topping';
+}
+
+/** Cakes by the piece. */
+export interface SmallWork extends Pick<SmallCakes, 'kind' | 'box'> {
+  pieces: number;
 }
 
 /** Cakes of one kind in an order. */
@@ -27,7 +33,7 @@ export interface TierWork {
   /** 'Ten-inch round, vanilla and orange'. */
   name: string;
   tin: Tin;
-  /** Cakes of this kind. */
+  /** Cakes of this kind; of small ones the tins that are filled with them. */
   count: number;
   recipeId: string;
   method: MixingMethod;
@@ -37,7 +43,14 @@ export interface TierWork {
   layers: number;
   /** From the inside out. */
   finishes: FinishWork[];
+  /** It stands beside the tiers, never on them. */
+  apart?: boolean;
+  /** Set for cakes by the piece. */
+  small?: SmallWork;
 }
+
+/** A tier that is covered and stacked like cake, and not baked. */
+export type DummyWork = Pick<TierWork, 'id' | 'name' | 'count' | 'layers' | 'finishes' | 'small'>;
 
 export interface OrderWork {
   id: string;
@@ -49,6 +62,8 @@ export interface OrderWork {
   travelsAssembled: boolean;
   /** Bottom first where they are stacked. */
   tiers: TierWork[];
+  /** Left out: none. */
+  dummies?: DummyWork[];
 }
 
 /** Tins of one tier that are filled from a bowlful. */

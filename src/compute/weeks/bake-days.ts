@@ -6,6 +6,7 @@ import type { Calendar } from '../../domain/calendar.ts';
 import type { KitchenTimes } from '../../domain/times.ts';
 import { awakeHours } from '../timeline/awake.ts';
 import { neededBy } from '../timeline/needed-by.ts';
+import { keepsMin } from '../timeline/process.ts';
 import type { OrderWork, TierWork } from '../timeline/work.ts';
 
 /** Indexes into the calendar's days; `last` before `first` when there is no such day. */
@@ -22,7 +23,7 @@ export function bakeDays(
   calendar: Calendar,
 ): BakeDays {
   const { days } = calendar;
-  const keepsFrom = order.handOver - times.cakeKeepsMin[tier.method];
+  const keepsFrom = order.handOver - keepsMin(tier, times);
   const outBy = neededBy(order, tier, times, awakeHours(calendar));
   const first = days.findIndex(({ startMinute }) => startMinute >= keepsFrom);
   const last = days.findLastIndex(

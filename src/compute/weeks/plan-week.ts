@@ -11,7 +11,7 @@ import type { OrderContent } from '../orders/order-content.ts';
 import type { IngredientUse, PlannedOrder } from '../orders/planned-order.types.ts';
 import { workOf } from '../orders/work-of.ts';
 import { eggNeed } from '../shopping/eggs-to-buy.ts';
-import { type ShoppingList, shoppingList } from '../shopping/shopping-list.ts';
+import { materialsOf, type ShoppingList, shoppingList } from '../shopping/shopping-list.ts';
 import type { Work } from '../timeline/work.ts';
 import { type WeekMix, weekMixes } from './week-mixes.ts';
 
@@ -59,7 +59,7 @@ export function planWeek(
     orders: [...orders],
     mixes: mixes.value,
     uses,
-    shopping: shoppingList(uses, content.stock, content.ingredients),
+    shopping: shoppingList(uses, content.stock, content.ingredients, materialsOf(orders)),
     surplusAloneG: surplusOf(alone),
     surplusG: surplusOf(mixes.value),
     eggsAlone: orders.reduce((sum, one) => sum + eggsOf(one.uses, content.ingredients), 0),

@@ -74,12 +74,14 @@ export function weekMixes(
       const [first] = own;
       if (first === undefined) continue;
       const asks = own.map(({ ask }) => ask);
-      const mix = mixOf(first.of, asks, [], content);
+      const places = own.map((_, at) => at);
+      const mix = mixOf(first.of, asks, places, content);
       if (!mix.ok) problems.push(...mix.problems);
       else {
-        const { tierAt: _, ...rest } = mix.value;
+        const { tierAt, ...rest } = mix.value;
         const bakeOn = week.calendar.days[day]?.isoDate ?? null;
-        made.push({ day, mix: { ...rest, tiers: own.map(({ ref }) => ref), bakeOn } });
+        const tiers = tierAt.flatMap((at) => own[at]?.ref ?? []);
+        made.push({ day, mix: { ...rest, tiers, bakeOn } });
       }
     }
   }

@@ -1,5 +1,6 @@
 /** The left-hand page: each bowlful with its weights to tick off, its eggs, and what goes into which tin. */
 import type { BatterView, Bowlful, WeighedLine } from '../../views/order.types.ts';
+import { intoText } from '../../views/order-batters.ts';
 import type { OrderWords } from '../../wording/orders/index.ts';
 import { beside, heading, textParagraph, together } from '../sheet/blocks.ts';
 import { paragraph } from '../sheet/lines.ts';
@@ -71,18 +72,13 @@ function eggRows({ eggs, eggsText, batter }: Bowlful, { words, look, context }: 
 }
 
 function tinRows({ tins }: Bowlful, { words, look, context }: Sheet): Row[] {
-  return tins.map(({ name, tinName, count, each, partText }) => ({
+  return tins.map((tin) => ({
     cells: [
       tickCell(words.sheet.toTick, context),
-      { number: { text: each.text, type: look.strong } },
+      { number: { text: tin.each.text, type: look.strong } },
       {
         heading: true,
-        paragraphs: [
-          paragraph(
-            words.sheet.intoTin(name, partText ?? words.count(count.value, tinName), count.value),
-            look.name,
-          ),
-        ],
+        paragraphs: [paragraph(intoText(tin, words), look.name)],
       },
     ],
   }));

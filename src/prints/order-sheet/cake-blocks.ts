@@ -1,5 +1,5 @@
 /** The right-hand page: what is baked how long, what goes on which cake, and what it stands on. */
-import type { FinishView, OrderTier, TierFinishView } from '../../views/order.types.ts';
+import type { FinishView, OrderDummy, OrderTier, TierFinishView } from '../../views/order.types.ts';
 import type { OrderWords } from '../../wording/orders/index.ts';
 import { type Paragraph, paragraph } from '../sheet/lines.ts';
 import type { Block } from '../sheet/strip.ts';
@@ -12,20 +12,20 @@ import { TICK_COLUMN, tickCell } from './tick-box.ts';
 const head = (text: string): Paragraph[] => [paragraph(text, typeScale.columnHead)];
 
 /** The cake's name over its tin. */
-function cakeCell(tier: OrderTier, { look, words }: Sheet): Cell {
+function cakeCell(tier: OrderTier, { look }: Sheet): Cell {
   return {
     heading: true,
     paragraphs: [
-      paragraph(words.count(tier.count.value, tier.name), { ...look.name, font: 'textBold' }),
+      paragraph(tier.countedName, { ...look.name, font: 'textBold' }),
       paragraph(`${tier.tin.name}, ${tier.sizeText}`, typeScale.rowDetail),
     ],
   };
 }
 
 /** The cake's name alone. */
-const nameCell = ({ count, name }: OrderTier, { look, words }: Sheet): Cell => ({
+const nameCell = ({ countedName }: OrderTier | OrderDummy, { look }: Sheet): Cell => ({
   heading: true,
-  paragraphs: [paragraph(words.count(count.value, name), { ...look.name, font: 'textBold' })],
+  paragraphs: [paragraph(countedName, { ...look.name, font: 'textBold' })],
 });
 
 /** Dial, first look and the latest time for every cake. */
@@ -67,8 +67,8 @@ function howText({ finish, useText, sheetText, make }: TierFinishView, { sheet }
   return sheetText === null ? how : `${how}: ${sheet.rollTo(sheetText, make.text)}`;
 }
 
-/** Everything that goes in, on and under every cake. */
-export function cakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
+/** Everything that goes in, on and under every cake and dummy. */
+export function cakeTable(tiers: readonly (OrderTier | OrderDummy)[], sheet: Sheet): TableSpec {
   const { words, look, context } = sheet;
   const rows = tiers.flatMap((tier) =>
     tier.finishes.map((finish, at) => ({
@@ -95,7 +95,7 @@ export function cakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
 }
 
 /** Boards, boxes and ribbons. */
-export function boxTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
+export function boxTable(tiers: readonly (OrderTier | OrderDummy)[], sheet: Sheet): TableSpec {
   const { words, look, context } = sheet;
   const cell = (text: string | undefined): Cell => ({ paragraphs: [paragraph(text ?? '–', look.name)] });
   const { table: t } = words;
@@ -114,10 +114,10 @@ export function boxTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec {
     rows: tiers.map((tier) => ({
       cells: [
         tickCell(words.sheet.toTick, context),
-        { heading: true, paragraphs: [paragraph(words.count(tier.count.value, tier.name), look.name)] },
+        { heading: true, paragraphs: [paragraph(tier.countedName, look.name)] },
         cell(`${tier.coatedAcross?.text ?? '?'} × ${tier.coatedHeight.text}`),
         cell(tier.board?.text),
-        cell(tier.boxHeight?.text),
+        cell(tier.small?.boxesText ?? tier.boxHeight?.text),
         cell(tier.ribbon?.text),
       ],
     })),

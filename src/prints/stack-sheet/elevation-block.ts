@@ -56,6 +56,8 @@ function paintOf(kind: ElevationStroke['kind'], { inks }: SheetContext): Paint {
     case 'drum':
     case 'card':
       return { fill: inks.tint, stroke, lineWidthPt: lineWeightPt.outline };
+    case 'dummy':
+      return { fill: inks.tint, stroke, lineWidthPt: lineWeightPt.cut };
     case 'cake':
     case 'dome':
       return { fill: inks.paper, stroke, lineWidthPt: lineWeightPt.cut };

@@ -1,6 +1,6 @@
 /** What a step is about, in words: cakes by their tins, finishes and batters by name. */
 
-import type { Step } from '../../compute/timeline/plan.types.ts';
+import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import { bakeWordsFor } from '../../wording/bake/index.ts';
 import { listInWords } from '../../wording/list.ts';
@@ -9,17 +9,26 @@ import type { RowNames } from '../../wording/timetable/index.ts';
 import { dialTextsOf } from '../bake-figures.ts';
 import type { TimetableSource } from './timetable-input.ts';
 
+/** Steps on small cakes that no longer stand in their tins. */
+const BY_PIECES = new Set<StepKind>(['top', 'pack']);
+
 /** 'ten-inch round and 2 × two-pound loaf tin'. */
-export function cakesText(step: Pick<Step, 'tiers'>, source: TimetableSource): string {
+export function cakesText(step: Pick<Step, 'tiers' | 'kind'>, source: TimetableSource): string {
   const counts = new Map<string, number>();
+  const whole: string[] = [];
   for (const { orderId, tierId, count } of step.tiers) {
-    const tin = source.tierOf(orderId, tierId)?.tin.name ?? tierId;
+    const tier = source.tierOf(orderId, tierId);
+    if (tier?.small !== undefined && BY_PIECES.has(step.kind)) {
+      whole.push(source.words.small(tier.small.pieces, tier.small.kind));
+      continue;
+    }
+    const tin = tier !== undefined && 'tin' in tier ? tier.tin.name : source.words.dummy;
     counts.set(tin, (counts.get(tin) ?? 0) + count);
   }
   const names = [...counts].map(([name, count]) =>
     count === 1 ? uncapitalised(name) : `${count} × ${uncapitalised(name)}`,
   );
-  return listInWords(names, source.words.and);
+  return listInWords([...names, ...whole], source.words.and);
 }
 
 function finishOf(step: Step, source: TimetableSource) {

@@ -1,6 +1,6 @@
 /** What timetables and oven plans are made from, with look-ups by id. */
 import type { WeekPlan } from '../../compute/timeline/plan.types.ts';
-import type { Bowlful, OrderWork, TierWork, Work, WorkRoom } from '../../compute/timeline/work.ts';
+import type { Bowlful, DummyWork, OrderWork, TierWork, Work, WorkRoom } from '../../compute/timeline/work.ts';
 import type { Kitchen } from '../../domain/kitchen.ts';
 import type { TimetableWords } from '../../wording/timetable/index.ts';
 import { timetableWordsFor } from '../../wording/timetable/index.ts';
@@ -23,7 +23,8 @@ export interface TimetableSource extends TimetableInput {
   words: TimetableWords;
   /** Orders that are shown. */
   orders: OrderWork[];
-  tierOf(orderId: string, tierId: string): TierWork | undefined;
+  /** A tier, or a dummy. */
+  tierOf(orderId: string, tierId: string): TierWork | DummyWork | undefined;
   bowlfulOf(id: string | null): Bowlful | undefined;
   loadNumber(id: string | null): number;
 }
@@ -31,7 +32,9 @@ export interface TimetableSource extends TimetableInput {
 export function timetableSource(input: TimetableInput): TimetableSource {
   const { work, plan, orderId, kitchen } = input;
   const tiers = new Map(
-    work.orders.flatMap((order) => order.tiers.map((tier) => [`${order.id} ${tier.id}`, tier] as const)),
+    work.orders.flatMap((order) =>
+      [...order.tiers, ...(order.dummies ?? [])].map((tier) => [`${order.id} ${tier.id}`, tier] as const),
+    ),
   );
   const bowlfuls = new Map(work.bowlfuls.map((bowlful) => [bowlful.id, bowlful]));
   return {

@@ -3,12 +3,14 @@
  */
 
 import { britishDate } from '../date.ts';
-import { capitalised } from '../sentence-case.ts';
+import { capitalised, uncapitalised } from '../sentence-case.ts';
 import type { LabelWords } from './label-words.ts';
 
 export const enGbLabel: LabelWords = {
   date: britishDate,
   foodWith: (food, finishes) => `${food} with ${finishes}`,
+  smallFood: (kind, food) => `${kind}: ${uncapitalised(food)}`,
+  dummies: (count) => (count === 1 ? 'the dummy tier' : 'the dummy tiers'),
   flavoured: (food, flavours) =>
     flavours.length === 0 ? food : `${food} (${flavours.map((name) => name.toLowerCase()).join(', ')})`,
   ingredients: 'Ingredients:',

@@ -20,6 +20,10 @@ export interface LabelWords {
   date: DateFormat;
   /** 'Lemon sponge with raspberry jam and buttercream'. */
   foodWith: (food: string, finishes: string) => string;
+  /** 'Cupcakes: lemon sponge with vanilla buttercream'. */
+  smallFood: (kind: string, food: string) => string;
+  /** Tiers that are no cake, among what is to come off. */
+  dummies: (count: number) => string;
   /** 'Sponge, Orange' as one name of a food. */
   flavoured: (food: string, flavours: readonly string[]) => string;
   ingredients: string;

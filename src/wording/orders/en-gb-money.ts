@@ -16,6 +16,7 @@ const JOBS: OrderWords['cost']['jobs'] = {
   'crumb-coat': 'First coat',
   'final-coat': 'Final coat',
   cover: 'Rolling out and covering',
+  top: 'Topping small cakes',
   stack: 'Stacking',
   pack: 'Boxing',
   deliver: 'Driving',
@@ -33,6 +34,7 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
     packs: (count, size) => `${count} × ${size}`,
     total: 'Together',
     stocked: 'On the shelf already',
+    piecesUnit: (count) => count,
     eggsUnit: (count) => (count === '1' ? '1 egg' : `${count} eggs`),
     unpriced: (names) =>
       `No pack is known for ${names}: buy by weight, and add ‘packs:’ in ingredients.yaml.`,
@@ -44,6 +46,7 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
     lead: 'Each line is rounded to the smallest coin before it is added. Ingredients count as used, whatever stands on the shelf.',
     kinds: {
       ingredients: 'Ingredients, as used',
+      materials: 'Materials',
       packaging: 'Packaging',
       energy: 'Oven',
       labour: 'Work',

@@ -3,6 +3,7 @@
 import { britishDate } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
 import { capitalised, uncapitalised } from '../sentence-case.ts';
+import { enGbBeside } from './en-gb-beside.ts';
 import { enGbMoneyWords } from './en-gb-money.ts';
 import { enGbPageWords } from './en-gb-page.ts';
 import type { OrderWords } from './order-words.ts';
@@ -50,7 +51,14 @@ export const enGbOrders: OrderWords = {
   onlyBowl: 'One bowl',
   mixOf: (recipe, flavours) => [recipe, ...flavours.map((name) => name.toLowerCase())].join(', '),
   inEach: (grams) => `${grams}\u00a0g in each`,
-  usesOf: { filling: 'Filling', coating: 'Coat', rolled: 'Rolled over', brushed: 'Brushed on', dam: 'Dam' },
+  usesOf: {
+    filling: 'Filling',
+    coating: 'Coat',
+    rolled: 'Rolled over',
+    brushed: 'Brushed on',
+    dam: 'Dam',
+    topping: 'On each',
+  },
   finishFor: (tiers) => `For ${tiers}.`,
   noBoard: '–',
   boards: (board) => board,
@@ -159,6 +167,7 @@ export const enGbOrders: OrderWords = {
       'Every bowl of the week as it is mixed, shared where orders share a batter. Days and hours stand on the day sheets.',
     finishes: 'Fillings and coatings are made fresh for each order; their weights stand on its sheet.',
   },
+  beside: enGbBeside,
   ...enGbPageWords,
   ...enGbMoneyWords,
 };

@@ -30,6 +30,10 @@ export const enUsOrders: OrderWords = {
     load: (tins, dial, minutes) =>
       `${tins === 1 ? 'one pan' : `${tins} pans`} at ${dial} for ${minutes}\u00a0min`,
   },
+  beside: {
+    ...gb.beside,
+    cuttingCake: (at, of) => (of === 1 ? 'Kitchen cake' : `Kitchen cake ${at}`),
+  },
   cautions: {
     ...gb.cautions,
     hot: 'Pans, racks and heating cores stay hot: dry cloths, both hands.',

@@ -2,6 +2,7 @@
 
 import type { PlaceKind } from '../../domain/order.ts';
 import type { DateFormat } from '../date.ts';
+import type { BesideWords } from './beside-words.ts';
 import type { OrderPageWords, OrderSteps, OrderTableWords } from './order-page-words.ts';
 
 export interface OrderWords {
@@ -31,7 +32,7 @@ export interface OrderWords {
   onlyBowl: string;
   mixOf: (recipe: string, flavours: readonly string[]) => string;
   inEach: (grams: string) => string;
-  usesOf: Record<'filling' | 'coating' | 'rolled' | 'brushed' | 'dam', string>;
+  usesOf: Record<'filling' | 'coating' | 'rolled' | 'brushed' | 'dam' | 'topping', string>;
   finishFor: (tiers: string) => string;
   noBoard: string;
   boards: (board: string) => string;
@@ -97,6 +98,8 @@ export interface OrderWords {
     total: string;
     stocked: string;
     eggsUnit: (count: string) => string;
+    /** What is bought by the piece. */
+    piecesUnit: (count: string) => string;
     unpriced: (names: string) => string;
     unpricedRow: string;
     bought: (name: string, count: string) => string;
@@ -104,7 +107,7 @@ export interface OrderWords {
   cost: {
     title: string;
     lead: string;
-    kinds: Record<'ingredients' | 'packaging' | 'energy' | 'labour' | 'overhead', string>;
+    kinds: Record<'ingredients' | 'materials' | 'packaging' | 'energy' | 'labour' | 'overhead', string>;
     total: string;
     price: (margin: string, step: string) => string;
     margin: string;
@@ -167,4 +170,5 @@ export interface OrderWords {
     vat: string;
   };
   page: OrderPageWords;
+  beside: BesideWords;
 }

@@ -8,21 +8,27 @@ import type { NotCake, StackWords } from './stack-words.ts';
 const the = (tier: string): string => `the ${uncapitalised(tier)}`;
 const number = (count: number): string => numberInWords(count, 12);
 
-function notCake({ supports, cards, hasDowel }: NotCake): string {
+function notCake({ supports, cards, dummies, hasDowel }: NotCake): string {
   const parts = [
-    `${number(supports)} supports`,
+    ...(dummies === 0 ? [] : [dummies === 1 ? 'a dummy tier' : `${number(dummies)} dummy tiers`]),
+    ...(supports === 0 ? [] : [`${number(supports)} supports`]),
     `${number(cards)} ${cards === 1 ? 'card' : 'cards'}`,
     ...(hasDowel ? ['a dowel'] : []),
   ];
   return listInWords(parts, 'and');
 }
 
-function steps(hasDowel: boolean, travelsAssembled: boolean): string[] {
+function steps(hasDowel: boolean, travelsAssembled: boolean, hasDummy: boolean): string[] {
   const hole = hasDowel ? ', with a hole in the middle for the dowel' : '';
   return [
     `Fix the bottom tier to the drum. Every other tier stands on a card of its own, cut to the outline on the template${hole}.`,
     'Lay the template on baking paper on the tier, its back to the back, the same width free all round. Prick through the middle of each circle.',
     'Push one support straight down to the board and mark it level with the top. Cut all supports of the tier to that one mark: the lengths here are planned, your cake decides.',
+    ...(hasDummy
+      ? [
+          'A dummy takes no supports: what stands on it stands on its card. Under a dummy the cake has its supports like any other. Bore it for the dowel before it is covered.',
+        ]
+      : []),
     'Push them all in upright. No support stands proud and none lies deeper than its neighbours.',
     `${travelsAssembled ? 'At home, set' : 'Put the supports in at home and carry the tiers in boxes. On the spot, set'} each tier on the supports and lay a spirit level across before the next one.`,
     ...(hasDowel
@@ -58,6 +64,7 @@ export const enGbStacks: StackWords = {
   travels: (assembled) => (assembled ? 'Put together' : 'In boxes, put together on the spot'),
   across: (mm) => `${mm}\u00a0mm across`,
   by: (across, deep) => `${across} × ${deep}\u00a0mm`,
+  dummyTin: 'Polystyrene, not food',
   table: {
     tier: { name: 'Tier', unit: 'bottom first' },
     coated: { name: 'With its coats', unit: 'across × high, mm' },
@@ -87,6 +94,8 @@ export const enGbStacks: StackWords = {
   stepsTitle: 'Putting it together',
   steps,
   cautions: {
+    'dummy-tier': (names) =>
+      `${capitalised(listInWords(names.map(uncapitalised), 'and'))}: inedible, polystyrene under its cover. Tell the customer at hand-over, in writing; whoever cuts the cake lifts it off first, and nothing of its cover is served.`,
     'supports-not-food':
       'Supports, dowel, drum and cards are not food. Use only what is made for food contact; wash or wipe it first.',
     'tell-the-cutter': (inside) =>
@@ -111,7 +120,8 @@ export const enGbStacks: StackWords = {
     description: (drum, tiers, height, hasDowel) =>
       `From the table up: ${uncapitalised(drum)}; ${tiers.join('; ')}. ${height}\u00a0mm in all${hasDowel ? ', with a dowel through the middle' : ''}.`,
     scale: (scale) => `Drawn 1 : ${scale}; the bar is 10 cm`,
-    key: (hasDowel) => `Dotted: supports.${hasDowel ? ' Dashed: the dowel.' : ''} Lengths in mm.`,
+    key: (hasDowel, hasDummy) =>
+      `Dotted: supports.${hasDowel ? ' Dashed: the dowel.' : ''}${hasDummy ? ' Tinted: a dummy, not cake.' : ''} Lengths in mm.`,
   },
   template: {
     title: (order) => `Support template: ${order}`,

@@ -1,5 +1,6 @@
 /** Everything that is said about a stack: its tiers, boards and supports, and what to mind when it is built and cut. */
 export type StackCaution =
+  | 'dummy-tier'
   | 'supports-not-food'
   | 'tell-the-cutter'
   | 'two-people-lift'
@@ -11,6 +12,8 @@ export type StackCaution =
 export interface NotCake {
   supports: number;
   cards: number;
+  /** Tiers that are polystyrene. */
+  dummies: number;
   hasDowel: boolean;
 }
 
@@ -32,6 +35,8 @@ export interface StackWords {
   travels: (assembled: boolean) => string;
   across: (mm: string) => string;
   by: (across: string, deep: string) => string;
+  /** In place of a tin's name. */
+  dummyTin: string;
   table: Record<
     | 'tier'
     | 'coated'
@@ -60,8 +65,10 @@ export interface StackWords {
   front: (mm: string) => string;
   noPlaces: string;
   stepsTitle: string;
-  steps: (hasDowel: boolean, travelsAssembled: boolean) => string[];
-  cautions: Record<Exclude<StackCaution, 'tell-the-cutter' | 'two-people-lift'>, string> & {
+  steps: (hasDowel: boolean, travelsAssembled: boolean, hasDummy: boolean) => string[];
+  cautions: Record<Exclude<StackCaution, 'dummy-tier' | 'tell-the-cutter' | 'two-people-lift'>, string> & {
+    /** Takes the names of the dummies. */
+    'dummy-tier': (names: readonly string[]) => string;
     'tell-the-cutter': (inside: string) => string;
     'two-people-lift': (weight: string) => string;
   };
@@ -73,7 +80,7 @@ export interface StackWords {
     tier: (name: string, across: string, highMm: string, supports: number) => string;
     description: (drum: string, tiers: readonly string[], heightMm: string, hasDowel: boolean) => string;
     scale: (scale: number) => string;
-    key: (hasDowel: boolean) => string;
+    key: (hasDowel: boolean, hasDummy: boolean) => string;
   };
   template: {
     title: (order: string) => string;

@@ -1,6 +1,7 @@
 /** British English for timetables and oven plans. */
 import { monthName } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
+import { enGbBeside } from '../orders/en-gb-beside.ts';
 import { capitalised } from '../sentence-case.ts';
 import type { TimetableWords } from './timetable-words.ts';
 
@@ -31,6 +32,7 @@ export const enGbTimetable: TimetableWords = {
     'crumb-coat': ({ cakes, finish }) => `First coat of ${finish} on ${cakes}`,
     'final-coat': ({ cakes, finish }) => `Final coat of ${finish} on ${cakes}`,
     cover: ({ cakes, finish }) => `Cover ${cakes} with ${finish}`,
+    top: ({ cakes, finish }) => `Top ${cakes} with ${finish}`,
     stack: () => 'Set the supports and stack the tiers',
     pack: () => 'Board, box and label',
     deliver: () => 'Drive to the place',
@@ -67,6 +69,8 @@ export const enGbTimetable: TimetableWords = {
   loadsBound: (loads, least) =>
     `${capitalised(loadsOf(loads))}; no fewer were found, and fewer than ${numberInWords(least, 12)} are not possible.`,
   allOrders: 'all',
+  small: enGbBeside.pieces,
+  dummy: 'dummy tier',
   load: (number) => `Load ${number}`,
   planTitle: (orders) => `Oven plan: ${orders}`,
   planLead: (loads) =>

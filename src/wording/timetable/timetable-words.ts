@@ -1,5 +1,7 @@
 /** The words of timetables and oven plans. A missing key does not compile. */
 
+import type { SmallKind } from '../../domain/order.ts';
+
 /** Kinds of rows; the same names as the steps of a plan, and the hand-over. */
 export type RowKind =
   | 'shop'
@@ -18,6 +20,7 @@ export type RowKind =
   | 'crumb-coat'
   | 'final-coat'
   | 'cover'
+  | 'top'
   | 'stack'
   | 'pack'
   | 'deliver'
@@ -38,7 +41,7 @@ export type WaitKind =
 
 /** What a row is about, in words. */
 export interface RowNames {
-  /** 'six-inch round and eight-inch round'. */
+  /** 'six-inch round and eight-inch round'; once they are baked, small cakes by their number. */
   cakes: string;
   finish: string;
   batter: string;
@@ -76,6 +79,10 @@ export interface TimetableWords {
   loadsProven: (loads: number) => string;
   loadsBound: (loads: number, least: number) => string;
   allOrders: string;
+  /** '24 cupcakes'. */
+  small: (pieces: number, kind: SmallKind) => string;
+  /** In place of a tin's name: a tier that is not baked. */
+  dummy: string;
   load: (number: number) => string;
   planTitle: (orders: string) => string;
   planLead: (loads: number) => string;

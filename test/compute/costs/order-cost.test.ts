@@ -14,9 +14,21 @@ const BASE: CostSettings = {
   packaging: [{ name: 'Cake box and board', eachMinor: 460, per: 'order' }],
 };
 
+const packaged = (changes: Partial<CostBasis['pieces']>): CostBasis['pieces'] => ({
+  order: 1,
+  cake: 0,
+  'cutting cake': 0,
+  'small cake': 0,
+  'box of 6': 0,
+  'box of 12': 0,
+  'box of 24': 0,
+  ...changes,
+});
+
 const basis = (changes: Partial<CostBasis> = {}): CostBasis => ({
   ingredients: [{ name: 'all of them', usedMinor: 940 }],
-  cakes: 1,
+  materials: [],
+  pieces: packaged({ cake: 1 }),
   ovenKwh: 2,
   handsOnMin: 270,
   extras: [],
@@ -62,10 +74,29 @@ describe('orders costed by hand, every figure invented', () => {
 
   it('counts packaging by the order or by the cake: 4.60 + 3 × 0.65 = 6.55', () => {
     const packaging = [...BASE.packaging, { name: 'Card', eachMinor: 65, per: 'cake' } as const];
-    const cost = orderCost('Cake', basis({ cakes: 3 }), { ...BASE, packaging });
+    const cost = orderCost('Cake', basis({ pieces: packaged({ cake: 3 }) }), { ...BASE, packaging });
     expect(amounts(cost).slice(1, 3)).toEqual([460, 195]);
     // 9.40 + 6.55 + 0.54 + 63.00 + 6.75 = 86.24; ÷ 0.8 = 107.80 → 108.00
     expect([cost.costMinor, cost.netMinor]).toEqual([8624, 10800]);
+  });
+
+  it('a bought dummy and three boxes of cupcakes: 9.40 + 3.20 + 4.60 + 24 × 0.04 + 3 × 0.55 + 0.54 + 63.00 + 6.75 = 90.10', () => {
+    const packaging = [
+      ...BASE.packaging,
+      { name: 'Paper case', eachMinor: 4, per: 'small cake' } as const,
+      { name: 'Cupcake box', eachMinor: 55, per: 'box of 12' } as const,
+      { name: 'Half-dozen box', eachMinor: 40, per: 'box of 6' } as const,
+    ];
+    const changes = {
+      materials: [{ name: 'Dummy', eachMinor: 320, count: 1 }],
+      pieces: packaged({ cake: 2, 'small cake': 24, 'box of 12': 3 }),
+    };
+    const cost = orderCost('Cake', basis(changes), { ...BASE, packaging });
+    expect(amounts(cost)).toEqual([940, 320, 460, 96, 165, 54, 6300, 675]);
+    expect(cost.costMinor).toBe(9010);
+    // Of the small boxes none is taken, so they have no line. 90.10 ÷ 0.8 = 112.625 → 113.00
+    expect(cost.lines.map(({ name }) => name)).not.toContain('Half-dozen box');
+    expect(cost.netMinor).toBe(11300);
   });
 
   it('VAT line by line: cake at 0 %, hire at 20 %, three flowers at 20 %', () => {
