@@ -86,6 +86,8 @@ export interface Ingredient {
   densityGPerMl?: number;
   /** Weighed on the fine scale: raising agents, salt, spices. */
   fine: boolean;
+  /** It lifts as soon as it is wet, as bicarbonate does: the batter may not stand. */
+  actsAtOnce?: boolean;
   /** Share of water, 0 to 1, where the formula's balance needs it. */
   waterShare?: number;
   /** Share of its own weight in liquid that it takes up: cocoa 0.75 to 1. */

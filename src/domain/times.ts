@@ -15,7 +15,6 @@ export interface SingleTimes {
   fillTinMin: number;
   washBowlMin: number;
   ovenDoorMin: number;
-  coolInTinMin: number;
   turnOutMin: number;
   wrapMin: number;
   levelMin: number;
@@ -41,36 +40,44 @@ export interface SingleTimes {
   smallKeepsMin: number;
 }
 
-/** Times that depend on how a batter is mixed, or on what a finish is. */
-export interface KitchenTimes extends SingleTimes {
+/** Times that depend on how a batter is mixed. */
+interface MethodTimes {
   /** Mixing one bowlful, hands-on. */
   mixMin: Record<MixingMethod, number>;
+  /** Cooling in the tin before turning out, waiting: rich fruit stays in its tin till next day. */
+  coolInTinMin: Record<MixingMethod, number>;
   /** Cooling on the rack before anything is done to the cake, waiting. */
   coolMin: Record<MixingMethod, number>;
   /** Resting wrapped before it is cut, waiting; 0 where it is not wrapped. */
   restMin: Record<MixingMethod, number>;
   /** Longest from the oven to the hand-over. */
   cakeKeepsMin: Record<MixingMethod, number>;
+}
+
+/** Times that depend on what a finish is. */
+interface FinishTimes {
   /** Making one finish for an order, hands-on; 0 for what is bought ready. */
   makeMin: Record<FinishKind, number>;
   /** From making it until it can be used, waiting. */
   standsMin: Record<FinishKind, number>;
 }
 
+export interface KitchenTimes extends SingleTimes, MethodTimes, FinishTimes {}
+
 /** One time of the list that kitchen.yaml may set: its key there, and what it is in words. */
-export interface TimeEntry {
+export interface TimeEntry<Field extends keyof KitchenTimes = keyof SingleTimes> {
   key: string;
-  field: keyof SingleTimes;
+  field: Field;
   what: string;
   kind: 'hands-on' | 'waiting' | 'limit';
 }
 
-const entry = (key: string, field: keyof SingleTimes, kind: TimeEntry['kind'], what: string): TimeEntry => ({
-  key,
-  field,
-  what,
-  kind,
-});
+const entry = <Field extends keyof KitchenTimes>(
+  key: string,
+  field: Field,
+  kind: TimeEntry['kind'],
+  what: string,
+): TimeEntry<Field> => ({ key, field, what, kind });
 
 /** Every single time, in the order of the work. */
 export const TIME_ENTRIES: readonly TimeEntry[] = [
@@ -82,7 +89,6 @@ export const TIME_ENTRIES: readonly TimeEntry[] = [
   entry('fill_tin', 'fillTinMin', 'hands-on', 'Weighing batter into one tin and levelling it'),
   entry('wash_bowl', 'washBowlMin', 'hands-on', 'Washing the bowl between mixes'),
   entry('oven_door', 'ovenDoorMin', 'hands-on', 'Putting a load in, or taking some of it out'),
-  entry('cool_in_tin', 'coolInTinMin', 'waiting', 'Cooling in the tin before turning out'),
   entry('turn_out', 'turnOutMin', 'hands-on', 'Turning out one cake and washing its tin'),
   entry('wrap', 'wrapMin', 'hands-on', 'Wrapping one cake to rest'),
   entry('level', 'levelMin', 'hands-on', 'Levelling one cake'),
@@ -118,6 +124,21 @@ export const TIME_ENTRIES: readonly TimeEntry[] = [
   entry('small_keeps', 'smallKeepsMin', 'limit', 'Longest from the oven to the hand-over for small cakes'),
 ];
 
+/** What kitchen.yaml may set with one time for every method, or method by method. */
+export const METHOD_TIMES: readonly TimeEntry<keyof MethodTimes>[] = [
+  entry('mix', 'mixMin', 'hands-on', 'Mixing one bowlful'),
+  entry('cool_in_tin', 'coolInTinMin', 'waiting', 'Cooling in the tin before turning out'),
+  entry('cool', 'coolMin', 'waiting', 'Cooling on the rack before anything is done to the cake'),
+  entry('rest', 'restMin', 'waiting', 'Resting wrapped before it is cut; 0 min where it is not wrapped'),
+  entry('cake_keeps', 'cakeKeepsMin', 'limit', 'Longest from the oven to the hand-over'),
+];
+
+/** The same by what a finish is. */
+export const FINISH_TIMES: readonly TimeEntry<keyof FinishTimes>[] = [
+  entry('make', 'makeMin', 'hands-on', 'Making one finish for an order; 0 min for what is bought ready'),
+  entry('stands', 'standsMin', 'waiting', 'From making a finish until it can be used'),
+];
+
 const HOUR = 60;
 const DAY = 24 * HOUR;
 
@@ -130,7 +151,6 @@ export const USUAL_TIMES: KitchenTimes = {
   fillTinMin: 3,
   washBowlMin: 5,
   ovenDoorMin: 3,
-  coolInTinMin: 10,
   turnOutMin: 3,
   wrapMin: 5,
   levelMin: 5,
@@ -163,13 +183,22 @@ export const USUAL_TIMES: KitchenTimes = {
     'rich fruit': 25,
     angel: 20,
   },
+  coolInTinMin: {
+    creamed: 10,
+    'all-in-one': 10,
+    whisked: 10,
+    oil: 10,
+    melted: 10,
+    'rich fruit': 12 * HOUR,
+    angel: 10,
+  },
   coolMin: {
     creamed: 2 * HOUR,
     'all-in-one': 2 * HOUR,
     whisked: HOUR,
     oil: 2 * HOUR,
     melted: 3 * HOUR,
-    'rich fruit': 12 * HOUR,
+    'rich fruit': 0,
     angel: 2 * HOUR,
   },
   restMin: {

@@ -1,5 +1,5 @@
 /** When hands work, how many there are, and what the oven holds. Lengths mm, times min. */
-import type { MixingMethod } from './recipe.ts';
+import { MIXING_METHODS, type MixingMethod } from './recipe.ts';
 
 /** Inside the oven, for placing tins, and what it draws. */
 export interface OvenRoom {
@@ -28,8 +28,12 @@ export const USUAL_OVEN_ROOM: OvenRoom = {
   kwhPerHour: 0.8,
 };
 
-/** How long mixed batter may wait for the oven, by how it was mixed: common practice, no source. */
-const USUAL_STANDING_MIN: Record<MixingMethod, number> = {
+/** How a batter waits: by how it was mixed, and less with bicarbonate, which lifts as soon as it is wet. */
+export type Standing = MixingMethod | 'bicarbonate';
+export const STANDINGS: readonly Standing[] = [...MIXING_METHODS, 'bicarbonate'];
+
+/** How long mixed batter may wait for the oven: common practice, no source. */
+const USUAL_STANDING_MIN: Record<Standing, number> = {
   creamed: 30,
   'all-in-one': 20,
   whisked: 5,
@@ -37,6 +41,7 @@ const USUAL_STANDING_MIN: Record<MixingMethod, number> = {
   melted: 20,
   'rich fruit': 12 * 60,
   angel: 5,
+  bicarbonate: 10,
 };
 
 export interface WorkSettings {
@@ -46,7 +51,7 @@ export interface WorkSettings {
   workingDay: { fromMin: number; toMin: number };
   /** People who can work at the same time. */
   hands: number;
-  batterStandsMin: Record<MixingMethod, number>;
+  batterStandsMin: Record<Standing, number>;
   ovenRoom: OvenRoom;
 }
 

@@ -149,7 +149,8 @@ function readIngredient(reader: YamlReader, id: string, currency: Currency): Ing
   });
   const after = reader.problems.filter((problem) => problem.severity === 'error').length;
   if (whole === null || after > before) return null;
-  return { id, ...whole, fine: reader.truth(id, 'fine') ?? false, ...optional };
+  const atOnce = reader.truth(id, 'acts_at_once') === true ? { actsAtOnce: true } : {};
+  return { id, ...whole, fine: reader.truth(id, 'fine') ?? false, ...atOnce, ...optional };
 }
 
 function byId(a: Ingredient, b: Ingredient): number {

@@ -1,7 +1,13 @@
 /** When hands work, how many there are, how long batter waits, and what the oven holds. */
-import { MIXING_METHODS } from '../domain/recipe.ts';
 import { type Result, succeed } from '../domain/result.ts';
-import { type OvenRoom, USUAL_OVEN_ROOM, USUAL_WORK, type WorkSettings } from '../domain/work-settings.ts';
+import {
+  type OvenRoom,
+  STANDINGS,
+  USUAL_OVEN_ROOM,
+  USUAL_WORK,
+  type WorkSettings,
+} from '../domain/work-settings.ts';
+import { readMinutesBy } from './minutes-by.ts';
 import { error, refuse } from './problems.ts';
 import { quote } from './quote.ts';
 import { parseDuration } from './units/duration.ts';
@@ -11,6 +17,8 @@ import { parseTimeZone } from './units/time-zone.ts';
 import type { YamlReader } from './yaml/yaml-reader.ts';
 
 const LONGEST_RECOVERY_MIN = 60;
+
+const STANDING = { names: STANDINGS, usual: USUAL_WORK.batterStandsMin, zero: false };
 
 interface Limits {
   key: string;
@@ -71,21 +79,13 @@ function readWorkingDay(reader: YamlReader): WorkSettings['workingDay'] {
   return usual;
 }
 
-function readStanding(reader: YamlReader): WorkSettings['batterStandsMin'] {
-  const minutes = reader.parsed(parseDuration, 'batter_stands');
-  if (minutes === undefined) return USUAL_WORK.batterStandsMin;
-  const all = { ...USUAL_WORK.batterStandsMin };
-  for (const method of MIXING_METHODS) all[method] = minutes;
-  return all;
-}
-
 /** The kitchen's working hours, hands, oven and patience of its batters; the usual for what is left out. */
 export function readWorkSettings(reader: YamlReader): WorkSettings {
   return {
     timeZone: reader.parsed(parseTimeZone, 'time_zone') ?? USUAL_WORK.timeZone,
     workingDay: readWorkingDay(reader),
     hands: reader.number('hands') ?? USUAL_WORK.hands,
-    batterStandsMin: readStanding(reader),
+    batterStandsMin: readMinutesBy(reader, ['batter_stands'], STANDING),
     ovenRoom: readOvenRoom(reader),
   };
 }

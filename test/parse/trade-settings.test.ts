@@ -44,6 +44,43 @@ describe('a kitchen that says nothing of its trade', () => {
   });
 });
 
+describe('times by method and by finish', () => {
+  it('are set one by one, the usual for the rest, or all with one figure', () => {
+    const { extras, problems } = read(`
+batter_stands: { creamed: 15 min, bicarbonate: 5 min }
+times:
+  mix: { creamed: 25 min, whisked: 15 min }
+  cool_in_tin: 20 min
+  rest: { melted: 0 min }
+  cake_keeps: { oil: 3 days }
+  make: { curd: 40 min }
+  stands: { ganache: 12 h }
+`);
+    expect(problems).toEqual([]);
+    const usual = USUAL_WORK.batterStandsMin;
+    expect(extras.work.batterStandsMin).toEqual({ ...usual, creamed: 15, bicarbonate: 5 });
+    expect(extras.times.mixMin).toEqual({ ...USUAL_TIMES.mixMin, creamed: 25, whisked: 15 });
+    expect(new Set(Object.values(extras.times.coolInTinMin))).toEqual(new Set([20]));
+    expect(extras.times.restMin.melted).toBe(0);
+    expect(extras.times.cakeKeepsMin).toEqual({ ...USUAL_TIMES.cakeKeepsMin, oil: 3 * 1440 });
+    expect(extras.times.makeMin).toEqual({ ...USUAL_TIMES.makeMin, curd: 40 });
+    expect(extras.times.standsMin).toEqual({ ...USUAL_TIMES.standsMin, ganache: 720 });
+  });
+
+  it('refuse a method that is not known, a time that takes no time, and a figure without a unit', () => {
+    const { problems } = read(`
+batter_stands: { cremed: 15 min }
+times: { mix: { creamed: 0 min }, cool: 90 }
+`);
+    expect(problems.map(({ code, line }) => [code, line]).sort()).toEqual([
+      ['key-unknown', 10],
+      ['quantity-not-positive', 11],
+      ['unit-missing', 11],
+    ]);
+    expect(problems.find(({ code }) => code === 'key-unknown')?.hint).toContain("'creamed'");
+  });
+});
+
 describe('a kitchen that says everything of its trade', () => {
   it('is read in mm, minutes and minor units', () => {
     const { extras, label, problems } = read(`

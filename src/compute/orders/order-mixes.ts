@@ -65,7 +65,12 @@ export function mixOf(
     ...(plain ? {} : { flavours: applied }),
   });
   if (!mix.ok) return mix;
-  return succeed({ recipe, flavours, formula: applied.formula, mix: mix.value, tierAt });
+  const { formula } = applied;
+  const actsAtOnce = formula.some(
+    ({ ingredientId, grams }) =>
+      grams > 0 && content.ingredients.some((item) => item.id === ingredientId && item.actsAtOnce === true),
+  );
+  return succeed({ recipe, flavours, formula, mix: mix.value, actsAtOnce, tierAt });
 }
 
 /** The mixes of some tiers, in the order in which their batters first appear. */

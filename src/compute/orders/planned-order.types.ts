@@ -16,6 +16,8 @@ export interface PlannedMix {
   /** After flavours and altitude. */
   formula: Formula;
   mix: Mix;
+  /** Something in it lifts as soon as it is wet: it goes into the oven at once. */
+  actsAtOnce: boolean;
   /** For every tin of the mix, the tier it belongs to: an index into the order's tiers, which may come twice. */
   tierAt: number[];
 }

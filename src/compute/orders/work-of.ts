@@ -27,7 +27,7 @@ export interface TierRef {
 }
 
 /** A mix with the tier of each of its tins; of one order, or of several. */
-export interface MixOfTiers extends Pick<PlannedMix, 'recipe' | 'flavours' | 'mix'> {
+export interface MixOfTiers extends Pick<PlannedMix, 'recipe' | 'flavours' | 'mix' | 'actsAtOnce'> {
   tiers: readonly TierRef[];
 }
 
@@ -128,6 +128,7 @@ function bowlfuls(mix: MixOfTiers, mixAt: number): Bowlful[] {
     name: loads.length === 1 ? name : `${name}, bowlful ${at + 1} of ${loads.length}`,
     batterKey: [mix.recipe.id, ...mix.flavours.map(({ id }) => id)].join('+'),
     method: mix.recipe.method,
+    actsAtOnce: mix.actsAtOnce,
     massG: load.batterG,
     tins: load.tins.flatMap((tin) => filled(tin, mix.tiers)),
   }));

@@ -106,10 +106,10 @@ export function bakeBlock(
   const whole = subjectOf(tins, id);
   const inAt = mixing.end + times.ovenDoorMin;
   const last = bowlfuls.at(-1);
-  const outs = outings(tins, times.ovenDoorMin, times.washBowlMin);
-  const out: Part[] = outs.map(({ tins: some, at }) => ({
+  const outs = outings(tins, times, times.washBowlMin);
+  const out: Part[] = outs.map(({ tins: some, at, coolingMin }) => ({
     ...hands('oven-out', subjectOf(some, id), inAt + at, times.ovenDoorMin),
-    waits: [{ kind: 'cool-in-tin', minutes: times.coolInTinMin }],
+    waits: [{ kind: 'cool-in-tin', minutes: coolingMin }],
   }));
   const bakedMin = (outs.at(-1)?.at ?? 0) + times.ovenDoorMin;
   const heated = (kind: Part['kind'], from: number, minutes: number): Part => ({

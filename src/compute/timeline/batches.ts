@@ -78,11 +78,19 @@ function mixingMin({ bowlful, tins }: BatchBowlful, { times }: WorkRoom): number
   return times.mixMin[bowlful.method] + times.fillTinMin * filled + times.washBowlMin;
 }
 
+/** How long a bowlful may wait for the oven: bicarbonate does not. */
+function standsMin({ method, actsAtOnce }: Bowlful, { work: { batterStandsMin } }: WorkRoom): number {
+  return Math.min(
+    batterStandsMin[method],
+    actsAtOnce ? batterStandsMin.bicarbonate : Number.POSITIVE_INFINITY,
+  );
+}
+
 function batchOf(id: string, bowlfuls: BatchBowlful[], tins: BatchTin[], making: Making): Batch {
   const { room, rules, neededBy } = making;
   const minutes = bowlfuls.map((each) => mixingMin(each, room));
   const laterMin = minutes.slice(1).reduce((sum, min) => sum + min, 0);
-  const stands = bowlfuls.map(({ bowlful }) => room.work.batterStandsMin[bowlful.method]);
+  const stands = bowlfuls.map(({ bowlful }) => standsMin(bowlful, room));
   return {
     bowlfuls,
     tins,

@@ -2,7 +2,15 @@
 import type { Minute } from '../../domain/calendar.ts';
 import type { KitchenTimes } from '../../domain/times.ts';
 import { type Awake, latestAwake } from './awake.ts';
-import { coolWait, orderStages, restStages, type Stage, tierStages, waitOf } from './process.ts';
+import {
+  coolInTinMin,
+  coolWait,
+  orderStages,
+  restStages,
+  type Stage,
+  tierStages,
+  waitOf,
+} from './process.ts';
 import type { OrderWork, TierWork } from './work.ts';
 
 /** Instant before which the tier must be out of the oven; NEVER when the days do not reach so far. */
@@ -11,5 +19,5 @@ export function neededBy(order: OrderWork, tier: TierWork, times: KitchenTimes, 
     stages.reduceRight((by, { minutes, waits }) => latestAwake(awake, minutes, by - waitOf(waits)), end);
   const rested = back(order.handOver, [...tierStages(tier, times), ...orderStages(order, times)]);
   const cooled = back(rested, restStages(tier, tier.count, times)) - waitOf(coolWait(tier, times));
-  return latestAwake(awake, tier.count * times.turnOutMin, cooled) - times.coolInTinMin;
+  return latestAwake(awake, tier.count * times.turnOutMin, cooled) - coolInTinMin(tier, times);
 }

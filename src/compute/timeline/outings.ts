@@ -1,39 +1,55 @@
 /** Tins coming out of the oven: together where one opening of the door serves, and turned out when they have cooled. */
+import type { KitchenTimes } from '../../domain/times.ts';
 import type { Tail } from './activity.types.ts';
 import type { BatchTin } from './batches.ts';
-import { coolWait } from './process.ts';
+import { coolInTinMin, coolWait } from './process.ts';
 import { subjectOf } from './subjects.ts';
 import type { WorkRoom } from './work.ts';
 
 /** How much longer than it must a cake may stay in its tin, for each cake that comes out with it. */
 const PATIENCE_MIN = 20;
+/** What cools in its tin for so long may stand there as long again: nobody gets up at night for a fruit cake. */
+const LONG_COOLING_MIN = 4 * 60;
+
+const patienceMin = (coolingMin: number, tins: number): number =>
+  PATIENCE_MIN * tins + (coolingMin >= LONG_COOLING_MIN ? coolingMin : 0);
 
 export interface Outing {
   tins: BatchTin[];
   /** Offset from the door closing. */
   at: number;
+  /** In the tin. */
+  coolingMin: number;
 }
 
-/** Tins that come out together: those whose minutes end within one opening of the door. */
-export function outings(tins: readonly BatchTin[], doorMin: number, notBefore: number): Outing[] {
+/** Tins that come out together: those whose minutes end within one opening of the door and that cool alike. */
+export function outings(tins: readonly BatchTin[], times: KitchenTimes, notBefore: number): Outing[] {
   const found: Outing[] = [];
+  const { ovenDoorMin: doorMin } = times;
   for (const tin of [...tins].sort((a, b) => a.tier.bake.by - b.tier.bake.by)) {
     const last = found.at(-1);
     const { by, expected } = tin.tier.bake;
-    if (last && by < last.at + doorMin && expected <= last.at) last.tins.push(tin);
-    else found.push({ tins: [tin], at: Math.max(by, last ? last.at + doorMin : notBefore) });
+    const coolingMin = coolInTinMin(tin.tier, times);
+    const alike = last?.coolingMin === coolingMin;
+    if (last && alike && by < last.at + doorMin && expected <= last.at) last.tins.push(tin);
+    else found.push({ tins: [tin], at: Math.max(by, last ? last.at + doorMin : notBefore), coolingMin });
   }
   return found;
 }
 
 /** One turning out for each tier of an outing. */
-export function turnings({ tins, at }: Outing, loadId: string, inAt: number, { times }: WorkRoom): Tail[] {
+export function turnings(
+  { tins, at, coolingMin }: Outing,
+  loadId: string,
+  inAt: number,
+  { times }: WorkRoom,
+): Tail[] {
   return tins.map((tin) => ({
     kind: 'turn-out',
     subject: subjectOf([tin], loadId),
     after: inAt + at + times.ovenDoorMin,
-    waitMin: times.coolInTinMin,
-    patienceMin: PATIENCE_MIN * tins.length,
+    waitMin: coolingMin,
+    patienceMin: patienceMin(coolingMin, tins.length),
     minutes: times.turnOutMin * tin.count,
     waits: coolWait(tin.tier, times),
   }));

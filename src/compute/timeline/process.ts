@@ -103,6 +103,10 @@ export function restStages(tier: TierWork, cakes: number, times: KitchenTimes): 
   return restMin > 0 ? [stage('wrap', times.wrapMin * cakes, waiting('rest', restMin))] : [];
 }
 
+/** In its tin before it is turned out; small cakes are through sooner, whatever the method. */
+export const coolInTinMin = ({ method, small }: TierWork, times: KitchenTimes): number =>
+  small === undefined ? times.coolInTinMin[method] : Math.min(times.coolInTinMin[method], times.coolSmallMin);
+
 export const coolWait = (tier: TierWork, times: KitchenTimes): Waiting[] =>
   waiting('cool', tier.small === undefined ? times.coolMin[tier.method] : times.coolSmallMin);
 

@@ -86,6 +86,8 @@ export interface Bowlful {
   /** The same for bowlfuls of one mix. */
   batterKey: string;
   method: MixingMethod;
+  /** There is something in it that lifts as soon as it is wet: it may wait only as long as that allows. */
+  actsAtOnce: boolean;
   massG: number;
   tins: FilledTins[];
 }

@@ -43,6 +43,11 @@ const ingredient = keys({
     .meta({ description: 'Which cereal, which nut: a label names it' }),
   density: density('Weight of a millilitre', '1.03 g/ml').optional(),
   fine: z.boolean().optional().meta({ description: 'Weighed on the fine scale', default: false }),
+  acts_at_once: z.boolean().optional().meta({
+    description:
+      'It lifts as soon as it is wet, as bicarbonate does: a batter with it may not stand for long',
+    default: false,
+  }),
   water: share('Share of water', '16 %').optional(),
   drinks: share('Share of its own weight in liquid that it takes up', '75 %').optional(),
   self_raising: keys({

@@ -1,11 +1,14 @@
 /** The keys of kitchen.yaml that are about orders: money, working hours, labels and portions. */
 import * as z from 'zod';
 import { PACKAGING_PER } from '../../domain/costs.ts';
+import { FINISH_KINDS } from '../../domain/finish.ts';
 import { ALLERGENS } from '../../domain/ingredient.ts';
 import { KINDS_OF_SALE, LABEL_RULES } from '../../domain/label-settings.ts';
 import { CURRENCIES } from '../../domain/money.ts';
 import { USES } from '../../domain/order.ts';
-import { TIME_ENTRIES } from '../../domain/times.ts';
+import { MIXING_METHODS } from '../../domain/recipe.ts';
+import { FINISH_TIMES, METHOD_TIMES, TIME_ENTRIES } from '../../domain/times.ts';
+import { STANDINGS } from '../../domain/work-settings.ts';
 import { days, duration, keys, length, line, money, rate, share, surface, timeOfDay } from './keys.ts';
 
 const costs = keys({
@@ -65,8 +68,24 @@ const portion = keys({
   long: length('Its longer side', '2in').optional(),
 });
 
+/** One time for all of some names, or each its own. */
+const timeBy = (what: string, names: readonly string[], byWhat: string) =>
+  z
+    .union([
+      duration(what, '20 min'),
+      keys(
+        Object.fromEntries(names.map((name) => [name, duration(`${what}: ${name}`, '20 min').optional()])),
+      ),
+    ])
+    .optional()
+    .meta({ description: `${what}; one time, or one for each ${byWhat}` });
+
 const times = keys(
-  Object.fromEntries(TIME_ENTRIES.map(({ key, what }) => [key, duration(what, '20 min').optional()])),
+  Object.fromEntries([
+    ...TIME_ENTRIES.map(({ key, what }) => [key, duration(what, '20 min').optional()]),
+    ...METHOD_TIMES.map(({ key, what }) => [key, timeBy(what, MIXING_METHODS, 'method of mixing')]),
+    ...FINISH_TIMES.map(({ key, what }) => [key, timeBy(what, FINISH_KINDS, 'kind of finish')]),
+  ]),
 );
 
 /** What kitchen.yaml may say about orders. */
@@ -93,7 +112,11 @@ export const tradeKeys = {
     .optional()
     .meta({ description: 'Hours that timetables may use' }),
   hands: z.int().min(1).max(6).optional().meta({ description: 'People who work at once', default: 1 }),
-  batter_stands: duration('How long mixed batter may wait, whatever the method', '30 min').optional(),
+  batter_stands: timeBy(
+    'How long mixed batter may wait for the oven',
+    STANDINGS,
+    'method of mixing, and for batter with bicarbonate',
+  ),
   times: times.optional().meta({ description: 'How long each piece of work takes here' }),
   costs: costs.optional().meta({ description: 'What work and things cost, and how a price is made of them' }),
   label: label.optional().meta({ description: 'What labels follow and how they look' }),

@@ -1,7 +1,7 @@
 import { type Result, succeed } from '../../domain/result.ts';
 import { refuse } from '../problems.ts';
 import { quote } from '../quote.ts';
-import { parseAmount, type QuantityKind } from './quantity.ts';
+import { type AmountOptions, parseAmount, type QuantityKind } from './quantity.ts';
 
 type DurationUnit = 'min' | 'h' | 'd';
 
@@ -32,11 +32,11 @@ const DURATION: QuantityKind<DurationUnit> = {
 
 /**
  * A time in whole minutes: '45 min', '1 h 30 min', '1½ h', '2 days'. Fails without a unit, on parts of a
- * minute and outside 1 minute to 30 days.
+ * minute and outside 1 minute to 30 days, nothing being let through where zero is allowed.
  * @example parseDuration('1 h 30 min') // { ok: true, value: 90 }
  */
-export function parseDuration(text: string): Result<number> {
-  const amount = parseAmount(text, DURATION);
+export function parseDuration(text: string, options: AmountOptions = {}): Result<number> {
+  const amount = parseAmount(text, DURATION, options);
   if (!amount.ok) return amount;
   if (Number.isInteger(amount.value.total)) return succeed(amount.value.total);
   return refuse(

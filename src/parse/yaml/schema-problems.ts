@@ -160,11 +160,31 @@ function problemOf(issue: Issue, path: YamlPath, value: unknown, example: string
   }
 }
 
+/** Where one of several forms has the right shape, what is wrong inside it; otherwise that none of them fits. */
+function insideUnions(issue: Issue, value: unknown): Issue[] {
+  if (issue.code !== 'invalid_union') return [issue];
+  const isOutside = (inner: Issue): boolean => inner.path.length === 0 && inner.code === 'invalid_type';
+  // A bare number is the unit parser's to judge.
+  if (typeof value === 'number' && issue.errors.flat().some(({ message }) => message === QUANTITY)) return [];
+  const fitting = issue.errors.find((inner) => !inner.some(isOutside));
+  if (fitting === undefined || typeof value !== 'object') return [issue];
+  return fitting.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] }));
+}
+
 /** Everything a schema has against a source; bare numbers for quantities are left to the unit parsers. */
 export function schemaProblems(source: YamlSource, schema: z.ZodType): Problem[] {
   const checked = schema.safeParse(source.value);
   if (checked.success) return [];
-  return checked.error.issues.flatMap((issue): Problem[] => {
+  const issues = checked.error.issues.flatMap((issue) =>
+    insideUnions(
+      issue,
+      valueAt(
+        source.value,
+        issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step)),
+      ),
+    ),
+  );
+  return issues.flatMap((issue): Problem[] => {
     const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
     if (issue.code === 'unrecognized_keys') return unknownKeys(issue, path, source);
     const problem = problemOf(

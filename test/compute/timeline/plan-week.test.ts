@@ -152,6 +152,54 @@ describe('tins and bowls that do not go as one would like', () => {
     expect(planFaults(work(both), ROOM, planned(work(both)))).toEqual([]);
   });
 
+  it('bicarbonate does not wait for a second bowlful: ten minutes, where oil alone would give twenty', () => {
+    // The first bowlful waits while the bowl is washed (5), the second mixed (10) and filled (3): 18 minutes.
+    const oil = (actsAtOnce: boolean): Work => {
+      const tiers = BIRTHDAY.tiers.flatMap((tier) =>
+        ['tier-1', 'tier-2'].map((id) => ({ ...tier, id, tin: tin('round-6'), method: 'oil' as const })),
+      );
+      const order = { ...BIRTHDAY, tiers };
+      const bowlfuls = bowlfulsOf(order, 1).map((bowlful) => ({ ...bowlful, actsAtOnce }));
+      return { orders: [order], bowlfuls };
+    };
+    const [plain, quick] = [planned(oil(false)), planned(oil(true))];
+    expect([plain.loads.length, quick.loads.length]).toEqual([1, 2]);
+    expect(planFaults(oil(true), ROOM, quick)).toEqual([]);
+    // The checker's own rule finds the batter that the plan without bicarbonate lets stand.
+    expect(planFaults(oil(true), ROOM, plain)).toContain(`stands: ${oil(true).bowlfuls[0]?.id}`);
+    const patient = {
+      ...ROOM,
+      work: { ...USUAL_WORK, batterStandsMin: { ...USUAL_WORK.batterStandsMin, bicarbonate: 20 } },
+    };
+    expect(planned(oil(true), patient).loads).toHaveLength(1);
+  });
+
+  it('a fruit cake cools in its tin till next day, and the tin is taken so long', () => {
+    const fruit = (owned: number): Work =>
+      work({
+        ...BIRTHDAY,
+        tiers: ['tier-1', 'tier-2'].flatMap((id) =>
+          BIRTHDAY.tiers.map((tier) => ({
+            ...tier,
+            id,
+            tin: { ...tin('round-8'), owned },
+            method: 'rich fruit' as const,
+            bake: { firstLook: 170, expected: 190, by: 200 },
+          })),
+        ),
+      });
+    const plan = planned(fruit(1));
+    expect(planFaults(fruit(1), ROOM, plan)).toEqual([]);
+    const [first, second] = plan.loads;
+    const out = plan.steps.find(({ kind, loadId }) => kind === 'oven-out' && loadId === first?.id);
+    const turned = plan.steps.find(({ kind, loadId }) => kind === 'turn-out' && loadId === first?.id);
+    // Twelve hours at least: out in the afternoon, turned out next morning when hands are awake.
+    expect((turned?.from ?? 0) - (out?.to ?? 0)).toBeGreaterThanOrEqual(12 * 60);
+    // One tin: the second cake is mixed when the first has left it, so no load before the next day.
+    expect((second?.from ?? 0) - (first?.to ?? 0)).toBeGreaterThanOrEqual(12 * 60);
+    expect(planned(fruit(2)).loads).toHaveLength(1);
+  });
+
   it('is refused for a tin bigger than the oven, batter that would stand too long, work longer than a day', () => {
     const wide = { ...tin('round-8'), shape: { kind: 'round' as const, acrossMm: 400 } };
     const tiersWith = (wanted: object) => ({
@@ -162,7 +210,15 @@ describe('tins and bowls that do not go as one would like', () => {
     const whisked = tiersWith({ method: 'whisked' });
     const [whole] = bowlfulsOf(whisked);
     const halves = [1, 2].map((at) => ({
-      ...(whole ?? { id: '', name: '', batterKey: '', method: 'whisked' as const, massG: 0, tins: [] }),
+      ...(whole ?? {
+        id: '',
+        name: '',
+        batterKey: '',
+        method: 'whisked' as const,
+        actsAtOnce: false,
+        massG: 0,
+        tins: [],
+      }),
       id: `half-${at}`,
       tins: (whole?.tins ?? []).map((filled) => ({ ...filled, ofParts: 2, parts: 1 })),
     }));

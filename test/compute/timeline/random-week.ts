@@ -115,6 +115,7 @@ export function bowlfulsOf(order: OrderWork, most = 3): Bowlful[] {
       name: `${method}, bowlful ${at + 1}`,
       batterKey: `${order.id} ${method}`,
       method,
+      actsAtOnce: method === 'melted',
       massG: 1000 * some.length,
       tins: joined(some),
     }));

@@ -43,7 +43,8 @@ export function batterFaults({ work, room, plan }: Asked): string[] {
           ...must(door.from >= filled.to && door.to - door.from === times.ovenDoorMin, `early: ${door.id}`),
           ...must(load.from === door.to, `door: ${load.id}`),
           ...must(
-            door.from - filled.to <= room.work.batterStandsMin[bowlful.method],
+            door.from - filled.to <= room.work.batterStandsMin[bowlful.method] &&
+              (!bowlful.actsAtOnce || door.from - filled.to <= room.work.batterStandsMin.bicarbonate),
             `stands: ${bowlful.id}`,
           ),
         ];

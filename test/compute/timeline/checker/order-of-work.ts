@@ -20,7 +20,11 @@ function restedAt(order: OrderWork, tier: TierWork, { plan, room }: Asked): { at
     const name = `${load.id} ${order.id} ${tier.id}`;
     if (!out || !turned) return { at: 0, faults: [`missing: turn-out ${name}`] };
     const faults = [
-      ...must(turned.from - out.to >= times.coolInTinMin, `early: ${turned.id}`),
+      ...must(
+        turned.from - out.to >= times.coolInTinMin[tier.method] ||
+          (tier.small !== undefined && turned.from - out.to >= times.coolSmallMin),
+        `early: ${turned.id}`,
+      ),
       ...must(turned.to - turned.from === times.turnOutMin * count, `lasts: ${turned.id}`),
     ];
     const cooled = turned.to + times.coolMin[tier.method];
