@@ -1,4 +1,5 @@
 /** What the device keeps: this kitchen's own tins and settings, in its local storage, under one name. */
+import { detailsFrom, NO_DETAILS, type OrderDetails } from './order-file.ts';
 import { NO_OWN_KITCHEN, type OwnKitchen } from './own-kitchen.ts';
 
 const KEY = 'tinwright-own-kitchen';
@@ -43,6 +44,25 @@ export function keepKitchen(own: OwnKitchen): boolean {
     return true;
   } catch {
     return false;
+  }
+}
+
+const ORDER = 'tinwright-order';
+
+/** What was last said of an order. */
+export function keptDetails(): OrderDetails {
+  try {
+    return detailsFrom(JSON.parse(localStorage.getItem(ORDER) ?? 'null'));
+  } catch {
+    return NO_DETAILS;
+  }
+}
+
+export function keepDetails(details: OrderDetails): void {
+  try {
+    localStorage.setItem(ORDER, JSON.stringify(details));
+  } catch {
+    // A device that keeps nothing still prints.
   }
 }
 

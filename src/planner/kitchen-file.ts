@@ -6,6 +6,7 @@ import type { Kitchen, OvenSetting } from '../domain/kitchen.ts';
 import type { Shape } from '../domain/shape.ts';
 import type { Tin } from '../domain/tin.ts';
 import { type LengthUnit, MM_PER } from '../domain/units.ts';
+import { idOf } from './order-file.ts';
 
 type Entry = [key: string, value: string];
 
@@ -60,13 +61,6 @@ function sizes(shape: Shape, unit: LengthUnit): Entry[] {
       return [['volume', `${number(shape.volumeMl)} ml`]];
   }
 }
-
-/** Ids in a file are small letters, digits and hyphens; a described tin is named by its description. */
-const idOf = (id: string): string =>
-  id
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
 
 function tinLine(tin: Tin): string {
   const entries: Entry[] = [

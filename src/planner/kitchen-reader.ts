@@ -1,10 +1,23 @@
-/** The script that is fetched when somebody opens a kitchen.yaml: the build's own reader, on the device. */
+/**
+ * The script that is fetched when somebody opens a kitchen.yaml or makes an order of a plan: the build's own readers,
+ * on the device.
+ */
+import { POUNDS } from '../domain/money.ts';
+import type { Order } from '../domain/order.ts';
+import type { OrderWeek } from '../domain/order-week.ts';
 import type { Outline } from '../domain/outline.ts';
+import { fail, type Result, succeed } from '../domain/result.ts';
+import type { WorkSettings } from '../domain/work-settings.ts';
 import { parseKitchenYaml } from '../parse/kitchen.ts';
+import type { KnownNames } from '../parse/known-names.ts';
+import { orderWeeks } from '../parse/order-weeks.ts';
+import { parseOrderYaml } from '../parse/orders.ts';
+import type { PlannerContent } from '../views/planner-content.ts';
 
 declare global {
   interface Window {
     tinwrightReadKitchen?: typeof readKitchen;
+    tinwrightReadOrder?: typeof readOrder;
   }
 }
 
@@ -18,4 +31,42 @@ export function readKitchen(text: string, outlines: readonly { id: string; outli
   return { kitchen, problems };
 }
 
-if (typeof window !== 'undefined') window.tinwrightReadKitchen = readKitchen;
+export interface ReadOrder {
+  order: Order;
+  /** The days that its work is planned in. */
+  week: OrderWeek;
+}
+
+const names = (all: readonly { id: string }[]): KnownNames => ({ ids: all.map(({ id }) => id), broken: [] });
+
+/** An order file as the build reads it, with the week of its hand-over; `id` is the file's name. */
+export function readOrder(
+  text: string,
+  id: string,
+  content: PlannerContent,
+  work: WorkSettings,
+): Result<ReadOrder> {
+  const { kitchen, recipes, flavours, finishes } = content;
+  const bunTins = kitchen.bunTins ?? [];
+  const { order, problems } = parseOrderYaml(text, `${id}.yaml`, id, {
+    tins: names(kitchen.tins),
+    bunTins: names(bunTins),
+    recipes: names(recipes),
+    flavours: names(flavours),
+    finishes: names(finishes),
+    found: { tins: kitchen.tins, bunTins, recipes, finishes },
+    // Nothing is charged in a plan.
+    currency: POUNDS,
+    timeZone: work.timeZone,
+  });
+  if (order === null) return fail(...problems);
+  const weeks = orderWeeks([order], work);
+  if (!weeks.ok) return weeks;
+  const [week] = weeks.value;
+  return week === undefined ? fail() : succeed({ order, week });
+}
+
+if (typeof window !== 'undefined') {
+  window.tinwrightReadKitchen = readKitchen;
+  window.tinwrightReadOrder = readOrder;
+}

@@ -5,7 +5,7 @@
 import { instantOf } from '../domain/edition.ts';
 import type { FontRole, HouseStyle } from '../domain/house-style.ts';
 import type { PaperName } from '../domain/kitchen.ts';
-import { fail, type Result } from '../domain/result.ts';
+import { fail, type Result, succeed } from '../domain/result.ts';
 import { type LoadedFonts, loadFonts } from '../pdf/fonts.ts';
 import { renderPdf } from '../pdf/render-pdf.ts';
 import { liningTemplatePrint } from '../prints/lining-template.ts';
@@ -16,9 +16,11 @@ import { chartInput } from '../views/chart-inputs.ts';
 import { chartInOunces } from '../views/in-ounces.ts';
 import { liningTemplateView } from '../views/lining-template.ts';
 import type { PlanView } from '../views/plan.types.ts';
-import type { PlannerContent } from '../views/planner-content.ts';
+import type { OrderHouse, PlannerContent } from '../views/planner-content.ts';
 import { recipeBakes } from '../views/recipe-bakes.ts';
 import { tinChartView } from '../views/tin-chart.ts';
+import type { ReadOrder } from './kitchen-reader.ts';
+import { orderContent, orderLabelSheets, orderSheets } from './order-prints.ts';
 
 /** Written by the build beside the code. */
 export interface PrintShopData {
@@ -26,6 +28,21 @@ export interface PrintShopData {
   producer: string;
   /** Font files as base64: they must also load from disk, where no page may fetch. */
   fonts: Record<FontRole, { name: string; base64: string }>;
+  /** For orders and labels. */
+  house: OrderHouse;
+}
+
+/** A print that was made, by the name the build gives its file. */
+export interface MadePrint {
+  title: string;
+  fileName: string;
+  bytes: Uint8Array;
+}
+
+export interface MadeOrder {
+  prints: MadePrint[];
+  /** What could not be made, and why. */
+  refusals: string[];
 }
 
 export interface ChartAsk {
@@ -49,6 +66,12 @@ export interface PrintShop {
   chart(content: PlannerContent, ask: ChartAsk): Result<Uint8Array>;
   /** The lining templates of one tin. */
   template(content: PlannerContent, tinId: string, paper: PaperName): Result<Uint8Array>;
+  /** How this house works, to read an order by. */
+  house: OrderHouse;
+  /** The sheet to work an order from. */
+  orderSheet(content: PlannerContent, order: ReadOrder, paper: PaperName): Result<MadeOrder>;
+  /** Labels and allergen cards of its cakes. */
+  labels(content: PlannerContent, order: ReadOrder, paper: PaperName): Result<MadeOrder>;
 }
 
 const bytesOf = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
@@ -96,9 +119,31 @@ export function openPrintShop(data: PrintShopData): Result<PrintShop> {
       author: kitchen.name,
       producer: data.producer,
     });
+  const whole = (content: PlannerContent, order: ReadOrder) =>
+    orderContent(content, data.house, data.style, order);
+  const made = (
+    prints: readonly Print[],
+    content: PlannerContent,
+    refusals: string[] = [],
+  ): Result<MadeOrder> => {
+    const all = prints.map((print) => ({ print, file: rendered(print, content) }));
+    const problems = all.flatMap(({ file }) => (file.ok ? [] : file.problems));
+    if (problems.length > 0) return fail(...problems);
+    const files = all.flatMap(({ print: { title, path }, file }) =>
+      file.ok ? [{ title, fileName: `${path.split('/').at(-1)}.pdf`, bytes: file.value }] : [],
+    );
+    return succeed({ prints: files, refusals });
+  };
   return {
     ok: true,
     value: {
+      house: data.house,
+      orderSheet: (content, order, paper) =>
+        made(orderSheets(whole(content, order), fonts.value.metrics, paper), content),
+      labels(content, order, paper) {
+        const { prints, refusals } = orderLabelSheets(whole(content, order), fonts.value.metrics, paper);
+        return made(prints, content, refusals);
+      },
       plan(content, view, { paper, ...ask }) {
         const { kitchen } = content;
         const { name: kitchenName, edition, siteUrl } = kitchen;

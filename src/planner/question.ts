@@ -1,5 +1,6 @@
 /** From what was asked, as text, to a question the computations can answer: or to what is wrong with it. */
 import type { Kitchen } from '../domain/kitchen.ts';
+import { USES } from '../domain/order.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Recipe } from '../domain/recipe.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
@@ -12,9 +13,7 @@ import type { FinishChoice } from '../views/plan-finishes.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
 import type { PlanState } from './plan-state.ts';
 
-const USES: readonly FinishChoice['use'][] = ['filling', 'coating', 'rolled', 'brushed', 'dam'];
-
-/** 'vanilla-buttercream--filling' */
+/** 'vanilla-buttercream--filling'; the bead that holds a soft filling comes by itself. */
 function finishChoice(text: string): FinishChoice[] {
   const at = text.lastIndexOf('--');
   const use = USES.find((one) => one === text.slice(at + 2));

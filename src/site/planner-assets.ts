@@ -4,7 +4,7 @@
  */
 import type { Content } from '../domain/content.ts';
 import type { FontRole, HouseStyle } from '../domain/house-style.ts';
-import { plannerContent } from '../views/planner-content.ts';
+import { orderHouse, plannerContent } from '../views/planner-content.ts';
 import { bundleOf } from './bundles.ts';
 import type { Asset } from './site-assets.ts';
 
@@ -30,7 +30,7 @@ export interface PrintHouse {
   producer: string;
 }
 
-function printData({ style, fonts, producer }: PrintHouse): unknown {
+function printData({ style, fonts, producer }: PrintHouse, content: Content): unknown {
   const font = (role: FontRole) => ({
     name: fonts[role].name,
     base64: Buffer.from(fonts[role].bytes).toString('base64'),
@@ -41,7 +41,7 @@ function printData({ style, fonts, producer }: PrintHouse): unknown {
     textItalic: font('textItalic'),
     heading: font('heading'),
   };
-  return { style, producer, fonts: all };
+  return { style, producer, fonts: all, house: orderHouse(content) };
 }
 
 /** The planner's two scripts, and the two of the print shop that are fetched when somebody prints. */
@@ -55,6 +55,6 @@ export async function plannerAssets(content: Content, house: PrintHouse): Promis
     { path: PRINT_SCRIPT, bytes: print ?? '' },
     { path: READER_SCRIPT, bytes: reader ?? '' },
     { path: WORKING_SCRIPT, bytes: working ?? '' },
-    { path: PRINT_DATA, bytes: `window.tinwrightPrintData=${scriptJson(printData(house))};\n` },
+    { path: PRINT_DATA, bytes: `window.tinwrightPrintData=${scriptJson(printData(house, content))};\n` },
   ];
 }

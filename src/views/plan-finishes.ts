@@ -1,9 +1,9 @@
-/** What goes between and around all cakes of a plan: each chosen finish for all of them together, and cake by cake. */
-import { finishAmount } from '../compute/finishes/amount.ts';
-import { type FinishAmount, type FinishUseName, finishingFor } from '../compute/finishes/finishing.ts';
-import { useAmount } from '../compute/finishes/use-amount.ts';
+/** What goes between and around all cakes of a plan, as they are baked: for all of them together, and cake by cake. */
+import { finishingFor } from '../compute/finishes/finishing.ts';
 import { weighedPartsG } from '../compute/finishes/weighed-parts.ts';
-import type { Finish } from '../domain/finish.ts';
+import type { TierFinish } from '../compute/orders/planned-order.types.ts';
+import { finishedTier } from '../compute/orders/tier-finishes.ts';
+import type { Finish, FinishUse } from '../domain/finish.ts';
 import type { FinishingSettings } from '../domain/finishing.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
@@ -18,7 +18,7 @@ import type { PlanFinish } from './plan.types.ts';
 
 export interface FinishChoice {
   finishId: string;
-  use: FinishUseName;
+  use: keyof FinishUse;
 }
 
 export interface PlanFinishInput {
@@ -28,79 +28,90 @@ export interface PlanFinishInput {
   finishing: FinishingSettings;
 }
 
-/** A cake's own height and layers, where they are not the kitchen's usual ones. */
+/** A cake of the plan as it is baked and cut into layers. */
 export interface CakeToFinish extends TinCount {
-  settings: FinishingSettings;
+  heightMm: number;
+  layers: number;
 }
 
-/** The sum over cakes; packets are counted once for all of them. */
-function summed(finish: Finish, use: FinishUseName, amounts: { amount: FinishAmount; count: number }[]) {
-  const total = (of: (amount: FinishAmount) => number): number =>
-    quantiseG(amounts.reduce((sum, { amount, count }) => sum + count * of(amount), 0));
-  const makeG = total((amount) => amount.makeG);
-  const packG = finish.packG;
-  return {
-    neededG: total((amount) => amount.neededG),
-    makeG,
-    buyG: packG === undefined ? null : quantiseG(Math.ceil(quantiseRatio(makeG / packG)) * packG),
-    // The parts of what is made for all: rounded once, not cake by cake.
-    partsG: finishAmount(finish, use, makeG / (1 + finish.lossShare) / finish.densityGPerMl).partsG,
-  };
+/** What goes on the cakes of one tin: what is chosen, and the bead that a soft filling needs. */
+interface Finished {
+  cake: CakeToFinish;
+  finishes: TierFinish[];
 }
 
-/** One finish in one use; null where no cake takes any of it. */
-function planFinish(
-  { finishId, use }: FinishChoice,
+/** As an order finishes a tier, so that its sheet says the same. */
+export function finishedCakes(
+  choices: readonly FinishChoice[],
   cakes: readonly CakeToFinish[],
+  { finishes, finishing }: Pick<PlanFinishInput, 'finishes' | 'finishing'>,
+): Finished[] {
+  const known = choices.filter(({ finishId }) => finishes.some(({ id }) => id === finishId));
+  return cakes.map((cake) => ({
+    cake,
+    finishes: finishedTier({ finishes: known }, cake, finishes, finishing).finishes,
+  }));
+}
+
+const sum = (values: readonly number[]): number => quantiseG(values.reduce((all, one) => all + one, 0));
+
+/** One finish in one use, over all cakes that take any of it. */
+function planFinish(
+  { finish, use }: TierFinish,
+  cakes: readonly Finished[],
   input: PlanFinishInput,
-): PlanFinish | null {
-  const { kitchen, finishes, finishing } = input;
-  const finish = finishes.find(({ id }) => id === finishId);
-  if (finish === undefined) return null;
-  const amounts = cakes.flatMap((cake) => {
-    const finishing = finishingFor(cake.tin, [finish], cake.settings);
-    const amount = finishing && useAmount(finishing, finish, use, cake.settings);
-    return amount !== null && amount.makeG > 0 ? [{ amount, count: cake.count, name: cake.tin.name }] : [];
-  });
-  if (amounts.length === 0) return null;
-  const { neededG, makeG, buyG, partsG } = summed(finish, use, amounts);
+): PlanFinish {
+  const { kitchen, finishing } = input;
+  const on = cakes.flatMap(({ cake, finishes }) =>
+    finishes
+      .filter((one) => one.finish.id === finish.id && one.use === use)
+      .map(({ amount }) => ({ amount, cake })),
+  );
+  const makeG = sum(on.map(({ amount }) => amount.makeG));
+  const partsG = finish.parts.map((_, at) => sum(on.map(({ amount }) => amount.partsG[at] ?? 0)));
+  const weighed = weighedPartsG(finish, partsG, kitchen.scale);
+  const { packG } = finish;
   const words = finishingWordsFor(kitchen.locale);
   const column = finishingColumns([finish], finishing, words).find((one) => one.use === use);
-  const weighed = weighedPartsG(finish, partsG, kitchen.scale);
   const own = planWordsFor(kitchen.locale);
+  const onlyOne = cakes.length < 2 && (cakes[0]?.cake.count ?? 1) < 2;
   return {
     id: `${finish.id}--${use}`,
     finish: { id: finish.id, name: finish.name },
     useText: column?.useText ?? '',
-    needed: totalFigure(neededG),
+    needed: totalFigure(sum(on.map(({ amount }) => amount.neededG))),
     make: totalFigure(makeG),
-    buy: buyG === null ? null : totalFigure(buyG),
+    // Packets are counted once for all cakes.
+    buy: packG === undefined ? null : totalFigure(quantiseG(Math.ceil(quantiseRatio(makeG / packG)) * packG)),
     parts: finish.parts.map((part, at) => ({
       name: part.name,
       amount: partAmount(part, weighed[at] ?? 0, input),
     })),
-    perCake:
-      cakes.length < 2 && (cakes[0]?.count ?? 1) < 2
-        ? []
-        : amounts.map(({ amount, name }) => ({
-            name,
-            text: own.perCake(name, totalFigure(amount.makeG).text),
-          })),
+    perCake: onlyOne
+      ? []
+      : on.map(({ amount, cake: { tin, count } }) => ({
+          name: tin.name,
+          text: own.perCake(tin.name, totalFigure(quantiseG(amount.makeG / count)).text),
+        })),
   };
 }
 
-/** All chosen finishes that come to something, in the order chosen. */
-export function planFinishes(
-  choices: readonly FinishChoice[],
-  cakes: readonly CakeToFinish[],
-  input: PlanFinishInput,
-): PlanFinish[] {
-  return choices.flatMap((choice) => planFinish(choice, cakes, input) ?? []);
+/** All finishes that come to something, in the order in which they go on. */
+export function planFinishes(cakes: readonly Finished[], input: PlanFinishInput): PlanFinish[] {
+  const uses = new Map<string, TierFinish>();
+  for (const one of cakes.flatMap(({ finishes }) => finishes)) {
+    const key = `${one.finish.id}--${one.use}`;
+    if (one.amount.makeG > 0 && !uses.has(key)) uses.set(key, one);
+  }
+  return [...uses.values()].map((one) => planFinish(one, cakes, input));
 }
 
 /** Tins whose cakes cannot be finished by sum, in words. */
-export function unfinishedTins(cakes: readonly CakeToFinish[], { kitchen }: PlanFinishInput): string[] {
+export function unfinishedTins(
+  cakes: readonly CakeToFinish[],
+  { kitchen, finishing }: PlanFinishInput,
+): string[] {
   return cakes
-    .filter((cake) => finishingFor(cake.tin, [], cake.settings) === null)
+    .filter((cake) => finishingFor(cake.tin, [], finishing) === null)
     .map(({ tin }) => planWordsFor(kitchen.locale).unfinished(tin.name));
 }

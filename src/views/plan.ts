@@ -30,7 +30,7 @@ import type { Figure } from './figure.ts';
 import { countFigure, heightFigure, shareFigure, totalFigure } from './figures.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import type { PlanLoad, PlanTin, PlanView } from './plan.types.ts';
-import { type FinishChoice, planFinishes, unfinishedTins } from './plan-finishes.ts';
+import { type FinishChoice, finishedCakes, planFinishes, unfinishedTins } from './plan-finishes.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import { chartId } from './tin-chart.ts';
 
@@ -134,13 +134,14 @@ function planView(mix: Mix, input: ChartInput, question: PlanQuestion, content: 
     content.portionSizes.find(({ id }) => id === question.sizeId),
     words,
   );
-  const cakes = mix.tins.map(({ tin, count: cakesOfKind }) => ({
+  const cakes = mix.tins.map(({ tin, count: cakesOfKind, finishedHeightMm }) => ({
     tin,
     count: cakesOfKind,
-    settings: content.finishing,
+    heightMm: finishedHeightMm,
+    layers: recipe.layers,
   }));
   const finishInput = { ...content, kitchen };
-  const finishes = planFinishes(question.finishes, cakes, finishInput);
+  const finishes = planFinishes(finishedCakes(question.finishes, cakes, finishInput), finishInput);
   const finishIds = finishes.flatMap(
     ({ finish }) =>
       content.finishes.find(({ id }) => id === finish.id)?.parts.map(({ ingredientId }) => ingredientId) ??

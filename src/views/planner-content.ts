@@ -32,6 +32,23 @@ function forSums({
   return ingredient;
 }
 
+/** What the print shop needs beside the planner's content to make an order of a plan: fetched when somebody does. */
+export interface OrderHouse extends Pick<Content, 'work' | 'times' | 'business' | 'label' | 'booklet'> {
+  /** What labels say of ingredients, by id. */
+  labelled: Record<string, Pick<Ingredient, 'compound' | 'nutrients'>>;
+}
+
+/** Costs, stock and the orders of customers are not in it. */
+export function orderHouse({ ingredients, work, times, business, label, booklet }: Content): OrderHouse {
+  const labelled = ingredients.map(
+    ({ id, compound, nutrients }): [string, OrderHouse['labelled'][string]] => [
+      id,
+      { ...(compound === undefined ? {} : { compound }), ...(nutrients === undefined ? {} : { nutrients }) },
+    ],
+  );
+  return { work, times, business, label, booklet, labelled: Object.fromEntries(labelled) };
+}
+
 /** The planner's part of a kitchen's content; orders, stock and costs stay at home. */
 export function plannerContent(content: Content): PlannerContent {
   const { kitchen, outlines, flavours, finishing, altitudeM, portionSizes, bakeLog } = content;

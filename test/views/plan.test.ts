@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { answerMix } from '../../src/commands/mix-command.ts';
 import type { Content } from '../../src/domain/content.ts';
 import type { Recipe } from '../../src/domain/recipe.ts';
 import type { TinCount } from '../../src/domain/tin.ts';
@@ -11,7 +12,6 @@ import { type Planned, plan } from '../../src/views/plan.ts';
 import type { RecipeBakes } from '../../src/views/recipe-bakes.ts';
 import { recipeBakes } from '../../src/views/recipe-bakes.ts';
 import { planWorking } from '../../src/views/working-plan.ts';
-import { ask } from '../commands/support/command-line.ts';
 import { readDemo } from '../samples/demo.ts';
 import { agrees, evaluate } from './arithmetic.ts';
 
@@ -99,22 +99,23 @@ function questions(): fc.Arbitrary<Asked> {
 const RUNS = process.env.TINWRIGHT_LONG ? 300 : 12;
 
 describe('a plan', () => {
-  it('has the very figures of mix --json', async () => {
-    await fc.assert(
-      fc.asyncProperty(questions(), async (asked) => {
+  it('has the very figures of mix --json', () => {
+    fc.assert(
+      fc.property(questions(), (asked) => {
         const { recipe, flavourIds, spec, heightMm, eggSize } = asked;
-        const { code, stdout } = await ask(
-          'mix',
-          '--recipe',
-          recipe.id,
-          '--tins',
-          spec,
-          ...(flavourIds.length === 0 ? [] : ['--flavour', flavourIds.join(',')]),
-          ...(heightMm === undefined ? [] : ['--height', `${heightMm}mm`]),
-          ...(eggSize === undefined ? [] : ['--egg-size', eggSize]),
-          '--json',
-        );
-        expect(code).toBe(0);
+        const said: string[] = [];
+        const options = {
+          ...{ content: '', output: '', json: true, recipe: recipe.id, tins: spec },
+          ...(flavourIds.length === 0 ? {} : { flavour: flavourIds.join(',') }),
+          ...(heightMm === undefined ? {} : { height: `${heightMm}mm` }),
+          ...(eggSize === undefined ? {} : { eggSize }),
+        };
+        const terminal = {
+          say: (text: string) => void said.push(text),
+          tell: () => undefined,
+          watched: false,
+        };
+        expect(answerMix(options, demo, terminal)).toBe(0);
         const { mix } = planned(asked);
         const size = eggSize === undefined ? demo.kitchen.egg.size : parseSize(eggSize);
         const answer = mixJson(mix, {
@@ -123,7 +124,7 @@ describe('a plan', () => {
           bakes: recipeBakes(recipe, demo),
           locale: demo.kitchen.locale,
         });
-        expect(JSON.parse(JSON.stringify(answer))).toEqual(JSON.parse(stdout));
+        expect(JSON.parse(JSON.stringify(answer))).toEqual(JSON.parse(said.join('\n')));
       }),
       { numRuns: RUNS, seed: 11 },
     );

@@ -28,7 +28,8 @@ function Finishes({ state, change, content, words }: PartProps) {
     content.finishing,
     finishingWordsFor(locale),
   );
-  if (columns.length === 0) return null;
+  const chosen = columns.filter(({ use }) => use !== 'dam');
+  if (chosen.length === 0) return null;
   const toggled = (id: string): string[] =>
     state.finishes.includes(id) ? state.finishes.filter((one) => one !== id) : [...state.finishes, id];
   return (
@@ -39,7 +40,7 @@ function Finishes({ state, change, content, words }: PartProps) {
       </summary>
       <p>{words.options.finishesLead}</p>
       <ul class="chips">
-        {columns.map(({ id, finish, useText }) => (
+        {chosen.map(({ id, finish, useText }) => (
           <li key={id}>
             <label>
               <input

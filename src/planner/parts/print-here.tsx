@@ -9,6 +9,7 @@ import { printShop } from '../load-print-shop.ts';
 import { planText } from '../plan-state.ts';
 import type { PrintShop } from '../print-shop.ts';
 import { recipeOf } from '../question.ts';
+import { OrderHere } from './order-here.tsx';
 import type { PartProps } from './part-props.ts';
 
 const PAPERS: readonly PaperName[] = ['A4', 'Letter'];
@@ -109,6 +110,7 @@ export function PrintHere(props: PrintProps) {
           </li>
         ))}
       </ul>
+      {props.view !== null && <OrderHere {...props} view={props.view} paper={paper} />}
       <div role="status">
         {busy && <p>{words.print.busy}</p>}
         {wrong.map((text) => (

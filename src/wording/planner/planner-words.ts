@@ -1,4 +1,5 @@
 /** Everything the planner says. Figures come as text. A missing key does not compile. */
+import type { PlaceKind } from '../../domain/order.ts';
 import type { LeftOverWords } from '../left-over.ts';
 
 export interface PlannerWords {
@@ -133,6 +134,24 @@ export interface PlannerWords {
     template: (tin: string) => string;
     busy: string;
     failed: string;
+  };
+  order: {
+    heading: string;
+    lead: string;
+    title: string;
+    reference: string;
+    at: string;
+    place: string;
+    places: Record<PlaceKind, string>;
+    wanted: string;
+    stacked: string;
+    /** While the least that an order needs is missing. */
+    needs: string;
+    sheet: string;
+    labels: string;
+    save: string;
+    /** Over the files that were made, each a button to save it by. */
+    made: string;
   };
   worktop: {
     start: string;
