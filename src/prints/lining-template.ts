@@ -10,7 +10,7 @@ import { shiftedSurface } from './sheet/shifted-surface.ts';
 import type { Metrics, Print, PrintPage, Surface } from './sheet/surface.ts';
 import { type PatternSheet, type PlacedItem, templateLayout } from './templates/lay-out.ts';
 import { overviewPages } from './templates/overview.ts';
-import { templateLabelsFor } from './templates/template-labels.ts';
+import { templateLabelsFor } from '../wording/lining-template/sheet-words.ts';
 import { drawTemplateFurniture, templateFrame } from './templates/template-sheet.ts';
 
 function drawItem(surface: Surface, { item, xMm, yMm }: PlacedItem): void {

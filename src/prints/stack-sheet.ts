@@ -12,7 +12,7 @@ import { orderWordsFor } from '../wording/orders/index.ts';
 import { type StackCaution, type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
-import type { PrintLabels } from './labels/print-labels.ts';
+import type { PrintLabels } from '../wording/sheets/index.ts';
 import { LOOKS, type SheetLook } from './order-sheet/look.ts';
 import { beside, caution, heading, list, textParagraph, together } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';

@@ -10,7 +10,7 @@ import { shiftedSurface } from './sheet/shifted-surface.ts';
 import type { Metrics, Print, Surface } from './sheet/surface.ts';
 import type { StackedOrder } from './stack-sheet.ts';
 import { type PlacedItem, templateLayout } from './templates/lay-out.ts';
-import { type TemplateLabels, templateLabelsFor } from './templates/template-labels.ts';
+import { type TemplateLabels, templateLabelsFor } from '../wording/lining-template/sheet-words.ts';
 import { drawTemplateFurniture, templateFrame } from './templates/template-sheet.ts';
 
 /** The words of lining papers, except where a template lies on cake. */

@@ -8,6 +8,7 @@ import { countInWords } from '../wording/eggs.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { plannerWordsFor } from '../wording/planner/index.ts';
 import { type SiteWords, siteWordsFor } from '../wording/site/index.ts';
+import type { TinWords } from '../wording/tins/index.ts';
 import type { ChartPage } from './chart-page.ts';
 import { markdownHtml } from './markdown.ts';
 import { measuredDrawing } from './measured-drawing.ts';
@@ -61,6 +62,7 @@ export function tinPages(
   tins: TinsView,
   portions: PageLink | null,
   { tin: words }: SiteWords,
+  scaleAlt: TinWords['scaleAlt'],
 ): { list: ListPage; pages: TinPage[] } {
   const frame = commonFrame(tins.tins.map((tin) => tin.picture));
   const shown = tins.tins.map((tin) => ({
@@ -73,7 +75,7 @@ export function tinPages(
     drawing: measuredDrawing(tin.picture, tin.unit),
     drawingCaption: tin.picture.plan ? words.measured : words.unmeasured,
   }));
-  const list = { ...tins, portions, tins: shown, scaleBar: scaleBar(frame.widthMm) };
+  const list = { ...tins, portions, tins: shown, scaleBar: scaleBar(frame.widthMm, scaleAlt) };
   return { list, pages };
 }
 

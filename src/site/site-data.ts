@@ -42,6 +42,7 @@ import { labelWordsFor } from '../wording/label/index.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
 import { type SiteWords, siteWordsFor } from '../wording/site/index.ts';
+import { tinWordsFor } from '../wording/tins/index.ts';
 import {
   type FindPage,
   findPage,
@@ -211,6 +212,7 @@ function pagesData(input: SiteInput): SiteData {
     tins,
     portions.rows.length === 0 ? null : { path: 'portions.html', text: portionsWords.fromTins },
     site,
+    tinWordsFor(kitchen.locale).scaleAlt,
   );
   const labels = sampleLabels(content);
   const labelWords = labelWordsFor(kitchen.locale);

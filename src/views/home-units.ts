@@ -15,9 +15,13 @@ const isFigure = (value: object): value is Figure =>
 
 /** What the baker wrote, names and places are kept; so is working, which is arithmetic in metric units. */
 const KEPT: ReadonlySet<string> = new Set([
-  ...['id', 'tinId', 'finishId', 'code', 'path', 'picture', 'name', 'tinName', 'title', 'reference'],
-  ...['methodMarkdown', 'methodHtml', 'notes', 'notesHtml', 'note', 'why', 'html', 'structured', 'logo'],
+  ...['id', 'tinId', 'finishId', 'code', 'path', 'name', 'tinName', 'title', 'reference'],
+  ...['methodMarkdown', 'methodHtml', 'notesHtml', 'note', 'why', 'html', 'structured', 'logo'],
 ]);
+
+/** Notes as one text are the baker's; in a list they are ours. */
+const isKept = (key: string, value: unknown): boolean =>
+  KEPT.has(key) || (key === 'notes' && typeof value === 'string');
 
 const numberIn = (text: string): number => Number(text.replaceAll(',', '').replace('−', '-'));
 
@@ -49,7 +53,7 @@ function shown(value: unknown, mass: Mass): unknown {
   if (Array.isArray(value)) return value.map((one) => shown(one, mass));
   if (isFigure(value)) return homeFigure(value, mass);
   return Object.fromEntries(
-    Object.entries(value).map(([key, inner]) => [key, KEPT.has(key) ? inner : shown(inner, mass)]),
+    Object.entries(value).map(([key, inner]) => [key, isKept(key, inner) ? inner : shown(inner, mass)]),
   );
 }
 

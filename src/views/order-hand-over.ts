@@ -21,7 +21,7 @@ export function handOverView(
   const words = orderWordsFor(kitchen.locale);
   const { localTime, zone, place } = handOver;
   const [date = '', time = ''] = localTime.split('T');
-  const text = `${dayText(date, week, words)}, ${time}`;
+  const text = `${dayText(date, week, words)}, ${words.clock(time)}`;
   return {
     localTime,
     zone,

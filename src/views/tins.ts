@@ -78,7 +78,7 @@ function liningFact(piece: LiningPiece, unit: LengthUnit, { lining }: TinWords):
   };
 }
 
-function tinFacts(tin: Tin, { facts }: TinWords): Fact[] {
+function tinFacts(tin: Tin, { facts, materials }: TinWords): Fact[] {
   const area = planAreaMm2(tin);
   const perimeter = perimeterMm(tin);
   return [
@@ -86,7 +86,7 @@ function tinFacts(tin: Tin, { facts }: TinWords): Fact[] {
     { label: facts.depth, text: formatBothLengths(tin.depthMm, tin.unit) },
     ...(area === null ? [] : [{ label: facts.area, text: `${formatNumber(area / MM2_PER_CM2, 0)} cm²` }]),
     ...(perimeter === null ? [] : [{ label: facts.wall, text: formatBothLengths(perimeter, tin.unit) }]),
-    ...(tin.material ? [{ label: facts.material, text: tin.material }] : []),
+    ...(tin.material ? [{ label: facts.material, text: materials[tin.material] }] : []),
     { label: facts.owned, text: formatNumber(tin.owned, 0) },
   ];
 }

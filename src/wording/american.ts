@@ -21,6 +21,19 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\b([Mm])ollusc(s?)\b/g, 'mollusk'],
   [/\b([Aa])luminium()\b/g, 'aluminum'],
   [/\b([Bb])aking paper(s?)\b/g, 'parchment paper'],
+  [/\b([Nn])eighbour(s?)\b/g, 'neighbor'],
+  [/\b([Mm])etre(s?)\b/g, 'meter'],
+  [/\b([Ll])itre(s?)\b/g, 'liter'],
+  [/\b([Tt])elephone(s?)\b/g, 'phone'],
+  [/\b([Aa])fterwards()\b/g, 'afterward'],
+  [/\b([Pp])acket(s?)(?=\b)/g, 'package'],
+  [/\b([Ff])ridge(s?)\b/g, 'refrigerator'],
+  [/\b([Ss])ponge(s?)\b/g, 'cake'],
+  [/\b([Ss])ugarpaste()\b/g, 'rolled fondant'],
+  [/\b([Ww])orktop(s?)\b/g, 'counter'],
+  [/\b([Ff])ilm(?= round| over)()/g, 'plastic wrap'],
+  [/\b([Rr])ound()(?= (?:the|a|it|its|every|each|them|which|and over)\b)/g, 'around'],
+  [/(?<=\b(?:all|goes) )(r)ound()\b/g, 'around'],
 ];
 
 const MILLILITRES = /(?<=[\d }][\s\u00a0]?)ml\b/g;

@@ -4,7 +4,7 @@ import { sheetContext } from '../../src/prints/sheet/sheet-context.ts';
 import { type StackedOrder, stackSheetPrint } from '../../src/prints/stack-sheet.ts';
 import { supportTemplatePrint, supportTemplateView } from '../../src/prints/support-template.ts';
 import { templateLayout } from '../../src/prints/templates/lay-out.ts';
-import { templateLabelsFor } from '../../src/prints/templates/template-labels.ts';
+import { templateLabelsFor } from '../../src/wording/lining-template/sheet-words.ts';
 import type { StackView } from '../../src/views/stack-sheet.types.ts';
 import { pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../reading-back/read-pdf.ts';

@@ -1,6 +1,7 @@
 /** The running head and foot of a chart or guide: whose it is, what it is, and which edition. */
+
+import type { PrintLabels } from '../../wording/sheets/index.ts';
 import type { Furniture } from '../sheet/sheet.ts';
-import type { PrintLabels } from './print-labels.ts';
 
 export interface Entitled {
   kitchenName: string;

@@ -1,5 +1,5 @@
 /** The words of a sheet for those who weigh in ounces: the same, with the other unit. */
-import type { PrintLabels } from './print-labels.ts';
+import type { PrintLabels } from '../../wording/sheets/index.ts';
 
 const ounces = (text: string): string => text.replace(/\u00a0g\b/, '\u00a0oz').replace(/^g\b/, 'oz');
 

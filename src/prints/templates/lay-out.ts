@@ -1,11 +1,11 @@
 /** Every piece of a template on its sheets: turned where that saves joints or paper, groups on sheets of their own. */
 import type { PaperName } from '../../domain/kitchen.ts';
 import type { LiningTemplateView, TemplateGroup, TemplatePiece } from '../../views/lining-template.types.ts';
+import type { TemplateLabels } from '../../wording/lining-template/sheet-words.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import { cutIntoParts, type LaidPiece, type Part } from './cut-into-parts.ts';
 import { PART_GAP_MM, packSheets } from './pack-sheets.ts';
 import { BESIDE_GAP_MM, type PartDrawing, partDrawing } from './part-drawing.ts';
-import type { TemplateLabels } from './template-labels.ts';
 import { type TemplateFrame, templateFrame } from './template-sheet.ts';
 
 /** A part on a sheet, with its words below it where they found no room on it. */

@@ -1,5 +1,6 @@
 /** The first sheet, in words: what to cut and on which sheets, how to print and join, notes and cautions. */
 import type { LiningTemplateView } from '../../views/lining-template.types.ts';
+import type { TemplateLabels } from '../../wording/lining-template/sheet-words.ts';
 import { caution, heading, list, textParagraph } from '../sheet/blocks.ts';
 import { type FlowedPage, flow } from '../sheet/flow.ts';
 import { paragraph } from '../sheet/lines.ts';
@@ -14,7 +15,6 @@ import { assemblyMap } from './assembly-map.ts';
 import type { LaidPiece } from './cut-into-parts.ts';
 import type { TemplateLayout } from './lay-out.ts';
 import { foldText } from './part-legend.ts';
-import type { TemplateLabels } from './template-labels.ts';
 import type { TemplateFrame } from './template-sheet.ts';
 
 const MAP_FIELD = { widthMm: 36, heightMm: 15 };

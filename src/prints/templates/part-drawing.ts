@@ -1,5 +1,6 @@
 /** One part of a piece at true size: its lines, its marks, and words set where they cross no line. */
 import type { TemplateGuide } from '../../views/lining-template.types.ts';
+import type { TemplateLabels } from '../../wording/lining-template/sheet-words.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Paint, PathStep, Surface } from '../sheet/surface.ts';
 import { type Curve, clippedCurves, curvesOf, type Spot, stepsOfCurves, type Window } from './curves.ts';
@@ -9,7 +10,6 @@ import { lineLabels, markLabels } from './guide-labels.ts';
 import { centreCross, registrationCross, straightLine } from './marks.ts';
 import { type Legend, legendChoices } from './part-legend.ts';
 import { type Label, setLabel } from './set-label.ts';
-import type { TemplateLabels } from './template-labels.ts';
 import { templateLines, templateType } from './template-type.ts';
 
 export interface PartDrawing {

@@ -1,11 +1,12 @@
 /** What a part says about itself: its name, the piece and its tin, the size, how many, and the map of its piece. */
+
+import type { TemplateLabels } from '../../wording/lining-template/sheet-words.ts';
 import { paragraph } from '../sheet/lines.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Surface } from '../sheet/surface.ts';
 import { drawText, setText } from '../sheet/text-block.ts';
 import { assemblyMap } from './assembly-map.ts';
 import type { LaidPiece, Part } from './cut-into-parts.ts';
-import type { TemplateLabels } from './template-labels.ts';
 import { templateType } from './template-type.ts';
 
 export interface Legend {

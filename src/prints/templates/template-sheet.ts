@@ -5,6 +5,7 @@
 
 import type { PaperName } from '../../domain/kitchen.ts';
 import type { LiningTemplateView } from '../../views/lining-template.types.ts';
+import type { TemplateLabels } from '../../wording/lining-template/sheet-words.ts';
 import { paragraph } from '../sheet/lines.ts';
 import { portraitSheet, type SheetSize } from '../sheet/paper.ts';
 import { lineWeightPt } from '../sheet/rules.ts';
@@ -13,7 +14,6 @@ import type { PathStep, Surface } from '../sheet/surface.ts';
 import { drawText, setText } from '../sheet/text-block.ts';
 import { type TypeStyle, typeScale } from '../sheet/type-scale.ts';
 import { straightLine } from './marks.ts';
-import type { TemplateLabels } from './template-labels.ts';
 
 const TEMPLATE_MARGIN_MM = 8;
 const HEAD_MM = 12;

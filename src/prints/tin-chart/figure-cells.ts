@@ -1,6 +1,6 @@
 /** Cells with figures: eggs and batter strongest, ingredients with spoons beneath where the amount is small. */
 import type { Amount, ChartColumn, EggFigures } from '../../views/tin-chart.types.ts';
-import type { PrintLabels } from '../labels/print-labels.ts';
+import type { PrintLabels } from '../../wording/sheets/index.ts';
 import { type Paragraph, paragraph } from '../sheet/lines.ts';
 import type { Cell, Column } from '../sheet/table/types.ts';
 import { typeScale } from '../sheet/type-scale.ts';

@@ -10,6 +10,14 @@ export const enUsBake: BakeWords = {
   ...gb,
   date: americanDate,
   dial: { fan: (heat) => `${heat} convection`, gas: null },
+  baked: (ounces) => `about ${ounces} oz when baked`,
+  classes: {
+    sponge: 'a butter or sponge cake',
+    'very light': 'a foam cake',
+    'dense butter': 'a pound cake',
+    'dense chocolate': 'a dense, moist cake',
+    'rich fruit': 'a fruitcake',
+  },
   noCoreFoam: 'No core: an egg-white foam climbs bare walls, so bake a wide one in a tube pan.',
   bandOn: 'Band around the pan.',
 };

@@ -13,8 +13,10 @@ export const enUsBooklet: BookletWords = {
   title: (kitchen) => `${kitchen}: cakes by the pan`,
   subject: (kitchen) =>
     `The recipes of ${kitchen} with weights and whole eggs for every pan, flavors, fillings and coatings, and the tables that go with them.`,
+  ruler: `3 15/16 in (100 mm) when printed at 100 %`,
   tins: {
     ...gb.tins,
+    note: 'To match one of these with a pan of your own, fill yours with cups of water. A pan that holds the same takes the same batter, if it is about as deep.',
     holds: 'Holds, cups',
   },
 };

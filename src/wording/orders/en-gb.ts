@@ -38,6 +38,7 @@ export const enGbOrders: OrderWords = {
       ? `${capitalised(number(cakes))} tiers, stacked: ${portions}.`
       : `${cakes === 1 ? 'One cake' : `${capitalised(number(cakes))} cakes`}: ${portions}.`,
   portionsOf: (count, size) => `${count} ${size}`,
+  clock: (time) => time,
   portionsWanted: (wanted, over) => `${wanted} wanted, ${over}`,
   portionsOver: (over) => (over < 0 ? `${-over} short` : over === 0 ? 'none over' : `${over} over`),
   keptTop: 'the top tier is kept for another day and not counted',

@@ -1,6 +1,7 @@
 /** American English for orders: what differs from British. */
 import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
+import { enUsTimetable } from '../timetable/en-us.ts';
 import { withUsHeads } from '../us-heads.ts';
 import { enGbOrders } from './en-gb.ts';
 import type { OrderWords } from './order-words.ts';
@@ -12,6 +13,10 @@ export const enUsOrders: OrderWords = {
   date: americanDate,
   weekdayAndDate: (weekday, date) => `${weekday}, ${date}`,
   table: { ...gb.table, tin: 'Pan', vat: 'Tax', net: 'Before tax' },
+  clock(time) {
+    const [hours = 0, minutes = 0] = time.split(':').map(Number);
+    return enUsTimetable.clock(hours * 60 + minutes);
+  },
   portionsOver: (over) => (over < 0 ? `${-over} short` : over === 0 ? 'none extra' : `${over} extra`),
   inEach: (ounces) => `${ounces}\u00a0oz in each`,
   sheet: {

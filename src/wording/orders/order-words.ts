@@ -19,6 +19,8 @@ export interface OrderWords {
   zoneNote: (zone: string) => string;
   summary: (cakes: number, stacked: boolean, portions: string) => string;
   portionsOf: (count: string, size: string) => string;
+  /** '14:00' as people say it. */
+  clock: (time: string) => string;
   portionsWanted: (wanted: string, over: string) => string;
   /** Negative where there are too few. */
   portionsOver: (over: number) => string;

@@ -4,4 +4,7 @@ import { withUsHeads } from '../us-heads.ts';
 import { enGbPortions } from './en-gb.ts';
 import type { PortionsWords } from './portions-words.ts';
 
-export const enUsPortions: PortionsWords = withUsHeads(inAmerican(enGbPortions));
+export const enUsPortions: PortionsWords = {
+  ...withUsHeads(inAmerican(enGbPortions)),
+  scale: (scale) => `Cakes drawn 1 : ${scale}; the bar is 3⅞ in (10 cm).`,
+};

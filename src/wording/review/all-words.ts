@@ -4,19 +4,30 @@ import { aroundWordsFor } from '../around/index.ts';
 import { bakeWordsFor } from '../bake/index.ts';
 import { bakeWorkingWordsFor } from '../bake/working.ts';
 import { bookletWordsFor } from '../booklet/index.ts';
+import { downloadWordsFor } from '../downloads/index.ts';
 import { finishingWordsFor } from '../finishing/index.ts';
+import { finishingTableWordsFor } from '../finishing/tables.ts';
 import { finishingWorkingWordsFor } from '../finishing/working.ts';
 import { flavourWordsFor } from '../flavour/index.ts';
 import { glossaryFor } from '../glossary/index.ts';
+import { imprintWordsFor } from '../imprint/index.ts';
 import { labelWordsFor } from '../label/index.ts';
+import { templateWordsFor } from '../lining-template/index.ts';
+import { templateLabelsFor } from '../lining-template/sheet-words.ts';
 import { wordsFor } from '../locales/index.ts';
 import { workingWordsFor } from '../locales/working.ts';
 import { orderWordsFor } from '../orders/index.ts';
+import { planWordsFor } from '../plan/index.ts';
 import { plannerWordsFor } from '../planner/index.ts';
 import { portionsWordsFor } from '../portions/index.ts';
+import { cardWordsFor } from '../recipe-card/index.ts';
+import { labelsFor } from '../sheets/index.ts';
 import { siteWordsFor } from '../site/index.ts';
 import { stackWordsFor } from '../stacks/index.ts';
+import { tilingWordsFor } from '../tiling/index.ts';
 import { timetableWordsFor } from '../timetable/index.ts';
+import { tinWordsFor } from '../tins/index.ts';
+import { wallWordsFor } from '../wall/index.ts';
 
 /** The words of a locale, area by area. */
 export const allWords = (locale: Locale): Record<string, unknown> => ({
@@ -24,18 +35,29 @@ export const allWords = (locale: Locale): Record<string, unknown> => ({
   bake: bakeWordsFor(locale),
   'bake working': bakeWorkingWordsFor(locale),
   booklet: bookletWordsFor(locale),
+  cards: cardWordsFor(locale),
   chart: wordsFor(locale),
+  downloads: downloadWordsFor(locale),
   finishing: finishingWordsFor(locale),
+  'finishing tables': finishingTableWordsFor(locale),
   'finishing working': finishingWorkingWordsFor(locale),
   flavours: flavourWordsFor(locale),
   glossary: glossaryFor(locale),
+  imprint: imprintWordsFor(locale),
   labels: labelWordsFor(locale),
+  'lining templates': templateWordsFor(locale),
+  'lining sheets': templateLabelsFor(locale),
   orders: orderWordsFor(locale),
+  plans: planWordsFor(locale),
   planner: plannerWordsFor(locale),
   portions: portionsWordsFor(locale),
+  sheets: labelsFor(locale),
   site: siteWordsFor(locale),
   stacks: stackWordsFor(locale),
+  tiling: tilingWordsFor(locale),
   timetables: timetableWordsFor(locale),
+  tins: tinWordsFor(locale),
+  walls: wallWordsFor(locale),
   working: workingWordsFor(locale),
 });
 

@@ -1,13 +1,20 @@
 /** American English for stacks: what differs from British. */
 import { inAmerican } from '../american.ts';
 import { withUsHeads } from '../us-heads.ts';
+import { withUsUnits } from '../us-units.ts';
 import { enGbStacks } from './en-gb.ts';
 import type { StackWords } from './stack-words.ts';
 
-const gb = withUsHeads(inAmerican(enGbStacks));
+const gb = withUsUnits(withUsHeads(inAmerican(enGbStacks)));
 
 export const enUsStacks: StackWords = {
   ...gb,
+  picture: {
+    ...gb.picture,
+    scale: (scale) => `Drawn 1 : ${scale}; the bar is 3⅞ in (10 cm)`,
+    key: (hasDowel, hasDummy) =>
+      gb.picture.key(hasDowel, hasDummy).replace('Lengths in mm', 'Lengths in inches'),
+  },
   cautions: {
     ...gb.cautions,
     'warm-and-cold': gb.cautions['warm-and-cold'].replace('25\u00a0°C', '77\u00a0°F'),

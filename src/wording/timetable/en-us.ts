@@ -1,6 +1,7 @@
 /** American English for timetables and oven plans: what differs from British. */
 import { inAmerican } from '../american.ts';
 import { monthName } from '../date.ts';
+import { inchesText, usUnitsInSentence } from '../us-units.ts';
 import { enGbTimetable } from './en-gb.ts';
 import type { TimetableWords } from './timetable-words.ts';
 
@@ -26,8 +27,11 @@ export const enUsTimetable: TimetableWords = {
   part: (share) => `Only ${share} of that bowlful: its pans do not go into the oven together.`,
   planLead: (loads) => gb.planLead(loads).replace('tin', 'pan'),
   gaps: (air, wall, width, depth) =>
-    `Racks of ${width} × ${depth} mm; ${air} mm of air between pans, ${wall} mm to walls, door and fan.`,
-  scale: (scale, lengthMm) => `Racks drawn 1 : ${scale}; the bar is ${lengthMm / 10} cm`,
+    usUnitsInSentence(
+      `Racks of ${width} × ${depth} mm; ${air} mm of air between pans, ${wall} mm to walls, door and fan.`,
+    ),
+  scale: (scale, lengthMm) =>
+    `Racks drawn 1 : ${scale}; the bar is ${inchesText(lengthMm)} in (${lengthMm / 10} cm)`,
   table: { ...gb.table, tin: 'Pan' },
   cautions: {
     ...gb.cautions,

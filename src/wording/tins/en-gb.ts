@@ -15,6 +15,14 @@ export const enGbTins: TinWords = {
     material: 'Made of',
     owned: 'On the shelf',
   },
+  materials: {
+    'bright aluminium': 'bright aluminium',
+    dark: 'dark',
+    'glass or ceramic': 'glass or ceramic',
+    silicone: 'silicone',
+    'tinned steel': 'tinned steel',
+  },
+  scaleAlt: (inches, centimetres) => `Scale: ${inches} inches, ${centimetres} centimetres`,
   noEggs: 'None',
   lining: {
     base: 'Base',

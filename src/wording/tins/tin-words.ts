@@ -1,10 +1,15 @@
 /** The words of the tins' pages. A missing key does not compile. */
+import type { TinMaterial } from '../../domain/tin.ts';
+
 export interface TinWords {
   title: string;
   description: (kitchen: string) => string;
   lead: (tins: number, sizes: number) => string;
   tinDescription: (name: string, size: string) => string;
   facts: Record<'holds' | 'depth' | 'area' | 'wall' | 'material' | 'owned', string>;
+  materials: Record<TinMaterial, string>;
+  /** Of the ruler that stands by all drawings. */
+  scaleAlt: (inches: number, centimetres: number) => string;
   noEggs: string;
   lining: {
     base: string;

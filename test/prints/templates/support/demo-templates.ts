@@ -5,7 +5,7 @@ import { liningTemplatePrint } from '../../../../src/prints/lining-template.ts';
 import { sheetContext } from '../../../../src/prints/sheet/sheet-context.ts';
 import type { Print } from '../../../../src/prints/sheet/surface.ts';
 import { type TemplateLayout, templateLayout } from '../../../../src/prints/templates/lay-out.ts';
-import { templateLabelsFor } from '../../../../src/prints/templates/template-labels.ts';
+import { templateLabelsFor } from '../../../../src/wording/lining-template/sheet-words.ts';
 import { liningTemplateView } from '../../../../src/views/lining-template.ts';
 import type { LiningTemplateView } from '../../../../src/views/lining-template.types.ts';
 import { readDemo } from '../../../samples/demo.ts';

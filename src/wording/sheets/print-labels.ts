@@ -1,6 +1,6 @@
 /** The fixed words of printed sheets; everything with a value in it comes worded from the view. */
-import type { DateFormat } from '../../wording/date.ts';
-import type { LeftOverWords } from '../../wording/left-over.ts';
+import type { DateFormat } from '../date.ts';
+import type { LeftOverWords } from '../left-over.ts';
 
 export interface PrintLabels extends LeftOverWords {
   date: DateFormat;

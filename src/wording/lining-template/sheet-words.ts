@@ -1,7 +1,7 @@
 /** The fixed words of template sheets. */
 import type { Locale } from '../../domain/kitchen.ts';
-import type { TemplateGroup } from '../../views/lining-template.types.ts';
-import { inAmerican } from '../../wording/american.ts';
+import { inAmerican } from '../american.ts';
+import { americanDate, britishDate } from '../date.ts';
 
 export interface TemplateLabels {
   sheet(sheet: number, sheets: number): string;
@@ -23,13 +23,13 @@ export interface TemplateLabels {
   howTo: string;
   steps: { print: string; lines: string; join: string; fold: string };
   papers: string;
-  bookmarks: Record<TemplateGroup, string>;
+  bookmarks: Record<'lining' | 'levelling' | 'board' | 'supports', string>;
   printTitle(title: string): string;
 }
 
 const enGb: TemplateLabels = {
   sheet: (sheet, sheets) => `Sheet ${sheet} of ${sheets}`,
-  edition: (date) => `Edition ${date}`,
+  edition: (date) => `Edition ${britishDate(date)}`,
   check: 'Print at 100 %, no scaling: this bar measures 100 mm.',
   notFoodSafe: 'A pattern for cutting baking paper, not itself food safe.',
   caution: 'Caution',
@@ -68,7 +68,15 @@ const enGb: TemplateLabels = {
 
 const byLocale: Record<Locale, TemplateLabels> = {
   'en-GB': enGb,
-  'en-US': inAmerican(enGb),
+  'en-US': {
+    ...inAmerican(enGb),
+    edition: (date) => `Edition ${americanDate(date)}`,
+    check: 'Print at 100 %, no scaling: this bar measures 100 mm, 3 15/16 in.',
+    steps: {
+      ...inAmerican(enGb.steps),
+      print: inAmerican(enGb.steps).print.replace('100 mm', '100 mm, 3 15/16 in'),
+    },
+  },
 };
 
 export const templateLabelsFor = (locale: Locale): TemplateLabels => byLocale[locale];

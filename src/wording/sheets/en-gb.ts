@@ -1,4 +1,4 @@
-import { britishDate } from '../../wording/date.ts';
+import { britishDate } from '../date.ts';
 import type { PrintLabels } from './print-labels.ts';
 
 export const enGb: PrintLabels = {
