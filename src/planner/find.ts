@@ -29,6 +29,15 @@ function item({ path, title, kind, text }: Found): HTMLLIElement {
   return entry;
 }
 
+/** What an address asks for; a sign cut in two by whoever sent it is taken as it stands. */
+function wordsAsked(hash: string): string {
+  try {
+    return decodeURIComponent(hash.slice(1));
+  } catch {
+    return hash.slice(1);
+  }
+}
+
 function start(form: HTMLFormElement, index: MiniSearch): void {
   const field = form.querySelector('input');
   const list = document.getElementById('found');
@@ -48,12 +57,12 @@ function start(form: HTMLFormElement, index: MiniSearch): void {
     list.replaceChildren(...found.slice(0, MOST).map(item));
     const { none = '', one = '', many = '' } = form.dataset;
     if (asked === '') status.textContent = '';
-    else if (found.length === 0) status.textContent = none.replace('…', asked);
+    else if (found.length === 0) status.textContent = none.replace('…', () => asked);
     else status.textContent = found.length === 1 ? one : many.replace('…', String(found.length));
     history.replaceState(null, '', asked === '' ? location.pathname : `#${encodeURIComponent(asked)}`);
   };
   form.hidden = false;
-  field.value = decodeURIComponent(location.hash.slice(1));
+  field.value = wordsAsked(location.hash);
   field.addEventListener('input', look);
   form.addEventListener('submit', (event) => event.preventDefault());
   look();

@@ -14,6 +14,7 @@ import { OwnSettings } from './parts/own-settings.tsx';
 import type { PartProps } from './parts/part-props.ts';
 import { PrintHere } from './parts/print-here.tsx';
 import { RecipeChoice } from './parts/recipe-choice.tsx';
+import { Said } from './parts/said.tsx';
 import { SendPlan } from './parts/send-plan.tsx';
 import { TinShelf } from './parts/tin-shelf.tsx';
 import { Working } from './parts/working.tsx';
@@ -21,13 +22,26 @@ import { Worktop } from './parts/worktop.tsx';
 import { type PlanState, planFrom, planText } from './plan-state.ts';
 import { useOpenedKitchen } from './use-opened-kitchen.ts';
 
-/** On a phone the answer lies below the tins: its two main figures stay in sight. */
-function InSight({ answer, words, unit }: { answer: Answered; words: PlannerWords; unit: string }) {
-  if (!answer?.ok) return null;
+interface InShortProps {
+  answer: Answered;
+  words: PlannerWords;
+  unit: string;
+}
+
+/** 'Three eggs, 660 g of batter', or what is wrong. */
+function inShort({ answer, words, unit }: InShortProps): string {
+  if (answer === null) return words.answer.empty;
+  if (!answer.ok) return `${words.answer.wrong}: ${told(answer.problems).join(' ')}`;
   const { eggs, batter } = answer.value.view;
+  return [...(eggs ? [eggs.text] : []), words.answer.batter(batter.text, unit)].join(', ');
+}
+
+/** On a phone the answer lies below the tins: its two main figures stay in sight. */
+function InSight({ answer, words, unit }: InShortProps) {
+  if (!answer?.ok) return null;
   return (
     <button type="button" class="in-sight" onClick={showPlan}>
-      <b>{[...(eggs ? [eggs.text] : []), words.answer.batter(batter.text, unit)].join(', ')}</b>
+      <b>{inShort({ answer, words, unit })}</b>
       <span>{words.answer.toPlan}</span>
     </button>
   );
@@ -109,7 +123,11 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
         unit={state.mass}
         method={content.methods[answer.value.view.recipe.id] ?? []}
         plan={planText(state)}
-        leave={() => setAtWorktop(false)}
+        leave={() => {
+          setAtWorktop(false);
+          // Once the plan is drawn again, the keyboard is back where it left.
+          setTimeout(() => document.querySelector<HTMLElement>('.answer > .next')?.focus());
+        }}
       />
     );
   }
@@ -138,7 +156,8 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
           {words.answer.heading}
         </h2>
         {state.ask === 'tins' && (
-          <section class="answer" aria-live="polite" aria-labelledby="plan">
+          <section class="answer" aria-labelledby="plan">
+            <Said text={inShort({ answer, words, unit: state.mass })} />
             <Answer {...props} answer={answer} />
             {answer?.ok && (
               <button type="button" class="next" onClick={() => setAtWorktop(true)}>

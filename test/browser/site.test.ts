@@ -29,7 +29,8 @@ beforeAll(async () => {
   const paths = [...new Set([...somePages(demo.site), ...kinds])];
   const closely = new Set(isLong ? paths : kinds);
   seen = await visits(browser, paths, { addressOf: fromDisk, closely, isLong });
-});
+  // Every page whole in four ways takes an hour where the quick run takes half a minute.
+}, 7_200_000);
 
 afterAll(async () => {
   await browser?.close();

@@ -4,6 +4,7 @@ import { eggsAnswer, portionsAnswer } from '../answer.ts';
 import type { PlanState, TinOnPlan } from '../plan-state.ts';
 import { Weights } from './answer-panel.tsx';
 import type { PartProps } from './part-props.ts';
+import { Said } from './said.tsx';
 
 interface Found {
   key: string;
@@ -39,7 +40,8 @@ export function EggsFound(props: PartProps) {
     return { key: text, text, facts: leftOver(left, words.answer.leftOver), tins };
   });
   return (
-    <section class="answer" aria-live="polite">
+    <section class="answer" aria-labelledby="plan">
+      <Said text={`${rung.eggText}, ${words.answer.batter(rung.batter.text, 'g')}`} />
       <p class="headline">
         <span class="eggs">{rung.eggText}</span>
         <span class="batter">{words.answer.batter(rung.batter.text, 'g')}</span>
@@ -68,8 +70,10 @@ export function PortionsFound(props: PartProps & { noStack: string; over: string
       tins: choice.tiers.map(({ id }) => ({ tin: id, count: 1 })),
     }),
   );
+  const [best] = found;
   return (
-    <section class="answer" aria-live="polite">
+    <section class="answer" aria-labelledby="plan">
+      <Said text={best === undefined ? noStack : `${best.text}: ${best.facts}`} />
       {found.length === 0 ? <p>{noStack}</p> : <FoundList {...props} found={found} />}
     </section>
   );

@@ -34,10 +34,20 @@ function TinTile({ tin, frameMm, state, change, content, words }: TinTileProps) 
       </button>
       {count > 0 && (
         <span class="steps-of">
-          <button type="button" aria-label={words.tins.fewer(tin.name)} onClick={() => to(count - 1)}>
+          <button
+            type="button"
+            aria-label={words.tins.fewer(tin.name)}
+            onClick={({ currentTarget }) => {
+              // The last one takes this button with it: the keyboard stays with the tin.
+              if (count === 1) currentTarget.closest('li')?.querySelector('button')?.focus();
+              to(count - 1);
+            }}
+          >
             −
           </button>
-          <output aria-label={words.tins.onPlan(count)}>{count}</output>
+          <output aria-live="off" aria-label={words.tins.onPlan(count)}>
+            {count}
+          </output>
           <button type="button" aria-label={words.tins.more(tin.name)} onClick={() => to(count + 1)}>
             +
           </button>
@@ -65,6 +75,7 @@ export function TinShelf(props: PartProps) {
     setCleared(state.tins);
     change({ ...state, tins: [] });
   };
+  const bringBack = (): void => change({ ...state, tins: cleared });
   const own = wordsFor(content.kitchen.locale);
   const shown = content.kitchen.tins
     .filter((tin) => tin.owned > 0 || countOf(state, tin.id) > 0)
@@ -83,14 +94,10 @@ export function TinShelf(props: PartProps) {
           <TinTile key={tin.id} {...props} tin={tin} frameMm={frameMm} />
         ))}
       </ul>
-      {state.tins.length > 0 && (
-        <button type="button" class="plain" onClick={clear}>
-          {words.tins.clear}
-        </button>
-      )}
-      {state.tins.length === 0 && cleared.length > 0 && (
-        <button type="button" class="plain" onClick={() => change({ ...state, tins: cleared })}>
-          {words.tins.bringBack}
+      {(state.tins.length > 0 || cleared.length > 0) && (
+        // One button for both: the keyboard stays where it is.
+        <button type="button" class="plain" onClick={state.tins.length > 0 ? clear : bringBack}>
+          {state.tins.length > 0 ? words.tins.clear : words.tins.bringBack}
         </button>
       )}
     </section>
