@@ -48,9 +48,9 @@ async function bytesOf(folder: string, file: string): Promise<Result<Uint8Array>
         : 'A plain file must stand there.';
     return fail({ ...error('file-missing', `There is no file ${quote(file)}`, hint), file });
   }
-  const bytes = await readFile(path);
-  if (bytes.length <= LARGEST_BYTES) return succeed(bytes);
-  const message = `${quote(file)} has ${bytes.length} bytes; at most ${LARGEST_BYTES} are read`;
+  const { size } = await lstat(path);
+  if (size <= LARGEST_BYTES) return succeed(await readFile(path));
+  const message = `${quote(file)} has ${size} bytes; at most ${LARGEST_BYTES} are read`;
   return fail({
     ...error('file-too-large', message, 'Split it, or take out what does not belong in it.'),
     file,

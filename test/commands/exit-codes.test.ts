@@ -1,8 +1,8 @@
-import { chmodSync, cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { badKitchens, expectedMessages, layOutBadKitchen } from '../kitchens/bad-kitchen.ts';
-import { ask, start, startAsNobody } from './support/command-line.ts';
+import { ask, start } from './support/command-line.ts';
 import { contentsOf, fill, newFolder } from './support/folders.ts';
 
 const GOOD = 'test/kitchens/good/minimal';
@@ -138,20 +138,6 @@ describe('exit 3', () => {
     const { code, stderr } = await ask('build', '--content', GOOD, '--output', path, '--only', 'data');
     expect([code, stderr]).toEqual([3, `error: ${path} is a file, not a folder.`]);
     expect(readFileSync(path, 'utf8')).toBe('mine');
-  });
-
-  it('an output folder that may not be written to', () => {
-    const folder = newFolder();
-    chmodSync(folder, 0o755);
-    const path = join(folder, 'output');
-    mkdirSync(path);
-    chmodSync(path, 0o555);
-    const { code, stderr } = startAsNobody(['build', '--content', GOOD, '--output', path, '--only', 'data']);
-    chmodSync(path, 0o755);
-    expect(stderr).toContain(
-      'No permission. Check who owns the folder, or choose another one with --output.',
-    );
-    expect([code, contentsOf(path)]).toEqual([3, {}]);
   });
 
   it('something unforeseen shows its stack only when asked', () => {

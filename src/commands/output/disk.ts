@@ -42,15 +42,26 @@ export const realDisk: Disk = {
 
 function writeDurably(path: string, text: string): void {
   const draft = `${path}.${process.pid}`;
-  const file = openSync(draft, 'w');
   try {
-    writeSync(file, text);
+    writeFlushed(draft, text);
+    renameSync(draft, path);
+  } catch (error) {
+    rmSync(draft, { force: true });
+    throw error;
+  }
+  syncPath(dirname(path));
+}
+
+/** A disk with little room left takes part of a text and says so only by the count. */
+function writeFlushed(path: string, text: string): void {
+  const bytes = Buffer.from(text);
+  const file = openSync(path, 'w');
+  try {
+    for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
     fsyncSync(file);
   } finally {
     closeSync(file);
   }
-  renameSync(draft, path);
-  syncPath(dirname(path));
 }
 
 /** Some systems cannot flush a folder; the order of renames then rests on the file system alone. */

@@ -22,8 +22,8 @@ export function takeLock(outputDir: string): LockResult {
   const path = join(outputDir, LOCK);
   const draft = `${path}.${process.pid}`;
   const mine: LockHolder = { pid: process.pid, host: hostname(), started: startOf(process.pid) };
-  writeFileSync(draft, `${JSON.stringify(mine)}\n`);
   try {
+    writeFileSync(draft, `${JSON.stringify(mine)}\n`);
     if (placed(draft, path)) return { taken: true, release: () => rmSync(path, { force: true }) };
     const holder = readHolder(path);
     if (holder !== null && isAlive(holder)) return { taken: false, holder };

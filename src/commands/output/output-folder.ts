@@ -27,14 +27,19 @@ export async function withStaging<T>(
   const lock = takeLock(outputDir);
   if (!lock.taken) throw new Stopped(busyText(outputDir, lock.holder));
   const name = `${STAGING_PREFIX}${process.pid}`;
+  const readme = join(outputDir, README);
   try {
     repairOutput(outputDir, disk);
     mkdirSync(join(outputDir, name));
+    // Written while nothing is decided: after the swap a full disk must not make a finished build look failed.
+    writeFileSync(join(outputDir, name, README), OUTPUT_README);
     const result = await work({
       dir: join(outputDir, name),
-      swapIn: (entries) => swapIn(outputDir, name, entries, disk),
+      // A page of somebody's own is left alone.
+      swapIn: (entries) =>
+        swapIn(outputDir, name, disk.exists(readme) ? entries : [...entries, README], disk),
     });
-    writeReadme(outputDir);
+    if (!disk.exists(readme)) writeFileSync(readme, OUTPUT_README);
     return result;
   } finally {
     clearStaging(outputDir, name, disk);
@@ -60,11 +65,6 @@ export function repairIfNeeded(outputDir: string, disk: Disk = realDisk): void {
 /** With a journal on disk the staging folder is still needed: the next command deals with both. */
 function clearStaging(outputDir: string, name: string, disk: Disk): void {
   if (!disk.exists(join(outputDir, JOURNAL))) disk.remove(join(outputDir, name));
-}
-
-function writeReadme(outputDir: string): void {
-  const path = join(outputDir, README);
-  if (!existsSync(path)) writeFileSync(path, OUTPUT_README);
 }
 
 function busyText(outputDir: string, holder: LockHolder | null): string {

@@ -7,7 +7,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Disk } from './disk.ts';
-import { ASIDE_PREFIX, isLeftover, JOURNAL, PARTS, REPORT, STAGING_PREFIX } from './places.ts';
+import { ASIDE_PREFIX, isLeftover, JOURNAL, PARTS, README, REPORT, STAGING_PREFIX } from './places.ts';
 
 export interface SwapJournal {
   staging: string;
@@ -122,7 +122,7 @@ function isJournal(read: unknown): read is SwapJournal {
   const { staging, aside, entries } = read as Partial<Record<keyof SwapJournal, unknown>>;
   const ours = (name: unknown, prefix: string): boolean =>
     typeof name === 'string' && name.startsWith(prefix) && /^[\w.-]+$/.test(name);
-  const allowed: readonly unknown[] = [...PARTS, REPORT];
+  const allowed: readonly unknown[] = [...PARTS, REPORT, README];
   return (
     ours(staging, STAGING_PREFIX) &&
     ours(aside, ASIDE_PREFIX) &&

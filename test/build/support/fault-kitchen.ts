@@ -15,3 +15,9 @@ export function layOutFaultKitchen(folder: string): void {
   const text = readFileSync(style, 'utf8');
   writeFileSync(style, text.replace(/bundled:.*$/gm, 'bundled:Source Sans 3/400Regular'));
 }
+
+/** The same kitchen under another name: every page, print and data file of its build differs. */
+export function renameKitchen(folder: string): void {
+  const path = join(folder, 'kitchen.yaml');
+  writeFileSync(path, readFileSync(path, 'utf8').replace(/^name: .*$/m, 'name: The Other Kitchen'));
+}

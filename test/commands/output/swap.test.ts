@@ -24,6 +24,17 @@ const MINE = { 'README.md': 'readme', 'notes/mine.txt': 'mine' };
 
 class PowerCut extends Error {}
 
+/** The order of steps is what counts here; waiting for the disk would show nothing more. */
+const quickDisk: Disk = {
+  ...realDisk,
+  writeDurably: (path, text) => {
+    writeFileSync(`${path}.draft`, text);
+    realDisk.rename(`${path}.draft`, path);
+  },
+  syncFolder: () => undefined,
+  syncTree: () => undefined,
+};
+
 /** A disk that stops working for good before its n-th change. */
 function cutBefore(step: number): { disk: Disk; steps: () => number } {
   let done = 0;
@@ -36,12 +47,12 @@ function cutBefore(step: number): { disk: Disk; steps: () => number } {
     };
   const disk: Disk = {
     exists: realDisk.exists,
-    makeFolder: counted(realDisk.makeFolder),
-    rename: counted(realDisk.rename),
-    remove: counted(realDisk.remove),
-    writeDurably: counted(realDisk.writeDurably),
-    syncFolder: counted(realDisk.syncFolder),
-    syncTree: counted(realDisk.syncTree),
+    makeFolder: counted(quickDisk.makeFolder),
+    rename: counted(quickDisk.rename),
+    remove: counted(quickDisk.remove),
+    writeDurably: counted(quickDisk.writeDurably),
+    syncFolder: counted(quickDisk.syncFolder),
+    syncTree: counted(quickDisk.syncTree),
   };
   return { disk, steps: () => done };
 }
@@ -125,7 +136,7 @@ describe('swapIn', () => {
         } catch (error) {
           if (!(error instanceof PowerCut)) throw error;
         }
-        repairOutput(folder, realDisk);
+        repairOutput(folder, quickDisk);
         expect([OLD, NEW].map((whole) => sorted({ ...whole, ...MINE }))).toContainEqual(contentsOf(folder));
       }
     }
