@@ -55,6 +55,8 @@ export interface LabelSettings {
   sizes: LabelSize[];
   /** Left out: sponges alone. */
   sample?: LabelSample;
+  /** Words of names that stand for several ingredients together: ids by word, 'fruit': currants, sultanas. */
+  named?: Record<string, string[]>;
 }
 
 /** A label for a cake box, four to a sheet, and a card to stand beside a cake; our own sizes. */

@@ -28,6 +28,7 @@ export const FLAVOURS: NamedKind = { code: 'flavour-unknown', one: 'flavour', ma
 export const FINISHES: NamedKind = { code: 'finish-unknown', one: 'finish', many: 'finishes' };
 export const OVENS: NamedKind = { code: 'oven-unknown', one: 'oven', many: 'ovens' };
 export const ORDERS: NamedKind = { code: 'order-unknown', one: 'order', many: 'orders' };
+export const INGREDIENTS: NamedKind = { code: 'ingredient-unknown', one: 'ingredient', many: 'ingredients' };
 export const TINS: NamedKind = { code: 'tin-unknown', one: 'tin', many: 'tins' };
 
 /** One name, known or refused; one that is there but broken, or among names nobody could read, fails without a word. */

@@ -13,7 +13,7 @@ import {
 } from '../domain/label-settings.ts';
 import type { FinishAsk } from '../domain/order.ts';
 import { type Result, succeed } from '../domain/result.ts';
-import { FINISHES, type KnownNames, TINS } from './known-names.ts';
+import { FINISHES, INGREDIENTS, type KnownNames, readNames, TINS } from './known-names.ts';
 import { readFinishAsks } from './order-finishes.ts';
 import { readName } from './order-names.ts';
 import { error, refuse } from './problems.ts';
@@ -72,6 +72,19 @@ export function readBusiness(reader: YamlReader): Business | null {
 export interface LabelNames {
   tins: KnownNames;
   finishes: KnownNames;
+  ingredients: KnownNames;
+}
+
+/** What a word in the name of a food stands for: a kind of ingredients, told as one percentage. */
+function readNamed(reader: YamlReader, { ingredients }: LabelNames): LabelSettings['named'] {
+  if (!reader.has('label', 'named')) return undefined;
+  const words = reader.keys('label', 'named');
+  return Object.fromEntries(
+    words.map((word) => [
+      word.toLowerCase(),
+      readNames(reader, ['label', 'named', word], INGREDIENTS, ingredients),
+    ]),
+  );
 }
 
 function readSample(reader: YamlReader, names: LabelNames): LabelSample | undefined {
@@ -115,13 +128,16 @@ export function readLabelSettings(reader: YamlReader, names: LabelNames): LabelS
     mayContain: ALLERGENS.filter((allergen) => mayContain.includes(allergen)),
     xHeightMm: readXHeight(reader, rules, packSurfaceCm2),
     sizes: sizes.length > 0 ? sizes : USUAL_LABEL.sizes,
-    ...present<Pick<LabelSettings, 'durabilityDays' | 'storage' | 'packSurfaceCm2' | 'sample'>>({
+    ...present<Pick<LabelSettings, 'durabilityDays' | 'storage' | 'packSurfaceCm2' | 'sample' | 'named'>>({
       durabilityDays: reader.parsed(parseDays, 'label', 'durability'),
       storage: reader.text('label', 'storage'),
       packSurfaceCm2,
       sample: readSample(reader, names),
+      named: readNamed(reader, names),
     } as {
-      [K in 'durabilityDays' | 'storage' | 'packSurfaceCm2' | 'sample']: LabelSettings[K] | undefined;
+      [K in 'durabilityDays' | 'storage' | 'packSurfaceCm2' | 'sample' | 'named']:
+        | LabelSettings[K]
+        | undefined;
     }),
   };
 }

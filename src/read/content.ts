@@ -112,6 +112,7 @@ export async function readContent(folder: string): Promise<ReadOutcome> {
     flavours: namesOf(flavours),
     finishes: namesOf(finishes),
     tins: { ids: kitchen.tins.map(({ id }) => id), broken: kitchen.brokenTins },
+    ingredients: { ids: shelf.ingredients.map(({ id }) => id), broken: shelf.broken },
     bunTins: { ids: kitchen.bunTins.map(({ id }) => id), broken: kitchen.brokenBunTins },
   };
   const label = kitchen.extras?.label(names);

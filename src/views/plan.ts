@@ -90,7 +90,7 @@ function portionsOf(tin: TinCount['tin'], size: PortionSize | undefined): number
   const key = JSON.stringify([tin.shape, tin.depthMm, size]);
   const found = known.get(key);
   if (found !== undefined) return found;
-  const portions = tin.shape.kind === 'dome' ? null : (tinPortions(tin, size)?.rows.good ?? null);
+  const portions = tinPortions(tin, size)?.rows.good ?? null;
   known.set(key, portions);
   return portions;
 }

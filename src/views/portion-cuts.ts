@@ -33,7 +33,7 @@ function ringsGuide({ rings }: TinPortions, tin: Tin, words: PortionsWords): Rin
   };
 }
 
-/** Null for a tin without a plan. */
+/** Null for a tin whose cake is not cut in pieces. */
 export function tinCut(tin: Tin, size: PortionSize, words: PortionsWords): TinCut | null {
   const portions = tinPortions(tin, size);
   if (portions === null) return null;

@@ -1,5 +1,6 @@
 /** Portions: what every tin serves, cut in rows and in rings, and which tins to stack for how many. */
 
+import { isHalfSphere } from '../compute/portions/tin-portions.ts';
 import { TIER_STEP_MM } from '../compute/stacks/tier-stands.ts';
 import type { Content } from '../domain/content.ts';
 import type { PortionSize } from '../domain/portion.ts';
@@ -21,16 +22,13 @@ export type PortionsContent = StackContent & Pick<Content, 'portionSizes'>;
 const GUESTS: readonly number[] = [10, 20, 30, 40, 50, 60, 80, 100, 120];
 const STACKS_EACH = 3;
 
-/** A half sphere seen from above is a round, but its outer pieces would be crumbs. */
-const isCut = ({ shape }: Tin): boolean => shape.kind !== 'dome';
-
 function portionRow(
   tin: Tin,
   sizes: readonly PortionSize[],
   words: Words,
   portionsWords: PortionsWords,
 ): PortionRow | null {
-  const cuts = isCut(tin) ? sizes.flatMap((size) => tinCut(tin, size, portionsWords) ?? []) : [];
+  const cuts = sizes.flatMap((size) => tinCut(tin, size, portionsWords) ?? []);
   if (cuts.length < sizes.length || cuts.length === 0) return null;
   return {
     id: tin.id,
@@ -93,7 +91,7 @@ function worked(content: PortionsContent): PortionsView {
       .filter(({ row }) => row === null)
       .map(({ tin }) => ({
         id: tin.id,
-        text: isCut(tin) ? own.leftOut(tin.name) : own.leftOutDome(tin.name),
+        text: isHalfSphere(tin) ? own.leftOutDome(tin.name) : own.leftOut(tin.name),
       })),
     notes: [
       own.notes.counted,

@@ -54,8 +54,7 @@ describe('checkedOrder', () => {
     ]);
   });
 
-  it('needs a tier', () =>
-    expect(codes({ tiers: [], keepsTopTier: false })).toEqual(['order-without-cake']));
+  it('needs a tier', () => expect(codes({ tiers: [], keepsTopTier: false })).toEqual(['order-without-cake']));
 });
 
 describe('isLocalTime', () => {

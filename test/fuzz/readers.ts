@@ -50,7 +50,7 @@ function readKitchen(text: string, known: KnownToReaders): Answer {
   if (extras === null) return { value: null, problems };
   const names = { ...known.order, orders: { ids: ['fair-trays'], broken: [] } };
   const printables = extras.printables(names);
-  const label = extras.label(names);
+  const label = extras.label({ ...names, ingredients: { ids: ['caster-sugar'], broken: null } });
   const { finishing, altitudeM, booklet, costs, work, times, business, portionSizes } = extras;
   const more = {
     finishing,

@@ -16,6 +16,7 @@ tins: [{ id: round-20, name: Round, shape: round, across: 20 cm, depth: 75 mm }]
 const NAMES = {
   tins: { ids: ['round-20'], broken: [] },
   finishes: { ids: ['jam'], broken: [] },
+  ingredients: { ids: ['sultanas', 'currants'], broken: [] },
 };
 
 function read(more: string) {
@@ -41,6 +42,19 @@ describe('a kitchen that says nothing of its trade', () => {
       [25.4, 25.4],
     ]);
     expect(label).toMatchObject({ rules: 'UK', sale: 'made to order', xHeightMm: 1.2 });
+  });
+});
+
+describe('words of names that stand for several ingredients', () => {
+  it('are read with the ingredients they stand for, each of which must be on the shelf', () => {
+    const { label, problems } = read('label: { named: { Fruit: [sultanas, currants] } }');
+    expect(problems).toEqual([]);
+    expect(label.named).toEqual({ fruit: ['sultanas', 'currants'] });
+    const other = parseKitchenYaml(`${BASE}label: { named: { fruit: [sultana] } }`, 'kitchen.yaml');
+    other.extras?.label(NAMES);
+    expect(other.problems.map(({ code, hint }) => [code, hint])).toEqual([
+      ['ingredient-unknown', "Did you mean 'sultanas'?"],
+    ]);
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { outlineBounds } from '../../src/compute/outline/index.ts';
 import { planWeek } from '../../src/compute/timeline/plan-week.ts';
 import { standingOutline } from '../../src/views/timetable/oven-plan.ts';
+import { timetableView } from '../../src/views/timetable/timetable.ts';
 import { BIRTHDAY, FAIR, ROOM, THREE_TIERS, tin, work } from '../compute/timeline/sample-week.ts';
 import { sampleTimetable } from '../samples/timetable.ts';
 
@@ -51,6 +52,31 @@ describe('the timetable of a week', () => {
     const early = rows.find(({ kind, forText }) => kind === 'weigh-out' && forText === 'R-1043');
     expect(early?.notes).toEqual([
       'Mixed much later: eggs, milk and the like stay in the fridge until 07:05 on Friday.',
+    ]);
+  });
+
+  it('says of a bowlful made in goes which go it is and how much of every weight', () => {
+    // Two cakes from one tin: 1,000 g each in the sample, so half of the bowlful's 2,000 g at a time.
+    const single = { ...tin('round-8'), owned: 1 };
+    const twice = { ...BIRTHDAY, tiers: BIRTHDAY.tiers.map((tier) => ({ ...tier, tin: single, count: 2 })) };
+    const made = planWeek(work(twice), ROOM);
+    if (!made.ok) throw new Error('no plan');
+    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+    const split = timetableView({
+      id: 'x',
+      title: 'X',
+      kitchen,
+      work: work(twice),
+      room: ROOM,
+      plan: made.value,
+    });
+    const notes = split.days
+      .flatMap((day) => day.rows)
+      .filter(({ kind }) => kind === 'mix')
+      .map((row) => row.notes[0]);
+    expect(notes).toEqual([
+      'Go 1 of 2: 1,000\u00a0g of the bowlful’s 2,000\u00a0g, because its tins do not go into the oven together. Weigh 50 % of every amount; of the eggs too, beaten first.',
+      'Go 2 of 2: 1,000\u00a0g of the bowlful’s 2,000\u00a0g, because its tins do not go into the oven together. Weigh 50 % of every amount; of the eggs too, beaten first.',
     ]);
   });
 

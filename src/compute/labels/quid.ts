@@ -30,8 +30,11 @@ const shares = (words: ReadonlySet<string>, text: string): boolean =>
   wordsOf(text).some((word) => words.has(word));
 
 /** What the words of the food's name point at; flavourings weighed on the fine scale are left out. */
-function namedIn({ foodName, finishes }: LabelInput, bowl: Bowl): string[] {
-  const words = new Set(wordsOf(promisedIn(foodName)));
+function namedIn(input: LabelInput, bowl: Bowl): string[] {
+  const { foodName, finishes, settings } = input;
+  const promised = wordsOf(promisedIn(foodName));
+  const kinds = Object.keys(settings.named ?? {}).filter((word) => promised.includes(singular(word)));
+  const words = new Set(promised.filter((word) => !kinds.some((kind) => singular(kind) === word)));
   const used = new Map(bowl.lines.map(({ ingredient }) => [ingredient.id, ingredient]));
   const bulky = [...used.values()].filter(({ fine, role }) => !fine && role !== 'raising');
   const things = [
@@ -46,10 +49,20 @@ function namedIn({ foodName, finishes }: LabelInput, bowl: Bowl): string[] {
   const parts = bulky.flatMap(({ compound = [] }) =>
     compound.map(({ name }) => name).filter((name) => shares(open, name)),
   );
-  return [...new Set([...things.map(({ id }) => id), ...parts])];
+  return [...new Set([...kinds, ...things.map(({ id }) => id), ...parts])];
 }
 
 const sameName = (one: string, other: string): boolean => singular(one) === singular(other);
+
+/** Of a kind of ingredients, all together, g; null for what is no kind. */
+function kindG({ settings }: LabelInput, bowl: Bowl, name: string): number | null {
+  const ids = settings.named?.[name];
+  if (ids === undefined) return null;
+  return bowl.lines.reduce(
+    (sum, { ingredient, grams }) => sum + (ids.includes(ingredient.id) ? grams : 0),
+    0,
+  );
+}
 
 function partG(bowl: Bowl, name: string): number {
   const inIngredient = ({ compound = [] }: Ingredient): number =>
@@ -68,13 +81,16 @@ export interface Quids {
 /** The list with its percentages, and those that no entry carries. */
 export function withQuids(entries: readonly LabelEntry[], input: LabelInput, bowl: Bowl): Quids {
   const named = input.named ?? namedIn(input, bowl);
+  const single = named.filter((one) => kindG(input, bowl, one) === null);
   const isNamed = ({ name, ingredientIds }: LabelEntry): boolean =>
-    named.some((one) => ingredientIds.includes(one) || sameName(one, name));
+    single.some((one) => ingredientIds.includes(one) || sameName(one, name));
   const carried = entries.map((entry) =>
     isNamed(entry) ? { ...entry, quid: quantiseRatio(entry.bowlG / bowl.finishedG) } : entry,
   );
   const per100G = (grams: number): number => quantiseG((grams / bowl.finishedG) * 100);
   const loose = named.flatMap((name): LooseQuid[] => {
+    const kind = kindG(input, bowl, name);
+    if (kind !== null) return kind > 0 ? [{ name, per100G: per100G(kind) }] : [];
     const uses = input.finishes.filter(({ finish }) => finish.id === name);
     const first = uses[0];
     // A finish that is one bought thing stands in the list with its percentage already.

@@ -49,8 +49,7 @@ function adviceFor(
 
 function portionsOf(order: Order, tin: Tin, { portionSizes }: OrderContent): [number | null, number | null] {
   const size = portionSizes.find(({ id }) => id === (order.portions?.size ?? 'dessert'));
-  // A half sphere is cut like an orange, into as many pieces as there are guests.
-  const cut = size === undefined || tin.shape.kind === 'dome' ? null : tinPortions(tin, size);
+  const cut = size === undefined ? null : tinPortions(tin, size);
   return [cut?.rows.good ?? null, cut?.rings?.total ?? null];
 }
 

@@ -1,4 +1,8 @@
-/** How many portions does the cake from a tin give? In rows for every shape that has a plan, in rings for rounds. */
+/**
+ * How many portions does the cake from a tin give? In rows for every shape that has a plan, in rings for rounds. A half
+ * sphere is cut like an orange, into as many pieces as there are guests: seen from above it is a round, but its outer
+ * pieces would be crumbs.
+ */
 import type { Outline } from '../../domain/outline.ts';
 import type { PortionSize } from '../../domain/portion.ts';
 import type { TinForm } from '../../domain/tin.ts';
@@ -15,10 +19,12 @@ export interface TinPortions {
   rings: RingCut | null;
 }
 
-/** Rings are as deep as a portion is long, slices as wide as it is short. Null for a tin without a plan. */
+export const isHalfSphere = ({ shape }: Pick<TinForm, 'shape'>): boolean => shape.kind === 'dome';
+
+/** Rings are as deep as a portion is long, slices as wide as it is short. Null for a tin without a plan and for a half sphere. */
 export function tinPortions(tin: TinForm, size: PortionSize): TinPortions | null {
   const outline = tinOutline(tin);
-  if (outline === null) return null;
+  if (outline === null || isHalfSphere(tin)) return null;
   const rings = tin.shape.kind === 'round' ? ringCut(tin.shape.acrossMm, size.longMm, size.shortMm) : null;
   return { size, outline, rows: bestGridCut(outline, size.shortMm, size.longMm), rings };
 }

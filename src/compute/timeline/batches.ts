@@ -143,7 +143,7 @@ function shares(found: readonly BatchTin[][]): number[] {
 
 const splitWarning = (bowlful: Bowlful, count: number): Warning => ({
   code: 'mixed-in-parts',
-  message: `${bowlful.name} is mixed in ${count} goes: its tins do not go into the oven together`,
+  message: `${bowlful.name} is mixed in ${count} goes, because its tins do not go into the oven together: the timetable says how much at a time`,
 });
 
 /** All batches; each goes into the oven by itself if its tins do at all. */

@@ -60,6 +60,16 @@ const label = keys({
   })
     .optional()
     .meta({ description: 'The cake that labels are shown for while there is no order' }),
+  named: z
+    .record(
+      z.string().regex(/\S/).max(40),
+      z.array(line('An ingredient', 'sultanas')).min(1).meta({ description: 'Ingredients counted together' }),
+    )
+    .optional()
+    .meta({
+      description:
+        'Words of a food’s name that stand for several ingredients: fruit in a fruit cake. Their percentage is told together',
+    }),
 });
 
 const portion = keys({

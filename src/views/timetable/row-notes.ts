@@ -1,5 +1,6 @@
 /** What stands below a line: what waits until when, what stays cold, where the places in the oven are. */
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
+import { formatWholeGrams } from '../../wording/mass.ts';
 import { formatShare } from '../../wording/number.ts';
 import type { WaitKind } from '../../wording/timetable/index.ts';
 import { untilText } from './local-clock.ts';
@@ -64,14 +65,30 @@ function coldNotes(step: Step, source: TimetableSource): string[] {
   return [words.keepCold(untilText(room.calendar, out, step.to, words))];
 }
 
+/** A bowlful whose tins do not bake together is made in goes: which one this is, and how much of every weight. */
+function partNotes({ kind, share, bowlfulId, loadId }: Step, source: TimetableSource): string[] {
+  const bowlful = source.bowlfulOf(bowlfulId);
+  if ((kind !== 'weigh-out' && kind !== 'mix') || share === 1 || bowlful === undefined) return [];
+  const goes = source.plan.steps.filter((step) => step.kind === 'mix' && step.bowlfulId === bowlfulId);
+  const grams = (massG: number): string => `${formatWholeGrams(massG)}\u00a0g`;
+  return [
+    source.words.part({
+      at: goes.findIndex((step) => step.loadId === loadId) + 1,
+      of: goes.length,
+      now: grams(bowlful.massG * share),
+      whole: grams(bowlful.massG),
+      share: formatShare(share),
+    }),
+  ];
+}
+
 /** Notes of steps that make one line; `waits` are the waiting steps of the plan. */
 export function notesOf(group: readonly Step[], waits: readonly Step[], source: TimetableSource): string[] {
   const [step] = group;
   if (step === undefined) return [];
   const { words } = source;
-  const isBowl = step.kind === 'weigh-out' || step.kind === 'mix';
   return [
-    ...(isBowl && step.share < 1 ? [words.part(formatShare(step.share))] : []),
+    ...partNotes(step, source),
     ...coldNotes(step, source),
     ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
     ...(isLongBeforeMixing(step, source) ? [] : waitNotes(group, waits, source)),

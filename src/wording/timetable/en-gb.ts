@@ -52,7 +52,8 @@ export const enGbTimetable: TimetableWords = {
     'stack-settles': (until) => `Then leave to settle until ${until}.`,
   },
   untilOn: (clock, weekday) => `${clock} on ${weekday}`,
-  part: (share) => `Only ${share} of that bowlful: its tins do not go into the oven together.`,
+  part: ({ at, of, now, whole, share }) =>
+    `Go ${at} of ${of}: ${now} of the bowlful’s ${whole}, because its tins do not go into the oven together. Weigh ${share} of every amount; of the eggs too, beaten first.`,
   lookAt: (likely, by) => `Likely done at ${likely}, out by ${by}.`,
   keepCold: (until) => `Mixed much later: eggs, milk and the like stay in the fridge until ${until}.`,
   seePlan: (load) => `Places on the shelves: oven plan, ${load.toLowerCase()}.`,

@@ -24,7 +24,7 @@ export const enUsTimetable: TimetableWords = {
     ...gb.wait,
     'cool-in-tin': (until) => `Then cool in the pan until ${until}.`,
   },
-  part: (share) => `Only ${share} of that bowlful: its pans do not go into the oven together.`,
+  part: (go) => gb.part(go).replace('its tins', 'its pans'),
   planLead: (loads) => gb.planLead(loads).replace('tin', 'pan'),
   gaps: (air, wall, width, depth) =>
     usUnitsInSentence(

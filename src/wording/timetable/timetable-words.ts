@@ -64,7 +64,8 @@ export interface TimetableWords {
   wait: Record<WaitKind, (until: string) => string>;
   /** '18:42', and on another day '05:00 on Friday'. */
   untilOn: (clock: string, weekday: string) => string;
-  part: (share: string) => string;
+  /** A bowlful made in several goes: which this is, of how many; g of batter now and of all; share of every weight. */
+  part: (go: { at: number; of: number; now: string; whole: string; share: string }) => string;
   lookAt: (likely: string, by: string) => string;
   /** Weighed out long before it is mixed. */
   keepCold: (until: string) => string;

@@ -179,6 +179,44 @@ describe('a percentage', () => {
   });
 });
 
+describe('a kind of ingredients', () => {
+  const shelf = [...SHELF, shelfItem('sultanas'), shelfItem('currants'), shelfItem('fruit-sugar')];
+  const fruit = (named: Record<string, string[]> | undefined, foodName: string) =>
+    made({
+      foodName,
+      named: null,
+      finishes: [],
+      ingredients: shelf,
+      settings: { ...labelInput().settings, ...(named ? { named } : {}) },
+      sponges: [
+        {
+          name: 'Fruit cake',
+          formula: [
+            ...SPONGE,
+            { ingredientId: 'sultanas', grams: 300 },
+            { ingredientId: 'currants', grams: 200 },
+          ],
+          waterLossShare: 0,
+          keepsDays: 90,
+        },
+      ],
+    });
+
+  it('has one percentage together where the name tells of the kind', () => {
+    // 1,000 g of sponge and 500 g of fruit: a third of 1,500 g. Regulation (EU) No 1169/2011 Article 22 names a
+    // category of ingredients as it does an ingredient (from memory).
+    const kinds = { fruit: ['sultanas', 'currants'] };
+    expect(fruit(kinds, 'Rich fruit cake').looseQuids).toEqual([{ name: 'fruit', per100G: 33.333 }]);
+    expect(fruit(kinds, 'Rich fruit cake').entries.every(({ quid }) => quid === null)).toBe(true);
+    expect(fruit(kinds, 'Plain cake').looseQuids).toEqual([]);
+    expect(fruit(undefined, 'Rich fruit cake').looseQuids).toEqual([]);
+    // A name that tells of one of them too has both.
+    const both = fruit(kinds, 'Fruit cake with sultanas');
+    expect(both.looseQuids.map(({ name }) => name)).toEqual(['fruit']);
+    expect(both.entries.filter(({ quid }) => quid !== null).map(({ name }) => name)).toEqual(['sultanas']);
+  });
+});
+
 describe('an allergen', () => {
   it('is set apart in the name that tells of it, and follows the name that does not', () => {
     const label = made({

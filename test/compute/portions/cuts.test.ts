@@ -8,6 +8,7 @@ import {
   gridCutAt,
 } from '../../../src/compute/portions/grid-cut.ts';
 import { ringCut } from '../../../src/compute/portions/ring-cut.ts';
+import { tinPortions } from '../../../src/compute/portions/tin-portions.ts';
 import { tinOutline } from '../../../src/compute/shapes/index.ts';
 import type { Outline } from '../../../src/domain/outline.ts';
 
@@ -39,6 +40,16 @@ function sampledShare(piece: GridPiece, cut: GridCut, radius: number): number {
   }
   return inside / (n * n);
 }
+
+describe('a half sphere', () => {
+  it('is not counted in pieces by anybody: it is cut like an orange', () => {
+    const size = { id: 'dessert' as const, name: 'Dessert', shortMm: 25.4, longMm: 50.8 };
+    expect(tinPortions({ shape: { kind: 'dome', acrossMm: 152.4 }, depthMm: 76.2 }, size)).toBeNull();
+    expect(
+      tinPortions({ shape: { kind: 'round', acrossMm: 152.4 }, depthMm: 76.2 }, size)?.rows.good,
+    ).toBeGreaterThan(0);
+  });
+});
 
 describe('portions from a round', () => {
   it.each(rows)('grid on the centre, $D_in in', (row) => {
