@@ -9,6 +9,7 @@ import { planInOunces } from '../views/in-ounces.ts';
 import { type MixJson, mixJson } from '../views/mix-json.ts';
 import { type Planned, plan } from '../views/plan.ts';
 import type { PlanView } from '../views/plan.types.ts';
+import { type PlanCost, planCost } from '../views/plan-cost.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
 import type { StackAnswerView } from '../views/portions.types.ts';
 import { type RecipeBakes, recipeBakes } from '../views/recipe-bakes.ts';
@@ -30,6 +31,8 @@ export interface PlanAnswer {
   view: PlanView;
   /** What it was worked out from, for its working. */
   worked: Pick<Planned, 'input' | 'mix'>;
+  /** What its ingredients cost; null while nothing has a price. */
+  cost: PlanCost | null;
   /** The same answer as `mix --json` gives. */
   json: MixJson;
 }
@@ -52,6 +55,7 @@ export function planAnswer(state: PlanState, published: PlannerContent): Result<
   return succeed({
     view: state.mass === 'oz' ? planInOunces(view) : view,
     worked: { input, mix },
+    cost: planCost(planned.value, content, content.currency),
     json: mixJson(mix, {
       finishedHeightMm: heightMm ?? recipe.finishedHeightMm,
       egg,

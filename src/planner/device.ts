@@ -8,14 +8,18 @@ const isText = (value: unknown): value is string => typeof value === 'string';
 const isCount = (value: unknown): value is number =>
   typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= 99;
 
+const entriesOf = (value: unknown): [string, unknown][] =>
+  typeof value === 'object' && value !== null ? Object.entries(value) : [];
+
 /** Whatever an older version or a curious hand left there, only what fits is taken. */
 export function ownKitchenFrom(kept: unknown): OwnKitchen {
   if (typeof kept !== 'object' || kept === null) return NO_OWN_KITCHEN;
-  const { owned, tins, egg, bowl, step, file } = kept as Partial<Record<keyof OwnKitchen, unknown>>;
-  const counts = typeof owned === 'object' && owned !== null ? Object.entries(owned) : [];
+  const { owned, tins, egg, bowl, step, file, prices } = kept as Partial<Record<keyof OwnKitchen, unknown>>;
   const described = Array.isArray(tins) ? (tins as unknown[]) : [];
   return {
-    owned: Object.fromEntries(counts.filter((entry): entry is [string, number] => isCount(entry[1]))),
+    owned: Object.fromEntries(
+      entriesOf(owned).filter((entry): entry is [string, number] => isCount(entry[1])),
+    ),
     tins: described.flatMap((tin) => {
       const { description, owned: count } = (tin ?? {}) as Record<string, unknown>;
       return isText(description) && isCount(count) ? [{ description, owned: count }] : [];
@@ -24,6 +28,9 @@ export function ownKitchenFrom(kept: unknown): OwnKitchen {
     bowl: isText(bowl) ? bowl : '',
     step: isText(step) ? step : '',
     file: isText(file) ? file : '',
+    prices: Object.fromEntries(
+      entriesOf(prices).filter((entry): entry is [string, string] => isText(entry[1])),
+    ),
   };
 }
 

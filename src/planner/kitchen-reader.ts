@@ -2,22 +2,25 @@
  * The script that is fetched when somebody opens a kitchen.yaml or makes an order of a plan: the build's own readers,
  * on the device.
  */
-import { POUNDS } from '../domain/money.ts';
+import type { Currency } from '../domain/money.ts';
 import type { Order } from '../domain/order.ts';
 import type { OrderWeek } from '../domain/order-week.ts';
 import type { Outline } from '../domain/outline.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
 import type { WorkSettings } from '../domain/work-settings.ts';
+import { parseIngredientsYaml } from '../parse/ingredients.ts';
 import { parseKitchenYaml } from '../parse/kitchen.ts';
 import type { KnownNames } from '../parse/known-names.ts';
 import { orderWeeks } from '../parse/order-weeks.ts';
 import { parseOrderYaml } from '../parse/orders.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
+import { packsText } from './own-prices.ts';
 
 declare global {
   interface Window {
     tinwrightReadKitchen?: typeof readKitchen;
     tinwrightReadOrder?: typeof readOrder;
+    tinwrightReadPrices?: typeof readPrices;
   }
 }
 
@@ -29,6 +32,18 @@ export function readKitchen(text: string, outlines: readonly { id: string; outli
     new Map(outlines.map(({ id, outline }) => [id, { id, outline, sized: true }])),
   );
   return { kitchen, problems };
+}
+
+/** The prices of an ingredients.yaml as the planner keeps them, and what is wrong with the file. */
+export function readPrices(text: string, currency: Currency) {
+  const { ingredients, problems } = parseIngredientsYaml(text, 'ingredients.yaml', currency);
+  const prices = ingredients.flatMap(({ id, packs }): [string, string][] =>
+    packs === undefined ? [] : [[id, packsText(packs, currency)]],
+  );
+  return {
+    prices: Object.fromEntries(prices),
+    problems: problems.filter(({ severity }) => severity === 'error'),
+  };
 }
 
 export interface ReadOrder {
@@ -55,8 +70,7 @@ export function readOrder(
     flavours: names(flavours),
     finishes: names(finishes),
     found: { tins: kitchen.tins, bunTins, recipes, finishes },
-    // Nothing is charged in a plan.
-    currency: POUNDS,
+    currency: content.currency,
     timeZone: work.timeZone,
   });
   if (order === null) return fail(...problems);
@@ -69,4 +83,5 @@ export function readOrder(
 if (typeof window !== 'undefined') {
   window.tinwrightReadKitchen = readKitchen;
   window.tinwrightReadOrder = readOrder;
+  window.tinwrightReadPrices = readPrices;
 }

@@ -26,9 +26,14 @@ export interface OwnKitchen {
   step: string;
   /** Text of a kitchen.yaml that was opened; it takes the published kitchen's place. Empty for none. */
   file: string;
+  /** Packs and prices by ingredient: '500 g 1.05, 1 kg 1.69'. */
+  prices: Record<string, string>;
 }
 
-export const NO_OWN_KITCHEN: OwnKitchen = { owned: {}, tins: [], egg: '', bowl: '', step: '', file: '' };
+export const NO_OWN_KITCHEN: OwnKitchen = {
+  ...{ owned: {}, tins: [], egg: '', bowl: '', step: '', file: '' },
+  prices: {},
+};
 
 export interface KitchenHere {
   kitchen: Kitchen;

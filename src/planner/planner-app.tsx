@@ -6,12 +6,15 @@ import { portionsWordsFor } from '../wording/portions/index.ts';
 import { planAnswer, told } from './answer.ts';
 import { keepKitchen, keptKitchen } from './device.ts';
 import { kitchenHere, type OwnKitchen } from './own-kitchen.ts';
+import { withOwnPrices } from './own-prices.ts';
 import { AnswerPanel } from './parts/answer-panel.tsx';
 import { EggsFound, PortionsFound } from './parts/found-list.tsx';
 import { Options } from './parts/options.tsx';
 import { OtherTin } from './parts/other-tin.tsx';
+import { OwnPrices } from './parts/own-prices.tsx';
 import { OwnSettings } from './parts/own-settings.tsx';
 import type { PartProps } from './parts/part-props.ts';
+import { CostOfPlan } from './parts/plan-cost.tsx';
 import { PrintHere } from './parts/print-here.tsx';
 import { RecipeChoice } from './parts/recipe-choice.tsx';
 import { Said } from './parts/said.tsx';
@@ -72,6 +75,7 @@ function Answer({ state, content, words, answer }: PartProps & { answer: Answere
   return (
     <>
       <AnswerPanel view={answer.value.view} words={words} unit={state.mass} sizeName={sizeName} />
+      {answer.value.cost !== null && <CostOfPlan cost={answer.value.cost} words={words} />}
       <Working answer={answer.value} words={words} />
     </>
   );
@@ -111,7 +115,14 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
   const opened = useOpenedKitchen(own.file, published);
   const base = opened.kitchen ?? published.kitchen;
   const here = useMemo(() => kitchenHere(base, own, published.outlines), [base, own, published]);
-  const content = useMemo(() => ({ ...published, kitchen: here.kitchen }), [published, here]);
+  const priced = useMemo(
+    () => withOwnPrices(published.ingredients, own.prices, published.currency),
+    [published, own.prices],
+  );
+  const content = useMemo(
+    () => ({ ...published, kitchen: here.kitchen, ingredients: priced.ingredients }),
+    [published, here, priced],
+  );
   const answer = useMemo(() => (state.ask === 'tins' ? planAnswer(state, content) : null), [state, content]);
   const props: PartProps = { state, change, content, words };
   const [atWorktop, setAtWorktop] = useState(false);
@@ -150,6 +161,7 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
           problems={[...opened.problems, ...here.problems]}
           words={words}
         />
+        <OwnPrices {...props} own={own} changeOwn={changeOwn} answer={answer} problems={priced.problems} />
       </div>
       <div class="answering">
         <h2 id="plan" tabIndex={-1}>

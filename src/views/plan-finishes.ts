@@ -35,7 +35,7 @@ export interface CakeToFinish extends TinCount {
 }
 
 /** What goes on the cakes of one tin: what is chosen, and the bead that a soft filling needs. */
-interface Finished {
+export interface FinishedCakes {
   cake: CakeToFinish;
   finishes: TierFinish[];
 }
@@ -45,7 +45,7 @@ export function finishedCakes(
   choices: readonly FinishChoice[],
   cakes: readonly CakeToFinish[],
   { finishes, finishing }: Pick<PlanFinishInput, 'finishes' | 'finishing'>,
-): Finished[] {
+): FinishedCakes[] {
   const known = choices.filter(({ finishId }) => finishes.some(({ id }) => id === finishId));
   return cakes.map((cake) => ({
     cake,
@@ -58,7 +58,7 @@ const sum = (values: readonly number[]): number => quantiseG(values.reduce((all,
 /** One finish in one use, over all cakes that take any of it. */
 function planFinish(
   { finish, use }: TierFinish,
-  cakes: readonly Finished[],
+  cakes: readonly FinishedCakes[],
   input: PlanFinishInput,
 ): PlanFinish {
   const { kitchen, finishing } = input;
@@ -97,7 +97,7 @@ function planFinish(
 }
 
 /** All finishes that come to something, in the order in which they go on. */
-export function planFinishes(cakes: readonly Finished[], input: PlanFinishInput): PlanFinish[] {
+export function planFinishes(cakes: readonly FinishedCakes[], input: PlanFinishInput): PlanFinish[] {
   const uses = new Map<string, TierFinish>();
   for (const one of cakes.flatMap(({ finishes }) => finishes)) {
     const key = `${one.finish.id}--${one.use}`;
@@ -108,10 +108,10 @@ export function planFinishes(cakes: readonly Finished[], input: PlanFinishInput)
 
 /** Tins whose cakes cannot be finished by sum, in words. */
 export function unfinishedTins(
-  cakes: readonly CakeToFinish[],
+  cakes: readonly FinishedCakes[],
   { kitchen, finishing }: PlanFinishInput,
 ): string[] {
   return cakes
-    .filter((cake) => finishingFor(cake.tin, [], finishing) === null)
-    .map(({ tin }) => planWordsFor(kitchen.locale).unfinished(tin.name));
+    .filter(({ cake }) => finishingFor(cake.tin, [], finishing) === null)
+    .map(({ cake: { tin } }) => planWordsFor(kitchen.locale).unfinished(tin.name));
 }

@@ -30,7 +30,14 @@ import type { Figure } from './figure.ts';
 import { countFigure, heightFigure, shareFigure, totalFigure } from './figures.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import type { PlanLoad, PlanTin, PlanView } from './plan.types.ts';
-import { type FinishChoice, finishedCakes, planFinishes, unfinishedTins } from './plan-finishes.ts';
+import {
+  type CakeToFinish,
+  type FinishChoice,
+  type FinishedCakes,
+  finishedCakes,
+  planFinishes,
+  unfinishedTins,
+} from './plan-finishes.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import { chartId } from './tin-chart.ts';
 
@@ -58,6 +65,8 @@ export interface Planned {
   /** What the mix was worked out from: `planWorking` tells how. */
   input: ChartInput;
   mix: Mix;
+  /** What goes on the cakes. */
+  finished: FinishedCakes[];
   view: PlanView;
 }
 
@@ -122,7 +131,11 @@ function allPortions(tins: readonly PlanTin[]): Figure | null {
   return known.length < tins.length ? null : countFigure(known.reduce((sum, each) => sum + each, 0));
 }
 
-function planView(mix: Mix, input: ChartInput, question: PlanQuestion, content: PlanContent): PlanView {
+function planView(
+  { mix, input, finished }: Omit<Planned, 'view'>,
+  question: PlanQuestion,
+  content: PlanContent,
+): PlanView {
   const { kitchen, recipe, flavours } = input;
   const words = wordsFor(kitchen.locale);
   const formula = chartFormula(input);
@@ -134,14 +147,8 @@ function planView(mix: Mix, input: ChartInput, question: PlanQuestion, content: 
     content.portionSizes.find(({ id }) => id === question.sizeId),
     words,
   );
-  const cakes = mix.tins.map(({ tin, count: cakesOfKind, finishedHeightMm }) => ({
-    tin,
-    count: cakesOfKind,
-    heightMm: finishedHeightMm,
-    layers: recipe.layers,
-  }));
   const finishInput = { ...content, kitchen };
-  const finishes = planFinishes(finishedCakes(question.finishes, cakes, finishInput), finishInput);
+  const finishes = planFinishes(finished, finishInput);
   const finishIds = finishes.flatMap(
     ({ finish }) =>
       content.finishes.find(({ id }) => id === finish.id)?.parts.map(({ ingredientId }) => ingredientId) ??
@@ -166,7 +173,7 @@ function planView(mix: Mix, input: ChartInput, question: PlanQuestion, content: 
     tins,
     surplusText: surplusInWords(mix.surplusG, kitchen.fairyCaseG, words),
     finishes,
-    unfinished: question.finishes.length === 0 ? [] : unfinishedTins(cakes, finishInput),
+    unfinished: question.finishes.length === 0 ? [] : unfinishedTins(finished, finishInput),
     portions: allPortions(tins),
     bake: input.bakes ? chartBake(input.bakes, kitchen.locale) : null,
     warnings: mix.warnings.filter(({ message }) => !own.has(message)),
@@ -203,5 +210,14 @@ export function plan(question: PlanQuestion, content: PlanContent): Result<Plann
       : { ...asked, flavours: input.flavours },
   );
   if (!mix.ok) return mix;
-  return succeed({ input, mix: mix.value, view: planView(mix.value, input, question, content) });
+  const cakes = mix.value.tins.map(
+    ({ tin, count, finishedHeightMm: heightMm }): CakeToFinish => ({
+      tin,
+      count,
+      heightMm,
+      layers: recipe.layers,
+    }),
+  );
+  const worked = { input, mix: mix.value, finished: finishedCakes(question.finishes, cakes, content) };
+  return succeed({ ...worked, view: planView(worked, question, content) });
 }

@@ -1,6 +1,7 @@
 /** What the planner knows of a kitchen: everything that its computations need, as plain data written by the build. */
 import type { Content } from '../domain/content.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
+import type { Currency } from '../domain/money.ts';
 import { methodPieces } from './method-text.ts';
 import type { MethodPiece } from './method-text.types.ts';
 
@@ -20,16 +21,19 @@ export interface PlannerContent
   > {
   /** Each recipe's method in pieces: the recipes themselves come without, so that no Markdown is read on the device. */
   methods: Record<string, MethodPiece[]>;
+  /** What prices are counted in. */
+  currency: Currency;
 }
 
-/** What is on packets and labels stays at home: no sum of the planner asks for it. */
-function forSums({
-  packs: _packs,
-  nutrients: _nutrients,
-  compound: _compound,
-  ...ingredient
-}: Ingredient): Ingredient {
-  return ingredient;
+/**
+ * What is on packets stays at home: no sum of the planner asks for it. Prices go along only where the kitchen shows
+ * what its orders cost.
+ */
+function forSums(
+  { packs, nutrients: _nutrients, compound: _compound, ...ingredient }: Ingredient,
+  publishesPrices: boolean,
+): Ingredient {
+  return publishesPrices && packs !== undefined ? { ...ingredient, packs } : ingredient;
 }
 
 /** What the print shop needs beside the planner's content to make an order of a plan: fetched when somebody does. */
@@ -49,12 +53,12 @@ export function orderHouse({ ingredients, work, times, business, label, booklet 
   return { work, times, business, label, booklet, labelled: Object.fromEntries(labelled) };
 }
 
-/** The planner's part of a kitchen's content; orders, stock and costs stay at home. */
+/** The planner's part of a kitchen's content; orders, stock and what work costs stay at home. */
 export function plannerContent(content: Content): PlannerContent {
   const { kitchen, outlines, flavours, finishing, altitudeM, portionSizes, bakeLog } = content;
   return {
     kitchen,
-    ingredients: content.ingredients.map(forSums),
+    ingredients: content.ingredients.map((item) => forSums(item, content.publishesOrders)),
     outlines,
     recipes: content.recipes.map((recipe) => ({ ...recipe, methodMarkdown: '' })),
     flavours,
@@ -63,6 +67,7 @@ export function plannerContent(content: Content): PlannerContent {
     altitudeM,
     portionSizes,
     bakeLog,
+    currency: content.costs.currency,
     methods: Object.fromEntries(
       content.recipes.map(({ id, methodMarkdown }) => [id, methodPieces(methodMarkdown)]),
     ),

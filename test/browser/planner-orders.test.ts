@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { printFiles } from '../../src/commands/make/print-files.ts';
 import type { Content } from '../../src/domain/content.ts';
 import { readContent } from '../../src/read/content.ts';
+import { ordersView } from '../../src/views/orders.ts';
 import { launchBrowser } from './browser.ts';
 import { openedPlanner } from './planner-page.ts';
 
@@ -74,6 +75,12 @@ describe('a plan as an order', () => {
     expect(order.name).toBe('two-tiers-orange-jam.yaml');
     const content = await kitchenWith('two-tiers-orange-jam', order.bytes.toString('utf8'));
     expect(content.orders[0]?.tiers.map(({ tinId }) => tinId)).toEqual(['round-10', 'round-8']);
+    // What the plan costs on the page is what the order's own cost reckons for its ingredients.
+    const [costed] = ordersView(content).orders;
+    const ingredients = costed?.cost.rows.find(({ kind }) => kind === 'ingredients');
+    expect(await page.locator('.cost b').textContent()).toBe(
+      `${ingredients?.cost.text} of ingredients, as used`,
+    );
     const files = await built(content);
     const sheet = await saved(page, 'Order sheet');
     expect(sheet.bytes.equals(files.get(sheet.name) ?? Buffer.alloc(0)), sheet.name).toBe(true);

@@ -37,6 +37,10 @@ const tin = (page: Page, name: string): Locator => page.getByRole('button', { na
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
+/** The whole answer as it is seen; what is only said aloud comes a moment later. */
+const answerOn = async (page: Page): Promise<string> =>
+  (await page.locator('.answer > :not(.unseen)').allTextContents()).join('\n');
+
 async function textOfPdf(path: string): Promise<string> {
   const { pages } = await readPdf(new Uint8Array(readFileSync(path)));
   return plain(pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' '));
@@ -121,10 +125,10 @@ describe('sending a plan', () => {
     await sent(page).tap();
     await page.getByText('Its address is copied').waitFor();
     const copied = await page.evaluate(() => navigator.clipboard.readText());
-    const told = await page.locator('.answer').textContent();
+    const told = await answerOn(page);
     const other = await openedPlanner(browser, new URL(copied).hash);
     expect(copied.startsWith(fileAddress('planner.html'))).toBe(true);
-    expect(await other.page.locator('.answer').textContent()).toBe(told);
+    expect(await answerOn(other.page)).toBe(told);
     expect([...faults, ...other.faults]).toEqual([]);
     await page.context().close();
     await other.page.context().close();
@@ -177,14 +181,14 @@ describe('my own kitchen', () => {
     expect(read.problems).toEqual([]);
     expect(read.kitchen?.egg.size).toEqual({ scheme: 'US', grade: 'large' });
     expect(read.kitchen?.tins.find(({ id }) => id === 'round-6')?.owned).toBe(3);
-    const told = await page.locator('.answer').textContent();
+    const told = await answerOn(page);
     const other = await openedPlanner(browser, '#tins=1+x+round-6');
-    expect(await other.page.locator('.answer').textContent()).not.toBe(told);
+    expect(await answerOn(other.page)).not.toBe(told);
     await other.page.getByText('My tins and settings', { exact: true }).tap();
     const field = other.page.getByLabel('Open a kitchen.yaml');
     await field.setInputFiles({ name: 'kitchen.yaml', mimeType: 'text/yaml', buffer: Buffer.from(text) });
     await other.page.locator('.answer', { hasText: 'US large' }).waitFor();
-    expect(await other.page.locator('.answer').textContent()).toBe(told);
+    expect(await answerOn(other.page)).toBe(told);
     expect(await other.page.getByLabel('How many of Six-inch round').inputValue()).toBe('3');
     await field.setInputFiles({
       name: 'kitchen.yaml',
@@ -195,5 +199,32 @@ describe('my own kitchen', () => {
     expect([...faults, ...other.faults]).toEqual([]);
     await page.context().close();
     await other.page.context().close();
+  });
+
+  it('has its own prices, typed or out of an ingredients.yaml, kept when the page comes again', async () => {
+    const { page, faults } = await openedPlanner(browser, '#tins=1+x+round-6');
+    const total = page.locator('.cost b');
+    const published = await total.textContent();
+    await page.getByText('My prices', { exact: true }).tap();
+    await page.getByLabel('Butter', { exact: true }).fill('250 g 9.00');
+    const typed = await total.textContent();
+    expect(typed).not.toBe(published);
+    await page.reload();
+    await total.waitFor();
+    expect(await total.textContent()).toBe(typed);
+    await page.getByText('My prices', { exact: true }).tap();
+    await page.getByLabel('Open an ingredients.yaml').setInputFiles({
+      name: 'ingredients.yaml',
+      mimeType: 'text/yaml',
+      buffer: readFileSync('content/ingredients.yaml'),
+    });
+    await page.locator('.cost b', { hasText: published ?? '?' }).waitFor();
+    await page.getByLabel('Butter', { exact: true }).fill('250 g dear');
+    await page.locator('.prices .wrong', { hasText: 'Butter' }).waitFor();
+    expect(await page.locator('.cost').textContent()).toContain('No price yet for butter');
+    await page.getByRole('button', { name: 'Forget my prices' }).tap();
+    expect(await total.textContent()).toBe(published);
+    expect(faults).toEqual([]);
+    await page.context().close();
   });
 });

@@ -92,6 +92,7 @@ describe('a kitchen of one’s own', () => {
       bowl: '6.7 l',
       step: '1 g',
       file: '',
+      prices: {},
     };
     const { kitchen, problems } = kitchenHere(content.kitchen, own, content.outlines);
     expect(problems).toEqual([]);

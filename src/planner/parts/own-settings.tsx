@@ -25,7 +25,7 @@ async function opened(
   changeOwn: (next: OwnKitchen) => void,
 ): Promise<void> {
   if (file === undefined) return;
-  changeOwn({ ...NO_OWN_KITCHEN, tins: own.tins, file: await file.text() });
+  changeOwn({ ...NO_OWN_KITCHEN, tins: own.tins, prices: own.prices, file: await file.text() });
 }
 
 const counted = (text: string): number => Math.min(99, Math.max(0, Math.round(Number(text) || 0)));

@@ -138,6 +138,18 @@ export const enGbPlanner: PlannerWords = {
     busy: 'Setting the type …',
     failed: 'The print could not be made: its parts did not load. Try again where there is a signal.',
   },
+  cost: {
+    heading: 'What goes in it costs',
+    total: (money) => `${money} of ingredients, as used`,
+    lead: 'Each at the price of the packs that this plan alone would need. Oven, work and box are not in it.',
+    unpriced: (what) => `No price yet for ${what}.`,
+    prices: 'My prices',
+    pricesLead: 'Packs and what they cost, without a currency sign. Kept on this device only.',
+    example: '500 g 1.05, 1 kg 1.69',
+    eggExample: '6 1.75, 12 3.05',
+    open: 'Open an ingredients.yaml',
+    forget: 'Forget my prices',
+  },
   order: {
     heading: 'As an order',
     lead: 'Say who it is for, as a code, and when it is handed over: the order sheet and the labels print here too. Kept on this device only.',

@@ -135,6 +135,19 @@ export interface PlannerWords {
     busy: string;
     failed: string;
   };
+  cost: {
+    heading: string;
+    /** '£5.42 of ingredients, as used.' */
+    total: (money: string) => string;
+    lead: string;
+    unpriced: (what: string) => string;
+    prices: string;
+    pricesLead: string;
+    example: string;
+    eggExample: string;
+    open: string;
+    forget: string;
+  };
   order: {
     heading: string;
     lead: string;

@@ -1,0 +1,31 @@
+/** What the ingredients of the plan cost, line by line for whoever opens it. */
+import type { PlanCost } from '../../views/plan-cost.ts';
+import type { PlannerWords } from '../../wording/planner/index.ts';
+
+export function CostOfPlan({ cost, words: { cost: words } }: { cost: PlanCost; words: PlannerWords }) {
+  return (
+    <section class="cost">
+      <h3>{words.heading}</h3>
+      <p>
+        <b>{words.total(cost.total.text)}</b>. {words.lead}
+      </p>
+      <table class="weights">
+        <tbody>
+          {cost.lines.map(({ id, name, amount, cost: each }) => (
+            <tr key={id}>
+              <th scope="row">
+                {name}{' '}
+                <small>
+                  {amount.text}
+                  {amount.unit === 'g' && ' g'}
+                </small>
+              </th>
+              <td>{each.text}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {cost.unpricedText !== null && <p>{words.unpriced(cost.unpricedText)}</p>}
+    </section>
+  );
+}
