@@ -139,6 +139,8 @@ export interface SiteData {
   offline: OfflinePage[];
   find: FindPage[];
   around: AroundWords;
+  /** The paper its prints are kept on a device in: the first of the kitchen's. */
+  ownPaper: string;
   portions: PortionsPage[];
   labels: LabelsPage[];
   labelPages: LabelPage[];
@@ -266,6 +268,7 @@ function pagesData(input: SiteInput): SiteData {
       view.finishes.map((finish) => finishPage(finish, view, finishingWords, site, tables)),
     ),
     around: aroundWordsFor(kitchen.locale),
+    ownPaper: kitchen.paper[0] ?? 'A4',
     glossary: [glossaryPage(kitchen.locale)],
     offline: [offlinePage(kitchen.locale)],
     find: [],

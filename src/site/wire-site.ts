@@ -5,7 +5,7 @@ import type { EleventyConfig } from '@11ty/eleventy';
 import type { Content } from '../domain/content.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
-import { keptFiles, keptPaths, WORKER, workerScript } from './around/offline-worker.ts';
+import { keptFiles, keptPaths, ownPrints, WORKER, workerScript } from './around/offline-worker.ts';
 import { siteAround } from './around/site-around.ts';
 import { siteLists } from './around/site-lists.ts';
 import type { FileWithBytes } from './built-files.ts';
@@ -67,6 +67,7 @@ async function writeLists(folder: string, data: SiteData): Promise<void> {
   await writeAssets(folder, siteLists(data, pages));
   const worker = workerScript(
     await keptFiles(folder, await keptPaths(folder)),
+    await keptFiles(folder, await ownPrints(folder, data.ownPaper)),
     await bundleOf('offline/worker'),
   );
   await writeAssets(folder, [{ path: WORKER, bytes: worker }]);

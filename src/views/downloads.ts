@@ -23,6 +23,8 @@ export interface DownloadLink {
 export interface DownloadGroup {
   title: string;
   about: string;
+  /** All its PDFs together, '12.4 MB'; '' without any. */
+  printsSize: string;
   entries: { title: string; files: DownloadLink[] }[];
 }
 
@@ -39,6 +41,9 @@ function formatBytes(byteCount: number): string {
   if (byteCount >= 1_000_000) return `${formatNumber(byteCount / 1_000_000, 1)} MB`;
   return `${formatNumber(Math.max(1, byteCount / 1000), 0)} kB`;
 }
+
+/** Keeps a group's prints on the device. */
+export const KEEP_SCRIPT = 'script/keep-prints.js';
 
 const baseName = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
 const folderOf = (path: string): string => path.slice(0, Math.max(0, path.lastIndexOf('/')));
@@ -145,6 +150,12 @@ export function filesOfOrder(
   });
 }
 
+/** What it takes to keep the prints of a group on a device. */
+function printsSizeOf(files: readonly BuiltFile[]): string {
+  const prints = files.filter(({ path }) => path.endsWith('.pdf'));
+  return prints.length === 0 ? '' : formatBytes(prints.reduce((sum, { byteCount }) => sum + byteCount, 0));
+}
+
 function chartGroup(
   charts: readonly Named[],
   files: readonly BuiltFile[],
@@ -153,6 +164,7 @@ function chartGroup(
   const link = downloadLinkIn(words);
   return {
     ...words.charts,
+    printsSize: printsSizeOf(charts.flatMap((chart) => filesOfChart(chart.id, files))),
     entries: charts
       .map((chart) => ({ title: chart.name, files: filesOfChart(chart.id, files).map(link) }))
       .filter((entry) => entry.files.length > 0),
@@ -195,6 +207,7 @@ function folderGroup(
   return {
     title,
     about: aboutOf(files, words),
+    printsSize: printsSizeOf(files),
     entries: names.map((name) => ({
       title: known.get(name) ?? name.replaceAll('--', ', ').replaceAll('-', ' '),
       files: files
@@ -230,6 +243,7 @@ export function downloadsView(
       text: words.title,
       description: words.description,
       section: 'downloads',
+      scripts: [KEEP_SCRIPT],
     }),
     groups: [chartGroup(charts, files, words), ...others].filter((group) => group.entries.length > 0),
   };

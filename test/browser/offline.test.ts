@@ -1,61 +1,42 @@
 /** A published site below a sub-path, visited once; then the network is gone. Finding, from disk and without it. */
-import { appendFileSync, cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer, type Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { extname, join } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoOutput } from '../build/support/demo-output.ts';
 import { launchBrowser } from './browser.ts';
+import { type SiteServer, serveSite } from './site-server.ts';
 
-const TYPES: Record<string, string> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css',
-  '.js': 'text/javascript',
-  '.svg': 'image/svg+xml',
-  '.pdf': 'application/pdf',
-};
-const PDF = 'files/print/tin-charts/vanilla-equal-weights-a4.pdf';
-const OTHER_PDF = 'files/print/tin-charts/harvest-fruit-a4.pdf';
+/** Opened while there was a signal. */
+const OPENED = 'files/print/bake-guides/vanilla-equal-weights-a4.pdf';
+/** On the kitchen's own paper: kept by itself. */
+const OWN = 'files/print/tin-charts/harvest-fruit-a4.pdf';
+/** Of a group that was asked for. */
+const ASKED = 'files/print/templates/round-6-a4.pdf';
+const NEVER = 'files/print/tin-charts/harvest-fruit-letter.pdf';
 
-let folder = '';
+let site = '';
 let browser: Browser;
-let server: Server;
-let root = '';
+let server: SiteServer;
 
-function serve(site: string): Promise<Server> {
-  const serving = createServer(({ url = '' }, response) => {
-    const path = new URL(url, 'http://localhost').pathname.replace('/some/where/', '');
-    try {
-      const body = readFileSync(join(site, path));
-      response
-        .writeHead(200, {
-          'content-type': TYPES[extname(path)] ?? 'application/octet-stream',
-          'cache-control': 'no-store',
-        })
-        .end(body);
-    } catch {
-      response.writeHead(404).end();
-    }
-  });
-  return new Promise((resolve) => serving.listen(0, '127.0.0.1', () => resolve(serving)));
-}
+/** The policy that every page states, as a host would send it. */
+const policy = (): string =>
+  /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(
+    readFileSync(join(site, 'index.html'), 'utf8'),
+  )?.[1] ?? '';
+
+const HEADERS = { 'cache-control': 'no-store' };
 
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'tinwright-offline-'));
-  cpSync(join(demoOutput(), 'site'), folder, { recursive: true });
+  site = join(demoOutput(), 'site');
   browser = await launchBrowser();
-  server = await serve(folder);
-  root = `http://127.0.0.1:${(server.address() as AddressInfo).port}/some/where/`;
+  server = await serveSite(site, { headers: { ...HEADERS, 'content-security-policy': policy() } });
 });
 
 afterAll(async () => {
   await browser?.close();
-  server?.closeAllConnections();
-  server?.close();
-  rmSync(folder, { recursive: true, force: true });
+  await server?.close();
 });
 
 /** Until the worker has kept the site and answers for the page. */
@@ -63,19 +44,55 @@ const kept = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, { timeout: 60_000 });
 
 const statusOf = (page: Page, path: string): Promise<number> =>
-  page.evaluate((address) => fetch(address).then(({ status }) => status), `${root}${path}`);
+  page.evaluate((address) => fetch(address).then(({ status }) => status), `${server.address}${path}`);
+
+const textOf = (page: Page, path: string): Promise<string> =>
+  page.evaluate((address) => fetch(address).then((one) => one.text()), `${server.address}${path}`);
+
+/** Until a print lies on the device. */
+const printKept = (page: Page, path: string): Promise<unknown> =>
+  page.waitForFunction(
+    async (address) =>
+      (await (await caches.open('tinwright-prints')).match(address, { ignoreSearch: true })) !== undefined,
+    `${server.address}${path}`,
+    { timeout: 60_000 },
+  );
+
+/** The site's next edition: one page and one print have changed, and with them the worker's list. */
+function nextEdition(): Map<string, string> {
+  const worker = readFileSync(join(site, 'offline-worker.js'), 'utf8')
+    .replace(/tinwrightEdition="\w+"/, 'tinwrightEdition="new"')
+    .replace(/("glossary\.html":)"\w+"/, '$1"new"')
+    .replace(new RegExp(`("${OWN}":)"\\w+"`), '$1"new"');
+  return new Map([
+    ['offline-worker.js', worker],
+    ['glossary.html', `${readFileSync(join(site, 'glossary.html'), 'utf8')}<!-- printed again -->`],
+    [OWN, '%PDF-1.7 drawn again'],
+    [OPENED, '%PDF-1.7 drawn again'],
+  ]);
+}
 
 describe('a site visited once', () => {
-  it('is there without the network, all but prints never opened; a new edition waits to be asked', async () => {
+  it('is there without the network, with its tin charts and the prints one asked for; a new edition waits', async () => {
     const context = await browser.newContext();
     const page = await context.newPage();
-    await page.goto(`${root}index.html`);
+    const said: string[] = [];
+    page.on('console', (message) => {
+      if (message.type() === 'error') said.push(message.text());
+    });
+    await page.goto(`${server.address}index.html`);
     await kept(page);
-    expect(await statusOf(page, PDF)).toBe(200);
+    expect(await statusOf(page, OPENED)).toBe(200);
+    await page.goto(`${server.address}downloads.html`);
+    const group = page.locator('main > div', { has: page.locator(`a[href="${ASKED}"]`) });
+    const offer = group.locator('.keep button');
+    await offer.click();
+    await group.getByText('Kept on this device').waitFor({ timeout: 60_000 });
+    await printKept(page, OWN);
+    expect(said).toEqual([]);
     // The server itself goes: no request can be answered by chance.
-    server.closeAllConnections();
-    const { port } = server.address() as AddressInfo;
-    await new Promise((resolve) => server.close(resolve));
+    const port = Number(new URL(server.address).port);
+    await server.close();
     await context.setOffline(true);
     for (const [path, sign] of [
       ['', 'h1'],
@@ -86,46 +103,38 @@ describe('a site visited once', () => {
       ['planner.html#tins=2+x+round-4%2C+2+x+round-6', '.headline'],
       ['find.html#octagon', '#found a'],
     ]) {
-      await page.goto(`${root}${path}`);
+      await page.goto(`${server.address}${path}`);
       await page.waitForSelector(sign ?? '');
     }
-    expect(await statusOf(page, PDF)).toBe(200);
-    expect(await statusOf(page, OTHER_PDF)).toBe(503);
-    await page.goto(`${root}${OTHER_PDF}`);
+    for (const path of [OPENED, OWN, ASKED]) expect(await statusOf(page, path), path).toBe(200);
+    expect(await statusOf(page, NEVER)).toBe(503);
+    await page.goto(`${server.address}${NEVER}`);
     expect(await page.locator('h1').textContent()).toBe('Not on this device');
-    // A new edition: one page has changed, and with it the worker's list.
-    appendFileSync(join(folder, 'glossary.html'), '<!-- printed again -->');
-    const worker = readFileSync(join(folder, 'offline-worker.js'), 'utf8');
-    const changed = worker
-      .replace(/tinwrightEdition="\w+"/, 'tinwrightEdition="new"')
-      .replace(/("glossary\.html":)"\w+"/, '$1"new"');
-    writeFileSync(join(folder, 'offline-worker.js'), changed);
+    await page.goto(`${server.address}downloads.html`);
+    await group.getByRole('button', { name: 'Let them go' }).click();
+    await group.getByRole('button', { name: 'Keep these prints' }).waitFor();
+    expect(await statusOf(page, ASKED)).toBe(503);
     await context.setOffline(false);
-    server = createServer().on('request', (request, response) => {
-      const path = new URL(request.url ?? '', root).pathname.replace('/some/where/', '');
-      try {
-        const type = TYPES[extname(path)] ?? 'application/octet-stream';
-        response.writeHead(200, { 'content-type': type }).end(readFileSync(join(folder, path)));
-      } catch {
-        response.writeHead(404).end();
-      }
-    });
-    await new Promise<void>((resolve) => server.listen(port, '127.0.0.1', resolve));
-    await page.goto(`${root}index.html`);
+    server = await serveSite(site, { headers: HEADERS, port, changed: nextEdition() });
+    await page.goto(`${server.address}index.html`);
     await page.waitForSelector('.fresh button', { timeout: 60_000 });
-    const oldGlossary = await page.evaluate(
-      (at) => fetch(at).then((one) => one.text()),
-      `${root}glossary.html`,
-    );
-    expect(oldGlossary).not.toContain('printed again');
+    expect(await textOf(page, 'glossary.html')).not.toContain('printed again');
     const reloaded = page.waitForEvent('load');
     await page.locator('.fresh button').click();
     await reloaded;
-    const newGlossary = await page.evaluate(
-      (at) => fetch(at).then((one) => one.text()),
-      `${root}glossary.html`,
-    );
-    expect(newGlossary).toContain('printed again');
+    expect(await textOf(page, 'glossary.html')).toContain('printed again');
+    // No old figure is left on the device: both prints are there anew before the signal goes again.
+    for (const path of [OWN, OPENED])
+      await page.waitForFunction(
+        async (address) => {
+          const prints = await caches.open('tinwright-prints');
+          const there = await prints.matchAll(address, { ignoreSearch: true });
+          const texts = await Promise.all(there.map((one) => one.text()));
+          return texts.length > 0 && texts.every((text) => text.includes('drawn again'));
+        },
+        `${server.address}${path}`,
+        { timeout: 60_000 },
+      );
     await context.close();
   });
 });
@@ -133,7 +142,7 @@ describe('a site visited once', () => {
 describe('finding, from disk', () => {
   it('takes the beginning of a word and a slip of the pen, says so when there is nothing, and lists all', async () => {
     const page = await browser.newPage();
-    await page.goto(pathToFileURL(join(folder, 'find.html')).href);
+    await page.goto(pathToFileURL(join(site, 'find.html')).href);
     const found = page.locator('#found a');
     await page.locator('#asked').fill('octag');
     expect((await found.allTextContents()).join()).toContain('Octagon');

@@ -78,9 +78,7 @@ describe('a plan as an order', () => {
     // What the plan costs on the page is what the order's own cost reckons for its ingredients.
     const [costed] = ordersView(content).orders;
     const ingredients = costed?.cost.rows.find(({ kind }) => kind === 'ingredients');
-    expect(await page.locator('.cost b').textContent()).toBe(
-      `${ingredients?.cost.text} of ingredients, as used`,
-    );
+    expect(await page.locator('.cost b').textContent()).toBe(ingredients?.cost.text);
     const files = await built(content);
     const sheet = await saved(page, 'Order sheet');
     expect(sheet.bytes.equals(files.get(sheet.name) ?? Buffer.alloc(0)), sheet.name).toBe(true);

@@ -20,18 +20,25 @@ export interface SiteServer {
   close(): Promise<void>;
 }
 
-/** Serves `folder` below `below` ('/' for the root), with these headers on every answer. */
-export async function serveSite(
-  folder: string,
-  below = '/some/where/',
-  headers: OutgoingHttpHeaders = {},
-  port = 0,
-): Promise<SiteServer> {
+export interface Serving {
+  /** '/' for the root. */
+  below?: string;
+  /** Sent with every answer. */
+  headers?: OutgoingHttpHeaders;
+  port?: number;
+  /** Texts that stand in place of files, by path. */
+  changed?: ReadonlyMap<string, string>;
+}
+
+/** Serves a folder, below a sub-path where nothing else is said. */
+export async function serveSite(folder: string, serving: Serving = {}): Promise<SiteServer> {
+  const { below = '/some/where/', headers = {}, port = 0, changed } = serving;
   const server: Server = createServer(({ url = '' }, response) => {
     const path = decodeURI(new URL(url, 'http://localhost').pathname);
     try {
       if (!path.startsWith(below)) throw new Error('outside the site');
-      const body = readFileSync(join(folder, path.slice(below.length)));
+      const file = path.slice(below.length);
+      const body = changed?.get(file) ?? readFileSync(join(folder, file));
       const type = TYPES[extname(path)] ?? 'application/octet-stream';
       response.writeHead(200, { 'content-type': type, ...headers }).end(body);
     } catch {

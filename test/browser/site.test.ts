@@ -71,7 +71,7 @@ describe('every page', () => {
     const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(
       readFileSync(join(demo.site, CHART), 'utf8'),
     )?.[1];
-    const server = await serveSite(demo.site, '/some/where/', { 'content-security-policy': policy });
+    const server = await serveSite(demo.site, { headers: { 'content-security-policy': policy } });
     // What the worker keeps, and under which policy, is asked where the network is cut.
     const context = await browser.newContext({ serviceWorkers: 'block' });
     const { page, complaints } = await watched(context, server.address);

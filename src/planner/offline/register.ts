@@ -23,6 +23,14 @@ function watch(registration: ServiceWorkerRegistration): void {
   });
 }
 
+/** Whoever asked for less traffic, or is on a slow line, gets prints when they open them. */
+function savesData(): boolean {
+  const { connection } = navigator as Navigator & {
+    connection?: { saveData?: boolean; effectiveType?: string };
+  };
+  return connection?.saveData === true || /2g/.test(connection?.effectiveType ?? '');
+}
+
 async function register(): Promise<void> {
   const hadWorker = navigator.serviceWorker.controller !== null;
   const registration = await navigator.serviceWorker.register(`${root}offline-worker.js`);
@@ -30,8 +38,11 @@ async function register(): Promise<void> {
   registration.addEventListener('updatefound', () => watch(registration));
   // The first worker of a device takes a page without a word; only a later one reloads it.
   navigator.serviceWorker.addEventListener('controllerchange', () => {
+    navigator.serviceWorker.controller?.postMessage('renew-prints');
     if (hadWorker) location.reload();
   });
+  const { active } = await navigator.serviceWorker.ready;
+  if (!savesData()) active?.postMessage('keep-prints');
 }
 
 if ('serviceWorker' in navigator && location.protocol.startsWith('http'))

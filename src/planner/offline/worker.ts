@@ -4,6 +4,8 @@ declare const self: ServiceWorkerGlobalScope & {
   tinwrightEdition: string;
   /** Path from the site's root → hash of its bytes. */
   tinwrightFiles: Record<string, string>;
+  /** Prints that are kept when all else is: the same, of tin charts on the kitchen's own paper. */
+  tinwrightPrints: Record<string, string>;
 };
 
 const PREFIX = 'tinwright-';
@@ -14,7 +16,8 @@ const AT_ONCE = 6;
 
 const root = (): string => self.registration.scope;
 /** The hash stands in the kept address, so that an old copy can be told from a new one. */
-const keptAs = (path: string): string => `${root()}${path}?kept=${self.tinwrightFiles[path] ?? ''}`;
+const keptAs = (path: string): string =>
+  `${root()}${path}?kept=${self.tinwrightFiles[path] ?? self.tinwrightPrints[path] ?? ''}`;
 
 async function olderCopy(address: string): Promise<Response | undefined> {
   for (const name of await caches.keys()) {
@@ -49,6 +52,26 @@ async function dropOld(): Promise<void> {
   await self.clients.claim();
 }
 
+/** In their own time, one by one; a print that has changed takes the place of the older one. */
+async function keepOwnPrints(): Promise<void> {
+  const prints = await caches.open(PRINTS);
+  const wanted = new Set(Object.keys(self.tinwrightPrints).map(keptAs));
+  for (const { url } of await prints.keys())
+    if (url.includes('?kept=') && !wanted.has(url)) await prints.delete(url);
+  for (const path of Object.keys(self.tinwrightPrints)) await keep(prints, path);
+}
+
+/** Prints opened or asked for are fetched anew with a new edition, so that no old figure is left on the device. */
+async function renewPrints(): Promise<void> {
+  const prints = await caches.open(PRINTS);
+  for (const { url } of await prints.keys()) {
+    if (url.includes('?kept=')) continue;
+    const fresh = await fetch(url, { cache: 'reload' });
+    if (fresh.ok) await prints.put(url, fresh);
+    else await prints.delete(url);
+  }
+}
+
 /** 'tins/' and the root mean their index page. */
 function pathOf(address: URL): string {
   const path = decodeURI(address.href.split(/[?#]/)[0] ?? '').slice(root().length);
@@ -62,7 +85,8 @@ async function print(request: Request): Promise<Response> {
     if (fresh.ok) await prints.put(request, fresh.clone());
     return fresh;
   } catch {
-    return (await prints.match(request)) ?? missing();
+    const path = pathOf(new URL(request.url));
+    return (await prints.match(request)) ?? (await prints.match(keptAs(path))) ?? missing();
   }
 }
 
@@ -89,6 +113,9 @@ self.addEventListener('install', (event) => event.waitUntil(keepAll()));
 self.addEventListener('activate', (event) => event.waitUntil(dropOld()));
 self.addEventListener('message', (event) => {
   if (event.data === 'take-over') void self.skipWaiting();
+  // What does not come now comes with the next page.
+  if (event.data === 'keep-prints') event.waitUntil(keepOwnPrints().catch(() => undefined));
+  if (event.data === 'renew-prints') event.waitUntil(renewPrints().catch(() => undefined));
 });
 self.addEventListener('fetch', (event) => {
   const { request } = event;

@@ -1,6 +1,6 @@
 /**
  * The service worker of a published site: everything but the PDFs is kept on the device at the first visit, by name
- * and content hash; a PDF is kept when it is first opened. A new edition is fetched beside the old one, takes over
+ * and content hash; then the tin charts on the kitchen's own paper; another PDF once opened, or when asked for. A new edition is fetched beside the old one, takes over
  * only what has changed, and waits until the reader asks for it.
  */
 import { createHash } from 'node:crypto';
@@ -27,6 +27,16 @@ export async function keptPaths(folder: string): Promise<string[]> {
     .sort();
 }
 
+/** Tin charts on the kitchen's own paper: small, and what one bakes from. They come after everything else. */
+export async function ownPrints(folder: string, paper: string): Promise<string[]> {
+  const charts = 'files/print/tin-charts';
+  const names = await readdir(join(folder, charts)).catch(() => []);
+  return names
+    .filter((name) => name.endsWith(`-${paper.toLowerCase()}.pdf`))
+    .map((name) => `${charts}/${name}`)
+    .sort();
+}
+
 /** These files with their hashes. */
 export function keptFiles(folder: string, paths: readonly string[]): Promise<KeptFile[]> {
   return Promise.all(
@@ -38,12 +48,13 @@ export function keptFiles(folder: string, paths: readonly string[]): Promise<Kep
 }
 
 /** The worker's text; `code` is the bundled worker, which finds the list in front of it. */
-export function workerScript(files: readonly KeptFile[], code: string): string {
+export function workerScript(files: readonly KeptFile[], prints: readonly KeptFile[], code: string): string {
   const edition = createHash('sha256')
-    .update(files.map(({ path, hash }) => `${path} ${hash}`).join('\n'))
+    .update([...files, ...prints].map(({ path, hash }) => `${path} ${hash}`).join('\n'))
     .update(code)
     .digest('hex')
     .slice(0, 16);
-  const list = JSON.stringify(Object.fromEntries(files.map(({ path, hash }) => [path, hash])));
-  return `self.tinwrightEdition=${JSON.stringify(edition)};self.tinwrightFiles=${list};\n${code}`;
+  const list = (all: readonly KeptFile[]): string =>
+    JSON.stringify(Object.fromEntries(all.map(({ path, hash }) => [path, hash])));
+  return `self.tinwrightEdition=${JSON.stringify(edition)};self.tinwrightFiles=${list(files)};self.tinwrightPrints=${list(prints)};\n${code}`;
 }

@@ -1,5 +1,6 @@
 /** Everything that stands around the pages: finding, lists for machines, pictures, being offline. */
 import type { Content } from '../../domain/content.ts';
+import { KEEP_SCRIPT } from '../../views/downloads.ts';
 import { pictureOfTin } from '../../views/picture-of-tin.ts';
 import { wordsFor } from '../../wording/locales/index.ts';
 import { bundleOf } from '../bundles.ts';
@@ -32,11 +33,14 @@ export async function siteAround(
     .map((tin) => pictureOfTin(tin, words))
     .sort((a, b) => b.widthMm - a.widthMm)
     .flatMap(({ plan }) => (plan === null ? [] : [planPath(plan)]));
-  const [find, offline] = await Promise.all([bundleOf('find'), bundleOf('offline/register')]);
+  const [find, offline, keep] = await Promise.all(
+    ['find', 'offline/register', 'offline/keep-prints'].map(bundleOf),
+  );
   return [
-    { path: FIND_SCRIPT, bytes: find },
+    { path: FIND_SCRIPT, bytes: find ?? '' },
     { path: FIND_INDEX, bytes: findIndexScript(findables(data)) },
-    { path: OFFLINE_SCRIPT, bytes: offline },
+    { path: OFFLINE_SCRIPT, bytes: offline ?? '' },
+    { path: KEEP_SCRIPT, bytes: keep ?? '' },
     ...(await pictures(pagesToPicture(data), {
       style: houseStyle,
       kitchenName: data.kitchenName,

@@ -17,6 +17,13 @@ export interface AroundWords {
     /** A new edition waits. */
     fresh: string;
     take: string;
+    /** A button beside a group of prints; `size` as people say it. */
+    keep: (size: string) => string;
+    /** While they come; … twice, for how many of how many. */
+    keeping: string;
+    kept: string;
+    letGo: string;
+    notKept: string;
   };
   /** What kind of thing a recipe makes, to machines. */
   cake: string;
