@@ -190,23 +190,36 @@ describe('the planner', () => {
         (one) => one ?? [],
       );
       const tins = chosen.flatMap((one) => demo.kitchen.tins.find(({ id }) => id === one) ?? []);
-      await page.locator('.recipe select').selectOption(recipe?.id ?? '');
-      const clear = page.getByRole('button', { name: 'Clear the plan' });
-      if ((await clear.count()) > 0) await clear.click();
-      for (const { name } of tins)
-        await page
-          .locator('button.tin')
-          .filter({ has: page.getByText(name, { exact: true }) })
-          .click();
+      const { shown, headline } = await page.evaluate(
+        async ({ recipeId, names }) => {
+          const drawn = () => new Promise((resolve) => setTimeout(resolve));
+          const press = async (wanted: (button: HTMLButtonElement) => boolean) => {
+            const button = [...document.querySelectorAll('button')].find(wanted);
+            button?.click();
+            await drawn();
+            return button !== undefined;
+          };
+          const select = document.querySelector<HTMLSelectElement>('.recipe select');
+          if (select !== null) select.value = recipeId;
+          select?.dispatchEvent(new Event('change', { bubbles: true }));
+          await drawn();
+          await press(({ textContent }) => textContent === 'Clear the plan');
+          for (const name of names) {
+            const there = await press((button) => button.querySelector('.tin-name')?.textContent === name);
+            if (!there) throw new Error(`no button for ${name}`);
+          }
+          return {
+            shown: [...document.querySelectorAll('.answer > .weights td b')].map((cell) => cell.textContent),
+            headline: document.querySelector('.answer .headline')?.textContent ?? '',
+          };
+        },
+        { recipeId: recipe?.id ?? '', names: tins.map(({ name }) => name) },
+      );
       const { json } = commanded({
         ...EMPTY_PLAN,
         recipeId: recipe?.id ?? '',
         tins: tins.map(({ id, owned }) => ({ tin: id, count: owned })),
       });
-      const { shown, headline } = await page.evaluate(() => ({
-        shown: [...document.querySelectorAll('.answer > .weights td b')].map((cell) => cell.textContent),
-        headline: document.querySelector('.answer .headline')?.textContent ?? '',
-      }));
       const mix = json?.mix;
       const weighed = (mix?.ingredients ?? []).filter(({ id, grams }) => !eggs.has(id) && grams > 0);
       const figures = shown.map((text) => Number(text?.replaceAll(',', '')));

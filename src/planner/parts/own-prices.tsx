@@ -49,7 +49,7 @@ export function OwnPrices(props: OwnPricesProps) {
     }
   };
   return (
-    <details class="own prices">
+    <details class="prices">
       <summary>{cost.prices}</summary>
       <p>{cost.pricesLead}</p>
       <div class="fields">

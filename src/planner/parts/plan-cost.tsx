@@ -1,14 +1,14 @@
-/** What the ingredients of the plan cost, line by line for whoever opens it. */
+/** What the ingredients of the plan cost; line by line for whoever opens it, as somebody may look over the shoulder. */
 import type { PlanCost } from '../../views/plan-cost.ts';
 import type { PlannerWords } from '../../wording/planner/index.ts';
 
 export function CostOfPlan({ cost, words: { cost: words } }: { cost: PlanCost; words: PlannerWords }) {
   return (
-    <section class="cost">
-      <h3>{words.heading}</h3>
-      <p>
-        <b>{words.total(cost.total.text)}</b>. {words.lead}
-      </p>
+    <details class="cost">
+      <summary>
+        {words.heading}: <b>{cost.total.text}</b>
+      </summary>
+      <p>{words.lead}</p>
       <table class="weights">
         <tbody>
           {cost.lines.map(({ id, name, amount, cost: each }) => (
@@ -26,6 +26,6 @@ export function CostOfPlan({ cost, words: { cost: words } }: { cost: PlanCost; w
         </tbody>
       </table>
       {cost.unpricedText !== null && <p>{words.unpriced(cost.unpricedText)}</p>}
-    </section>
+    </details>
   );
 }

@@ -139,9 +139,8 @@ export const enGbPlanner: PlannerWords = {
     failed: 'The print could not be made: its parts did not load. Try again where there is a signal.',
   },
   cost: {
-    heading: 'What goes in it costs',
-    total: (money) => `${money} of ingredients, as used`,
-    lead: 'Each at the price of the packs that this plan alone would need. Oven, work and box are not in it.',
+    heading: 'What goes into it costs',
+    lead: 'Ingredients as used, each at the price of the packs that this plan alone would need. Oven, work and box are not in it.',
     unpriced: (what) => `No price yet for ${what}.`,
     prices: 'My prices',
     pricesLead: 'Packs and what they cost, without a currency sign. Kept on this device only.',

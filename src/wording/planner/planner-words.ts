@@ -137,8 +137,6 @@ export interface PlannerWords {
   };
   cost: {
     heading: string;
-    /** '£5.42 of ingredients, as used.' */
-    total: (money: string) => string;
     lead: string;
     unpriced: (what: string) => string;
     prices: string;
