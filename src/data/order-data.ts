@@ -29,6 +29,8 @@ function tierRecords({ tiers }: OrderView): Record[] {
       ...one('layers', tier.layers),
       ...one('batter in each', tier.receives),
       ...one('baked height', tier.bakedHeight),
+      ...one('bakes', tier.bakes?.count ?? null),
+      ...one('height of each bake', tier.bakes?.height ?? null),
       ...one('coated height', tier.coatedHeight),
       ...one('coated across', tier.coatedAcross),
       ...one('board', tier.board),

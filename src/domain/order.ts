@@ -52,6 +52,8 @@ export interface TierAsk {
   finishedHeightMm?: number;
   /** Slices of sponge; left out: the recipe's. */
   layers?: number;
+  /** Shallower bakes of the same tin that make one cake; left out: as few as its height asks for. */
+  bakes?: number;
   /** From the inside out; for small cakes: see `small`. */
   finishes: FinishAsk[];
   /** Set for what stands beside the tiers; left out: a tier. */

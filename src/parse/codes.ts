@@ -159,6 +159,8 @@ export const PROBLEM_CODES = [
   'stack-overhangs',
   'order-without-cake',
   'bun-tin-as-tin',
+  'bakes-not-stacked',
+  'bakes-layers',
   'small-cakes-minutes',
   'dummy-baked',
   'dummy-apart',

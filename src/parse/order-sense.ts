@@ -1,4 +1,5 @@
 /** Does a whole order make sense in this kitchen? Tins owned, stacks that narrow upwards, decisions in time. */
+import { tierBakes } from '../compute/orders/tier-bakes.ts';
 import { tinBoundsMm } from '../compute/shapes/index.ts';
 import { type DummyTier, isDummy, type Order, stackOf, type TierAsk } from '../domain/order.ts';
 import type { OrderContext } from './orders.ts';
@@ -19,7 +20,13 @@ function checkOwned(reader: YamlReader, order: Order, { found }: OrderContext, {
   order.tiers.forEach(({ tinId, small }, index) => {
     const tin = found.tins.find(({ id }) => id === tinId);
     const same = order.tiers.filter((tier) => tier.tinId === tinId);
-    const wanted = same.reduce((sum, { count }) => sum + count, 0);
+    const filled = (tier: TierAsk): number => {
+      const recipe = found.recipes.find(({ id }) => id === tier.recipeId);
+      return (
+        tier.count * (tin === undefined || recipe === undefined ? 1 : tierBakes(tier, tin, recipe).bakes)
+      );
+    };
+    const wanted = same.reduce((sum, tier) => sum + filled(tier), 0);
     // Small cakes are baked tray after tray, which is no surprise.
     if (small !== undefined || tin === undefined || wanted <= tin.owned || told.has(tinId)) return;
     told.add(tinId);

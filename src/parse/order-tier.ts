@@ -1,5 +1,6 @@
 /** One cake of an order: its tin, recipe, flavours, height, layers and finishes, and whether they go together. */
 import { finishedHeight } from '../compute/batter/finished-height.ts';
+import { stacksOnItself, tierBakes, tierLayers } from '../compute/orders/tier-bakes.ts';
 import { tinBoundsMm } from '../compute/shapes/index.ts';
 import type { TierAsk } from '../domain/order.ts';
 import type { Recipe } from '../domain/recipe.ts';
@@ -18,13 +19,33 @@ import { complete, present, type YamlReader } from './yaml/yaml-reader.ts';
 import type { YamlPath } from './yaml/yaml-source.ts';
 
 function checkHeight(reader: YamlReader, at: YamlPath, ask: TierAsk, tin: Tin, recipe: Recipe): void {
-  const height = finishedHeight(recipe, tin, ask.finishedHeightMm);
-  if (!height.ok) for (const problem of height.problems) reader.report(problem, ...at, 'finished_height');
+  const { bakes, heightMm } = tierBakes(ask, tin, recipe);
+  const height = finishedHeight(recipe, tin, heightMm);
+  const key = bakes > 1 && ask.finishedHeightMm === undefined ? 'bakes' : 'finished_height';
+  if (!height.ok) for (const problem of height.problems) reader.report(problem, ...at, key);
 }
 
-function checkLayers(reader: YamlReader, at: YamlPath, ask: TierAsk, recipe: Recipe): void {
+/** Every bake is cut into the same number of layers, and never less than one. */
+function checkBakes(reader: YamlReader, at: YamlPath, ask: TierAsk, tin: Tin, recipe: Recipe): void {
+  const { bakes } = tierBakes(ask, tin, recipe);
+  if (bakes > 1 && !stacksOnItself(tin)) {
+    const message = `Cakes of ${quote(tin.id)} cannot be stacked into one`;
+    reader.report(
+      error('bakes-not-stacked', message, 'Leave bakes out, or choose another tin.'),
+      ...at,
+      'bakes',
+    );
+  }
+  if (bakes === 1 || ask.layers === undefined || ask.layers % bakes === 0) return;
+  const more = Math.ceil(ask.layers / bakes) * bakes;
+  const message = `${ask.layers} layers cannot be cut alike from ${bakes} bakes`;
+  const hint = `Write 'layers: ${more}'${more > bakes ? ` or 'layers: ${more - bakes}'` : ''}.`;
+  reader.report(error('bakes-layers', message, hint), ...at, 'layers');
+}
+
+function checkLayers(reader: YamlReader, at: YamlPath, ask: TierAsk, tin: Tin, recipe: Recipe): void {
   const filling = ask.finishes.findIndex(({ use }) => use === 'filling');
-  if (filling < 0 || (ask.layers ?? recipe.layers) > 1) return;
+  if (filling < 0 || tierLayers(ask, tierBakes(ask, tin, recipe), recipe) > 1) return;
   const message = 'This cake has one layer, so there is nothing for a filling to lie between';
   const hint = "Write 'layers: 2' or more, or leave the filling out.";
   reader.report(error('filling-without-joint', message, hint), ...at, 'finishes', filling);
@@ -82,7 +103,7 @@ export const readFlavours = (reader: YamlReader, at: YamlPath, context: OrderCon
 /** A tier, or a cutting cake; null after reporting what is wrong with it. */
 export function readTier(reader: YamlReader, at: YamlPath, context: OrderContext): TierAsk | null {
   checkNamed(reader, at);
-  const whole = complete<Omit<TierAsk, 'finishedHeightMm' | 'layers' | 'beside' | 'small'>>({
+  const whole = complete<Omit<TierAsk, 'finishedHeightMm' | 'layers' | 'bakes' | 'beside' | 'small'>>({
     tinId: readTin(reader, at, context),
     recipeId: readName(reader, [...at, 'recipe'], RECIPES, context.recipes),
     flavourIds: readFlavours(reader, at, context),
@@ -92,17 +113,19 @@ export function readTier(reader: YamlReader, at: YamlPath, context: OrderContext
   const optional = present({
     finishedHeightMm: reader.parsed(parseFinishedHeight, ...at, 'finished_height')?.mm,
     layers: reader.number(...at, 'layers'),
+    bakes: reader.number(...at, 'bakes'),
   });
   if (whole === null) return null;
   const ask: TierAsk = { ...whole, ...optional };
   const tin = context.found.tins.find(({ id }) => id === ask.tinId);
   const recipe = context.found.recipes.find(({ id }) => id === ask.recipeId);
-  if (tin !== undefined && recipe !== undefined) checkHeight(reader, at, ask, tin, recipe);
-  if (tin !== undefined) checkWidth(reader, at, ask, tin);
-  if (recipe !== undefined) {
-    checkLayers(reader, at, ask, recipe);
-    checkHeat(reader, at, recipe);
+  if (tin !== undefined && recipe !== undefined) {
+    checkHeight(reader, at, ask, tin, recipe);
+    checkBakes(reader, at, ask, tin, recipe);
+    checkLayers(reader, at, ask, tin, recipe);
   }
+  if (tin !== undefined) checkWidth(reader, at, ask, tin);
+  if (recipe !== undefined) checkHeat(reader, at, recipe);
   checkUses(reader, at, ask.finishes, context.found.finishes);
   checkClash(reader, at, ask.finishes, context.found.finishes);
   return ask;

@@ -56,12 +56,12 @@ function packsOf({ count, ask: { small } }: PlannedTier): Pack[] {
 /** What so many cakes of the tier get of its mix. */
 function spongeWeighedIn(
   { mixes }: PlannedOrder,
-  { mixAt, receivesG }: PlannedTier,
+  { mixAt, receivesG, bakes }: PlannedTier,
   { pieces }: Pack,
 ): WeighedIn[] {
   const mix = mixes[mixAt]?.mix;
   if (mix === undefined || mix.batterG === 0) return [];
-  const share = Math.min(1, (pieces * receivesG) / mix.batterG);
+  const share = Math.min(1, (pieces * bakes * receivesG) / mix.batterG);
   return mix.lines.map(({ ingredientId, grams }) => ({ ingredientId, grams: grams * share }));
 }
 

@@ -8,7 +8,7 @@ import { type FinishingWords, finishingWordsFor } from '../wording/finishing/ind
 import { formatLength } from '../wording/length.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber } from '../wording/number.ts';
-import { orderWordsFor } from '../wording/orders/index.ts';
+import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import { bakeFigures } from './bake-figures.ts';
 import type { BakeFigures } from './bake-figures.types.ts';
@@ -85,10 +85,19 @@ function bakeView(
   { kitchen }: Content,
   bakes: ReadonlyMap<string, RecipeBakes>,
 ): BakeFigures | null {
-  const { ask, recipe, tin, finishedHeightMm } = tier;
+  const { ask, recipe, tin, bakeHeightMm } = tier;
   if (ask.small !== undefined) return smallBakeFigures(ask.small.bake, recipe.ovenC, kitchen);
   const own = bakes.get(recipe.id);
-  return own ? bakeFigures(own, tin, finishedHeightMm, kitchen.locale) : null;
+  return own ? bakeFigures(own, tin, bakeHeightMm, kitchen.locale) : null;
+}
+
+function bakesView({ bakes, bakeHeightMm, layers }: PlannedTier, words: OrderWords): OrderTier['bakes'] {
+  if (bakes === 1) return null;
+  return {
+    count: countFigure(bakes),
+    height: heightFigure(bakeHeightMm),
+    text: words.sheet.bakes(bakes, mm(bakeHeightMm), layers / bakes),
+  };
 }
 
 function orderTier(
@@ -118,6 +127,7 @@ function orderTier(
     layers: countFigure(tier.layers),
     receives: totalFigure(tier.receivesG),
     bakedHeight: heightFigure(tier.finishedHeightMm),
+    bakes: bakesView(tier, own),
     ...aroundView(tier),
     portions: tier.portionsEach === null ? null : countFigure(tier.portionsEach),
     inRings: tier.inRings === null ? null : countFigure(tier.inRings),

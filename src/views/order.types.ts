@@ -49,6 +49,8 @@ export interface OrderTier {
   /** Batter that one cake gets. */
   receives: Figure;
   bakedHeight: Figure;
+  /** Bakes of the tin that make one cake, and how high each is; null where one does. */
+  bakes: { count: Figure; height: Figure; text: string } | null;
   coatedHeight: Figure;
   /** Null where nobody knows how wide the cake is, as for the lengths below. */
   coatedAcross: Figure | null;

@@ -11,7 +11,7 @@ import { goTogether, groupBatches, type OvenRules, ovenMemory } from '../oven/in
 import { makeBatches } from '../timeline/batches.ts';
 import type { StepKind } from '../timeline/plan.types.ts';
 import { orderStages, restStages, tierStages } from '../timeline/process.ts';
-import type { DummyWork, OrderWork, Work, WorkRoom } from '../timeline/work.ts';
+import { cakesOf, type DummyWork, type OrderWork, type Work, type WorkRoom } from '../timeline/work.ts';
 
 /** One kind of hands-on work in an order; `line-tins` is not a step of its own in a timetable. */
 export interface Job {
@@ -82,8 +82,8 @@ const stageJobs = (tier: DummyWork, times: KitchenTimes): Job[] =>
   tierStages(tier, times).map(({ kind, minutes }) => ({ kind, count: timesOf(tier, kind), minutes }));
 
 /** How often a stage is done: for every cake, or for every piece that is topped. */
-const timesOf = ({ count, small }: DummyWork, kind: Job['kind']): number =>
-  kind === 'top' ? (small?.pieces ?? count) : count;
+const timesOf = (tier: DummyWork, kind: Job['kind']): number =>
+  kind === 'top' ? (tier.small?.pieces ?? cakesOf(tier)) : cakesOf(tier);
 
 function cakeJobs({ tiers, dummies = [] }: OrderWork, times: KitchenTimes): Job[] {
   const baked = tiers.flatMap((tier) => [

@@ -11,6 +11,7 @@ import { planMix, type TinAsk } from '../mixes/plan-mix.ts';
 import { named, type OrderContent } from './order-content.ts';
 import type { PlannedMix } from './planned-order.types.ts';
 import { smallAsks } from './small-cakes.ts';
+import { tierBakes } from './tier-bakes.ts';
 
 /** The same for tiers whose batter can be made together. */
 export const batterKey = ({ recipeId, flavourIds }: Pick<TierAsk, 'recipeId' | 'flavourIds'>): string =>
@@ -27,8 +28,8 @@ function asked(
     return smallAsks(tier, tier.small, recipe, gPerMl, kitchen);
   if (tier.small !== undefined) return succeed([]);
   const tin = named(kitchen.tins, tier.tinId);
-  const height = tier.finishedHeightMm === undefined ? {} : { heightMm: tier.finishedHeightMm };
-  return succeed([{ tin, count: tier.count, ...height }]);
+  const { bakes, heightMm } = tierBakes(tier, tin, recipe);
+  return succeed([{ tin, count: tier.count * bakes, ...(heightMm === undefined ? {} : { heightMm }) }]);
 }
 
 interface Batter {

@@ -7,6 +7,7 @@
 import type { Order, TierAsk } from '../../domain/order.ts';
 import type { Warning } from '../../domain/problem.ts';
 import { quantiseG, quantiseMm } from '../../domain/quantise.ts';
+import type { Recipe } from '../../domain/recipe.ts';
 import { type Result, succeed } from '../../domain/result.ts';
 import type { Tin } from '../../domain/tin.ts';
 import type { BakeAdvice } from '../bake/index.ts';
@@ -20,6 +21,7 @@ import { mixesOf } from './order-mixes.ts';
 import { plannedDummies } from './planned-dummy.ts';
 import type { PlannedDummy, PlannedMix, PlannedOrder, PlannedTier } from './planned-order.types.ts';
 import { plannedSmall } from './planned-small.ts';
+import { type TierBakes, tierBakes, tierLayers } from './tier-bakes.ts';
 import { finishedTier } from './tier-finishes.ts';
 
 export type * from './planned-order.types.ts';
@@ -59,6 +61,16 @@ function placeIn(mixes: readonly PlannedMix[], at: number): [number, number] {
   return [mixAt, mixes[mixAt]?.tierAt.indexOf(at) ?? -1];
 }
 
+const inMm = (lengthMm: number): string => `${Math.round(lengthMm)} mm`;
+
+/** A cake that its tin does not take in one go: what is done instead, unless the order itself says so. */
+function bakesWarning(ask: TierAsk, tin: Tin, recipe: Recipe, { bakes, heightMm }: TierBakes): Warning[] {
+  if (bakes === 1 || heightMm === undefined || ask.bakes !== undefined) return [];
+  const most = inMm(tin.depthMm + recipe.allowedRiseMm);
+  const message = `${tin.name}: ${inMm(bakes * heightMm)} is more than it bakes in one go (${most}), so ${bakes} bakes of ${inMm(heightMm)} make one cake.`;
+  return [{ code: 'several-bakes', message }];
+}
+
 function plannedTier(
   order: Order,
   ask: TierAsk,
@@ -72,19 +84,28 @@ function plannedTier(
   if (planned === undefined || mixTin === undefined) throw new Error(`Tier ${at + 1} has no batter.`);
   if (ask.small !== undefined) return plannedSmall(ask, ask.small, at, [mixAt, planned], content);
   const { recipe, flavours } = planned;
-  const { tin, finishedHeightMm, receivesG } = mixTin;
-  const layers = ask.layers ?? recipe.layers;
+  const { tin, finishedHeightMm: bakeHeightMm, receivesG } = mixTin;
+  const found = tierBakes(ask, tin, recipe);
+  const { bakes } = found;
+  const layers = tierLayers(ask, found, recipe);
+  const finishedHeightMm = quantiseMm(bakes * bakeHeightMm);
   const cake = { tin, count: ask.count, layers, heightMm: finishedHeightMm };
   const finished = finishedTier(ask, cake, content.finishes, content.finishing);
   const onCakesG = total(finished.finishes.map(({ amount }) => amount.neededG));
   const [portionsEach, inRings] = portionsOf(order, tin, content);
   return {
     ...{ at, ask, tin, smallTins: null, recipe, flavours, count: ask.count, layers, mixAt, mixTinAt },
-    ...{ finishedHeightMm, receivesG, portionsEach, inRings },
+    ...{ finishedHeightMm, bakes, bakeHeightMm, receivesG, portionsEach, inRings },
     ...finished,
-    weightGEach: quantiseG(receivesG * (1 - spongeUsual(recipe).waterLossShare) + onCakesG / ask.count),
-    ...adviceFor(ask, tin, finishedHeightMm, content),
-    warnings: [...mixTin.warnings.filter(({ code }) => code !== 'second-bake'), ...clashes(ask, content)],
+    weightGEach: quantiseG(
+      bakes * receivesG * (1 - spongeUsual(recipe).waterLossShare) + onCakesG / ask.count,
+    ),
+    ...adviceFor(ask, tin, bakeHeightMm, content),
+    warnings: [
+      ...mixTin.warnings.filter(({ code }) => code !== 'second-bake'),
+      ...bakesWarning(ask, tin, recipe, found),
+      ...clashes(ask, content),
+    ],
   };
 }
 
@@ -93,10 +114,11 @@ function turnWarning(tiers: readonly PlannedTier[]): Warning[] {
   const [first] = tiers;
   if (first === undefined) return [];
   const { tin, smallTins } = first;
-  const wanted = total(tiers.map(({ count, smallTins: small }) => small?.tins ?? count));
+  const wanted = total(tiers.map(({ count, bakes, smallTins: small }) => small?.tins ?? count * bakes));
   if (wanted <= tin.owned) return [];
   const have = `${tin.owned} ${tin.owned === 1 ? 'tin' : 'tins'}`;
-  const what = smallTins === null ? `${wanted} cakes from ${have}` : `filled ${wanted} times, from ${have}`;
+  const whole = smallTins === null && tiers.every(({ bakes }) => bakes === 1);
+  const what = whole ? `${wanted} cakes from ${have}` : `filled ${wanted} times, from ${have}`;
   const message = `${tin.name}: ${what}. Bake in turns; cool and wash the tin between, and keep waiting batter cool.`;
   return [{ code: 'tin-baked-again', message }];
 }

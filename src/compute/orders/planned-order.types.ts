@@ -57,6 +57,9 @@ export interface PlannedTier {
   mixTinAt: number;
   /** Baked height of one cake. */
   finishedHeightMm: number;
+  /** Bakes of the tin that make one cake, and the height of each. */
+  bakes: number;
+  bakeHeightMm: number;
   /** Sponge with its fillings, before anything is put round it. */
   builtHeightMm: number;
   /** With coats and sheets on; the plain cake's where it has none. */

@@ -45,6 +45,7 @@ export function plannedSmall(
   return {
     ...{ at, ask, tin: vessel, smallTins, recipe, flavours, count: ask.count, layers: 1 },
     ...{ mixAt, mixTinAt: mix.tierAt.indexOf(at), finishedHeightMm: heightMm, receivesG: eachG },
+    ...{ bakes: 1, bakeHeightMm: heightMm },
     ...{ builtHeightMm: heightMm, coatedHeightMm: heightMm, finishes },
     coatedAcrossMm: bounds === null ? null : Math.max(bounds.widthMm, bounds.heightMm),
     ...{ boardAcrossMm: null, boxHeightMm: null, ribbonMm: null, portionsEach: 1, inRings: null },

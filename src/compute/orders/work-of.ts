@@ -64,13 +64,14 @@ function bakeOf({ bake, recipe, ask: { small } }: PlannedTier): { ovenC: number;
 }
 
 function tierWork(tier: PlannedTier): TierWork {
-  const { recipe, ask, smallTins, count } = tier;
+  const { recipe, ask, smallTins, count, bakes } = tier;
   const { beside, small } = ask;
   return {
     id: tierId(tier.at),
     name: `${tier.tin.name}, ${batterName(tier)}`,
     tin: tier.tin,
-    count: smallTins?.tins ?? count,
+    count: smallTins?.tins ?? count * bakes,
+    ...(bakes === 1 ? {} : { bakes }),
     recipeId: recipe.id,
     method: recipe.method,
     ...bakeOf(tier),

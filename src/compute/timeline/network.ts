@@ -7,7 +7,7 @@ import type { Batch, BatchBowlful } from './batches.ts';
 import type { StepKind } from './plan.types.ts';
 import { orderStages, restStages, type Stage, tierStages, waitOf } from './process.ts';
 import { bowlfulSubject, subjectOf } from './subjects.ts';
-import type { DummyWork, FinishWork, OrderWork, WorkRoom } from './work.ts';
+import { cakesOf, type DummyWork, type FinishWork, type OrderWork, type WorkRoom } from './work.ts';
 
 export interface Network {
   activities: Activity[];
@@ -59,7 +59,7 @@ interface OrderEnds {
 const coveredIn = ({ tiers, dummies = [] }: OrderWork): DummyWork[] => [...tiers, ...dummies];
 
 function subjectOfOrder(order: OrderWork, stage: Stage): Subject {
-  const tins = coveredIn(order).map((tier) => ({ order, tier, count: tier.count }));
+  const tins = coveredIn(order).map((tier) => ({ order, tier, count: cakesOf(tier) }));
   return { ...subjectOf(tins, null), finishId: stage.finishId };
 }
 
@@ -85,7 +85,10 @@ function addOrder(builder: Builder, order: OrderWork): OrderEnds {
   for (const tier of coveredIn(order)) {
     let later = first;
     for (const stage of tierStages(tier, times).reverse()) {
-      const subject = { ...subjectOf([{ order, tier, count: tier.count }], null), finishId: stage.finishId };
+      const subject = {
+        ...subjectOf([{ order, tier, count: cakesOf(tier) }], null),
+        finishId: stage.finishId,
+      };
       const next = later ? [{ ...later, waitMin: waitOf(stage.waits) }] : [];
       later = after(builder.add(stage.kind, subject, stage.minutes, stage.waits, next));
       for (const finishId of stage.needs) users.set(finishId, [...(users.get(finishId) ?? []), later]);
@@ -107,7 +110,7 @@ function addFinishes(builder: Builder, order: OrderWork, users: OrderEnds['users
     const standsMin = times.standsMin[finish.kind];
     const tins = covered
       .filter((tier) => tier.finishes.some((each) => each.finish.id === finishId))
-      .map((tier) => ({ order, tier, count: tier.count }));
+      .map((tier) => ({ order, tier, count: cakesOf(tier) }));
     const waits: Waiting[] = standsMin > 0 ? [{ kind: 'finish-stands', minutes: standsMin }] : [];
     const next = uses.map((use) => ({ ...use, waitMin: standsMin }));
     const subject = { ...subjectOf(tins, null), finishId };

@@ -5,7 +5,7 @@
 import type { KitchenTimes } from '../../domain/times.ts';
 import type { Waiting } from './activity.types.ts';
 import type { StepKind } from './plan.types.ts';
-import type { DummyWork, FinishWork, OrderWork, TierWork } from './work.ts';
+import { cakesOf, type DummyWork, type FinishWork, type OrderWork, type TierWork } from './work.ts';
 
 /** A piece of hands-on work and the waiting after it. */
 export interface Stage {
@@ -26,12 +26,12 @@ function buildStage(tier: DummyWork, times: KitchenTimes): Stage[] {
   const inside = tier.finishes.filter(isInside);
   if (tier.layers < 2 && inside.length === 0) return [];
   const isBrushed = inside.some(({ use }) => use === 'brushed');
-  const eachMin = times.levelMin + tier.layers * times.layerMin + (isBrushed ? times.brushMin : 0);
+  const eachMin = tier.layers * times.layerMin + (isBrushed ? times.brushMin : 0);
   const isFilled = inside.some(({ use }) => use === 'filling');
   return [
     {
       kind: 'build',
-      minutes: tier.count * eachMin,
+      minutes: tier.count * times.levelMin + cakesOf(tier) * eachMin,
       finishId: null,
       needs: inside.map(({ finish }) => finish.id),
       waits: isFilled ? waiting('filling-settles', times.fillingSettlesMin) : [],
@@ -41,7 +41,9 @@ function buildStage(tier: DummyWork, times: KitchenTimes): Stage[] {
 
 const DOZEN = 12;
 
-function coatStages({ finish, use }: FinishWork, { count, small }: DummyWork, times: KitchenTimes): Stage[] {
+function coatStages({ finish, use }: FinishWork, tier: DummyWork, times: KitchenTimes): Stage[] {
+  const { small } = tier;
+  const count = cakesOf(tier);
   const put = { finishId: finish.id, needs: [finish.id] };
   if (use === 'topping') {
     const minutes = Math.ceil(((small?.pieces ?? 0) / DOZEN) * times.topDozenMin);
@@ -83,7 +85,7 @@ const boxesOf = ({ tiers }: OrderWork): number =>
 export function orderStages(order: OrderWork, times: KitchenTimes): Stage[] {
   const standing = order.tiers.filter(({ apart }) => apart !== true);
   const dummies = order.dummies?.length ?? 0;
-  const joints = Math.max(0, standing.reduce((sum, { count }) => sum + count, dummies) - 1);
+  const joints = Math.max(0, standing.reduce((sum, tier) => sum + cakesOf(tier), dummies) - 1);
   const stackMin = order.arrangement === 'stacked' ? joints * times.stackMin : 0;
   const isSetUp = order.place === 'set up at the venue' || order.place === 'sold at a stall';
   const stacksThere = stackMin > 0 && !order.travelsAssembled;

@@ -33,8 +33,10 @@ export interface TierWork {
   /** 'Ten-inch round, vanilla and orange'. */
   name: string;
   tin: Tin;
-  /** Cakes of this kind; of small ones the tins that are filled with them. */
+  /** Tins that are filled and baked: one for each cake, so many for a tall one, and for small ones as they fit. */
   count: number;
+  /** Bakes that make one tall cake; left out: one. */
+  bakes?: number;
   recipeId: string;
   method: MixingMethod;
   /** As set on a conventional oven. */
@@ -50,7 +52,10 @@ export interface TierWork {
 }
 
 /** A tier that is covered and stacked like cake, and not baked. */
-export type DummyWork = Pick<TierWork, 'id' | 'name' | 'count' | 'layers' | 'finishes' | 'small'>;
+export type DummyWork = Pick<TierWork, 'id' | 'name' | 'count' | 'bakes' | 'layers' | 'finishes' | 'small'>;
+
+/** Cakes of a tier, once its bakes are put together. */
+export const cakesOf = ({ count, bakes = 1 }: Pick<TierWork, 'count' | 'bakes'>): number => count / bakes;
 
 export interface OrderWork {
   id: string;

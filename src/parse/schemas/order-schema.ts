@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { MOST_BAKES } from '../../compute/orders/tier-bakes.ts';
 import { BOX_SIZES, PLACE_KINDS, SMALL_KINDS, USES } from '../../domain/order.ts';
 import { smallBakeSchema } from './bun-tin-schema.ts';
 import { dummySchema } from './dummy-schema.ts';
@@ -33,6 +34,14 @@ const cake = {
     .max(12)
     .optional()
     .meta({ description: 'Layers of sponge; the recipe’s when left out' }),
+  bakes: z
+    .int()
+    .min(1)
+    .max(MOST_BAKES)
+    .optional()
+    .meta({
+      description: 'Shallower bakes of the tin that make one cake; as few as it asks for when left out',
+    }),
   finishes,
 };
 

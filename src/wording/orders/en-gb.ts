@@ -115,6 +115,8 @@ export const enGbOrders: OrderWords = {
     batterIn: 'g of batter in the bowl',
     intoTin: (cake, tin, count) => `g into ${count > 1 ? 'each of ' : ''}${uncapitalised(cake)}: ${tin}`,
     surplus: (text) => `After filling: ${text}.`,
+    bakes: (count, height, layersEach) =>
+      `${count} bakes of ${height} make one cake, ${layersEach === 1 ? 'a layer' : `${layersEach} layers`} from each`,
     withCore: 'with the heating core',
     withBand: 'with the insulated band',
     finishMade: (name, grams) => `${name}, ${grams}\u00a0g`,

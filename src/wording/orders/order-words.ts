@@ -71,6 +71,8 @@ export interface OrderWords {
     /** `count` such tins, each with as much. */
     intoTin: (cake: string, tin: string, count: number) => string;
     surplus: (text: string) => string;
+    /** A cake that several bakes of one tin make: how many, how high each, and layers from each. */
+    bakes: (count: number, height: string, layersEach: number) => string;
     withCore: string;
     withBand: string;
     /** 'Raspberry jam, 368 g' */

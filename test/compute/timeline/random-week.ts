@@ -79,7 +79,7 @@ const METHODS = ['creamed', 'creamed', 'all-in-one', 'whisked', 'melted'] as con
 
 const tierOf = (
   at: number,
-  raw: { tin: number; count: number; finishing: number; layers: number; method: number },
+  raw: { tin: number; count: number; finishing: number; layers: number; method: number; tall: boolean },
 ): TierWork => {
   const tin = TINS[raw.tin % TINS.length] ?? round(8, 2);
   const method = METHODS[raw.method % METHODS.length] ?? 'creamed';
@@ -88,7 +88,7 @@ const tierOf = (
     id: `tier-${at + 1}`,
     name: tin.name,
     tin,
-    count: Math.min(raw.count, 2),
+    ...(raw.tall ? { count: 2, bakes: 2 } : { count: Math.min(raw.count, 2) }),
     recipeId: method,
     method,
     ovenC: method === 'whisked' ? 180 : 160,
@@ -136,6 +136,7 @@ const anyTier = fc.record({
   finishing: fc.integer({ min: 0, max: FINISHINGS.length - 1 }),
   layers: fc.integer({ min: 1, max: 4 }),
   method: fc.integer({ min: 0, max: METHODS.length - 1 }),
+  tall: fc.constantFrom(false, false, false, true),
 });
 
 const anyOrder = fc.record({

@@ -29,9 +29,11 @@ interface NeededStep {
 export function tierWork(tier: TierWork, times: KitchenTimes): NeededStep[] {
   const uses = (use: string) => tier.finishes.filter((each) => each.use === use);
   const inside = tier.layers > 1 || uses('filling').length + uses('brushed').length > 0;
+  // Every bake is levelled; cut, filled, brushed and covered is the cake that they make together.
+  const cakes = tier.count / (tier.bakes ?? 1);
   const buildMin =
-    tier.count *
-    (times.levelMin + times.layerMin * tier.layers + (uses('brushed').length > 0 ? times.brushMin : 0));
+    tier.count * times.levelMin +
+    cakes * (times.layerMin * tier.layers + (uses('brushed').length > 0 ? times.brushMin : 0));
   const build = {
     kind: 'build' as const,
     minutes: buildMin,
@@ -44,20 +46,20 @@ export function tierWork(tier: TierWork, times: KitchenTimes): NeededStep[] {
       return [
         {
           kind: 'crumb-coat' as const,
-          minutes: tier.count * times.crumbCoatMin,
+          minutes: cakes * times.crumbCoatMin,
           wait: times.chillMin,
           finishId,
         },
         {
           kind: 'final-coat' as const,
-          minutes: tier.count * times.finalCoatMin,
+          minutes: cakes * times.finalCoatMin,
           wait: times.coatSetsMin,
           finishId,
         },
       ];
     if (use === 'rolled') {
       const wait = finish.kind === 'marzipan' ? times.marzipanDriesMin : times.rolledSetsMin;
-      return [{ kind: 'cover' as const, minutes: tier.count * times.rollOutMin, wait, finishId }];
+      return [{ kind: 'cover' as const, minutes: cakes * times.rollOutMin, wait, finishId }];
     }
     return [];
   });
@@ -69,7 +71,7 @@ export function orderWork(
   order: OrderWork,
   times: KitchenTimes,
 ): { kind: StepKind; minutes: number; wait: number }[] {
-  const joints = order.tiers.reduce((sum, { count }) => sum + count, 0) - 1;
+  const joints = order.tiers.reduce((sum, { count, bakes = 1 }) => sum + count / bakes, 0) - 1;
   const stacked = order.arrangement === 'stacked' && joints > 0;
   const sets = order.place === 'set up at the venue' || order.place === 'sold at a stall';
   const stackMin = joints * times.stackMin;
