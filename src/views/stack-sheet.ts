@@ -80,7 +80,13 @@ function factsOf(view: Omit<StackView, 'facts'>, inside: string, assembled: bool
   });
   return [
     fact('height', words.heightText(height.text)),
-    fact('weight', words.weightText(weight.text)),
+    fact(
+      'weight',
+      words.weightText(
+        weight.text,
+        tiers.some(({ dummy }) => dummy),
+      ),
+    ),
     fact('drum', tiers[0]?.board.text ?? ''),
     fact('dowel', dowel === null ? words.noDowel : words.dowelText(dowel.text)),
     fact('inside', inside),
@@ -120,19 +126,20 @@ export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: 
   const tiers = names.flatMap((name, at) => tierView(stack, at, name, words));
   const sets = supportSets(stack, names, words);
   const inside = insideText(stack, sets, words);
+  const hasDummy = stack.parts.some(isDummyPart);
   const height = heightFigure(stack.totalHeightMm);
   const view = {
     heading: words.heading,
     units: wordsFor(locale).units,
     sheetTitle: words.sheetTitle(order.title),
-    summary: words.summary(tiers.length, height.text, kg(stack.totalWeightG)),
+    summary: words.summary(tiers.length, height.text, kg(stack.totalWeightG), hasDummy),
     height,
     weight: totalFigure(stack.totalWeightG),
     dowel: stack.dowel === null ? null : heightFigure(stack.dowel.lengthMm),
     tiers,
     sets,
     placesAbout: words.placesAbout,
-    steps: words.steps(stack.dowel !== null, order.travelsAssembled, stack.parts.some(isDummyPart)),
+    steps: words.steps(stack.dowel !== null, order.travelsAssembled, hasDummy),
     cautions: [...dummyCautions(tiers, words), ...cautionsOf(words, inside, stack.totalWeightG)],
     warnings: warningsOf(tiers, words),
     picture: stackPicture(order.title, stack, tiers, words),

@@ -100,10 +100,11 @@ describe('the orders of the demo', () => {
     return view;
   };
 
-  it('have a label for every kind of cake, as many as there are cakes', () => {
+  it('have a label for every kind of cake, as many as there are cakes, or boxes of small ones', () => {
     for (const order of content.orders) {
       const labels = orders.find(({ orderId }) => orderId === order.id)?.labels ?? [];
-      expect(labels.map(({ copies }) => copies)).toEqual(order.tiers.map(({ count }) => count));
+      const wanted = order.tiers.map(({ count, small }) => (small === undefined ? count : count / small.box));
+      expect(labels.map(({ copies }) => copies)).toEqual(wanted);
       expect(labels.every(({ view }) => view !== null)).toBe(true);
     }
   });

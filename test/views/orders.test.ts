@@ -140,7 +140,10 @@ describe('the view of a week', () => {
     for (const { batters } of view.weeks) {
       for (const { batter, surplus, bowlfuls } of batters) {
         for (const bowl of bowlfuls) {
-          const filled = bowl.tins.reduce((all, { count, each }) => all + count.value * each.value, 0);
+          const filled = bowl.tins.reduce(
+            (all, { count, pieces, each }) => all + (pieces ?? count).value * each.value,
+            0,
+          );
           const over = Math.max(0, bowl.surplus.value);
           expect(Math.abs(bowl.batter.value - filled - over)).toBeLessThanOrEqual(0.01 * bowl.tins.length);
         }

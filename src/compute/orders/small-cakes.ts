@@ -34,8 +34,11 @@ export function tinOfSmall({ tinId }: Pick<TierAsk, 'tinId'>, kitchen: Kitchen):
   return tin;
 }
 
+/** Small cakes may dome over the rim; what runs over it raw may not. */
 const warningsFor = (cup: Tin, massG: number, heightMm: number, recipe: Recipe, gPerMl: number): Warning[] =>
-  fillWarnings(cup, rawFill(cup, massG, recipe.rawDensityGPerMl, gPerMl), heightMm);
+  fillWarnings(cup, rawFill(cup, massG, recipe.rawDensityGPerMl, gPerMl), heightMm).filter(
+    ({ code }) => code !== 'fill-high',
+  );
 
 /** One piece; fails where the asked height tops the rim by more than the recipe allows. */
 export function smallFill(

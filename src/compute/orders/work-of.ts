@@ -105,7 +105,7 @@ export function orderWork({ order, tiers, dummies }: PlannedOrder): OrderWork {
   };
 }
 
-function filled({ tin, count, ofParts, parts }: LoadTin, tiers: readonly TierRef[]): FilledTins[] {
+function filled({ tin, count, askedG, ofParts, parts }: LoadTin, tiers: readonly TierRef[]): FilledTins[] {
   const ref = tiers[tin];
   if (ref === undefined) return [];
   return [
@@ -113,6 +113,7 @@ function filled({ tin, count, ofParts, parts }: LoadTin, tiers: readonly TierRef
       orderId: ref.orderId,
       tierId: tierId(ref.tierAt),
       count,
+      massG: askedG,
       ...(ofParts === undefined ? {} : { ofParts, parts: parts ?? 1 }),
     },
   ];

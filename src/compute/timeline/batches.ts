@@ -13,6 +13,8 @@ export interface BatchTin {
   order: OrderWork;
   tier: TierWork;
   count: number;
+  /** Batter in them together, g; left out: as much as they would hold. */
+  massG?: number;
 }
 
 export interface BatchBowlful {
@@ -109,8 +111,11 @@ function batchOf(id: string, bowlfuls: BatchBowlful[], tins: BatchTin[], making:
 /** A bowlful's tins one by one into the first part with room, biggest first. */
 function parts(tins: readonly BatchTin[], fits: (some: BatchTin[]) => boolean): BatchTin[][] {
   const found: BatchTin[][] = [];
-  const single = tins.flatMap(({ count, ...tin }) =>
-    Array.from({ length: count }, () => ({ ...tin, count: 1 })),
+  const single = tins.flatMap(({ count, massG, ...tin }) =>
+    Array.from({ length: count }, () => ({
+      ...{ ...tin, count: 1 },
+      ...(massG === undefined ? {} : { massG: massG / count }),
+    })),
   );
   for (const tin of single.sort((a, b) => volumeMl(b.tier.tin) - volumeMl(a.tier.tin))) {
     const roomy = found.find((part) => fits(gathered([...part, tin])));
@@ -125,16 +130,18 @@ export function gathered(tins: readonly BatchTin[]): BatchTin[] {
   const found: BatchTin[] = [];
   for (const tin of tins) {
     const same = found.find(({ order, tier }) => order === tin.order && tier === tin.tier);
-    if (same) same.count += tin.count;
-    else found.push({ ...tin });
+    if (same) {
+      same.count += tin.count;
+      if (same.massG !== undefined) same.massG += tin.massG ?? 0;
+    } else found.push({ ...tin });
   }
   return found;
 }
 
 const contents = (tins: readonly BatchTin[]): number =>
-  tins.reduce((sum, { tier, count }) => sum + count * volumeMl(tier.tin), 0);
+  tins.reduce((sum, { tier, count, massG }) => sum + (massG ?? count * volumeMl(tier.tin)), 0);
 
-/** Shares of a bowlful by what the tins hold; they add up to one. */
+/** Shares of a bowlful by the batter in its tins; they add up to one. */
 function shares(found: readonly BatchTin[][]): number[] {
   const all = contents(found.flat());
   const first = found.slice(1).map((tins) => quantiseRatio(contents(tins) / all));
@@ -159,7 +166,8 @@ export function makeBatches(bowlfuls: readonly Bowlful[], find: TierFinder, maki
     const fits = (some: BatchTin[]) =>
       some.every(({ tier }) => tier.ovenC === some[0]?.tier.ovenC) &&
       goTogether([batchOf(name, [{ bowlful, share: 1, tins: some }], some, making).oven], making.rules);
-    const found = parts(whole.tins, fits);
+    // Tins of one tier may hold unlike amounts, so they are not gathered first.
+    const found = parts(cleanCounts(wholeTins(bowlful, find)), fits);
     warnings.push(splitWarning(bowlful, found.length));
     const divided = shares(found);
     return found.map((some, at) =>
@@ -174,6 +182,7 @@ const wholeTins = ({ tins }: Bowlful, find: TierFinder): BatchTin[] =>
   tins.map((filled) => ({
     ...find(filled),
     count: (filled.count * (filled.parts ?? 1)) / (filled.ofParts ?? 1),
+    ...(filled.massG === undefined ? {} : { massG: filled.massG }),
   }));
 
 const cleanCounts = (tins: readonly BatchTin[]): BatchTin[] =>

@@ -77,6 +77,8 @@ export interface FilledTins {
   tierId: string;
   /** Tins that this bowlful fills, in whole or in part. */
   count: number;
+  /** Batter that goes into them together, g; left out: as much as they would hold. */
+  massG?: number;
   /** Set when a tin is too big for one bowlful: equal parts it comes in, and how many of them are here. */
   ofParts?: number;
   parts?: number;

@@ -6,6 +6,7 @@ import { capitalised, uncapitalised } from '../sentence-case.ts';
 import type { NotCake, StackWords } from './stack-words.ts';
 
 const the = (tier: string): string => `the ${uncapitalised(tier)}`;
+const ofCake = (hasDummy: boolean): string => (hasDummy ? 'of cake and dummy' : 'of cake');
 const number = (count: number): string => numberInWords(count, 12);
 
 function notCake({ supports, cards, dummies, hasDowel }: NotCake): string {
@@ -42,8 +43,8 @@ function steps(hasDowel: boolean, travelsAssembled: boolean, hasDummy: boolean):
 export const enGbStacks: StackWords = {
   heading: 'The stack',
   sheetTitle: (order) => `Stack sheet: ${order}`,
-  summary: (tiers, heightMm, weight) =>
-    `${capitalised(number(tiers))} tiers, ${heightMm}\u00a0mm high on the table, ${weight}\u00a0kg of cake.`,
+  summary: (tiers, heightMm, weight, hasDummy) =>
+    `${capitalised(number(tiers))} tiers, ${heightMm}\u00a0mm high on the table, ${weight}\u00a0kg ${ofCake(hasDummy)}.`,
   facts: {
     height: 'Height',
     weight: 'Weight',
@@ -53,8 +54,8 @@ export const enGbStacks: StackWords = {
     travels: 'Travels',
   },
   heightText: (mm) => `${mm}\u00a0mm, drum and cards counted`,
-  weightText: (grams) =>
-    `${grams}\u00a0g of cake. Drum, cards, supports, ribbon and flowers are not weighed in`,
+  weightText: (grams, hasDummy) =>
+    `${grams}\u00a0g ${ofCake(hasDummy)}. Drum, cards, supports, ribbon and flowers are not weighed in`,
   drumText: (across, thickness) => `Drum, ${across}, ${thickness}\u00a0mm thick`,
   cardText: (across, thickness) => `Card, ${across}, ${thickness}\u00a0mm thick`,
   insideText: (across, mm) => `a second card, ${across}, inside it at ${mm}\u00a0mm`,

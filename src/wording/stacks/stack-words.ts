@@ -21,10 +21,10 @@ export interface StackWords {
   /** Over the section of a page. */
   heading: string;
   sheetTitle: (order: string) => string;
-  summary: (tiers: number, heightMm: string, weight: string) => string;
+  summary: (tiers: number, heightMm: string, weight: string, hasDummy: boolean) => string;
   facts: Record<'height' | 'weight' | 'drum' | 'dowel' | 'inside' | 'travels', string>;
   heightText: (mm: string) => string;
-  weightText: (grams: string) => string;
+  weightText: (grams: string, hasDummy: boolean) => string;
   drumText: (across: string, thicknessMm: string) => string;
   cardText: (across: string, thicknessMm: string) => string;
   insideText: (acrossMm: string, mm: string) => string;

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import type {
   Bowlful,
+  DummyWork,
   FinishWork,
   OrderWork,
   TierWork,
@@ -77,10 +78,36 @@ export const FINISHINGS: FinishWork[][] = [
 
 const METHODS = ['creamed', 'creamed', 'all-in-one', 'whisked', 'melted'] as const;
 
-const tierOf = (
-  at: number,
-  raw: { tin: number; count: number; finishing: number; layers: number; method: number; tall: boolean },
-): TierWork => {
+interface RawTier {
+  tin: number;
+  count: number;
+  finishing: number;
+  layers: number;
+  method: number;
+  stands: 'tier' | 'beside' | 'small';
+  tall: boolean;
+}
+
+/** A tray of twelve cups, as it stands in the oven. */
+const MUFFIN_TRAY: Tin = {
+  ...{ id: 'muffin-12', name: 'Twelve-cup muffin tin', depthMm: 32, owned: 2, unit: 'mm' },
+  ...{ shape: { kind: 'rectangle', lengthMm: 350, widthMm: 265 }, measuredVolumeMl: 1096 },
+};
+
+/** A tray or two of cupcakes, the last of them part full, topped or plain. */
+function smallOf(at: number, { count, finishing, tin }: RawTier): TierWork {
+  const trays = Math.min(count, 2);
+  return {
+    ...{ id: `tier-${at + 1}`, name: MUFFIN_TRAY.name, tin: MUFFIN_TRAY, count: trays },
+    ...{ recipeId: 'creamed', method: 'creamed', ovenC: 160, layers: 1, apart: true },
+    bake: { firstLook: 18, expected: 20, by: 22 },
+    finishes: finishing % 2 === 0 ? [] : [{ finish: BUTTERCREAM, use: 'topping' }],
+    small: { kind: 'cupcakes', box: 6, pieces: trays * 12 - tin },
+  };
+}
+
+const tierOf = (at: number, raw: RawTier): TierWork => {
+  if (raw.stands === 'small') return smallOf(at, raw);
   const tin = TINS[raw.tin % TINS.length] ?? round(8, 2);
   const method = METHODS[raw.method % METHODS.length] ?? 'creamed';
   const expected = 25 + (raw.tin % TINS.length) * 6;
@@ -95,8 +122,15 @@ const tierOf = (
     bake: { firstLook: expected - 6, expected, by: expected + 8 },
     layers: raw.layers,
     finishes: FINISHINGS[raw.finishing % FINISHINGS.length] ?? [],
+    ...(raw.stands === 'beside' ? { apart: true } : {}),
   };
 };
+
+/** A dummy covered like a tier: coated, or under a sheet. */
+const dummyOf = (finishing: number): DummyWork => ({
+  ...{ id: 'dummy-1', name: 'dummy-1', count: 1, layers: 1 },
+  finishes: (FINISHINGS[finishing] ?? []).filter(({ use }) => use === 'coating' || use === 'rolled'),
+});
 
 /** One bowlful a method and order, three tins at most. */
 export function bowlfulsOf(order: OrderWork, most = 3): Bowlful[] {
@@ -136,6 +170,13 @@ const anyTier = fc.record({
   finishing: fc.integer({ min: 0, max: FINISHINGS.length - 1 }),
   layers: fc.integer({ min: 1, max: 4 }),
   method: fc.integer({ min: 0, max: METHODS.length - 1 }),
+  stands: fc.constantFrom(
+    'tier' as const,
+    'tier' as const,
+    'tier' as const,
+    'beside' as const,
+    'small' as const,
+  ),
   tall: fc.constantFrom(false, false, false, true),
 });
 
@@ -146,6 +187,7 @@ const anyOrder = fc.record({
   place: fc.constantFrom('collected' as const, 'delivered' as const, 'set up at the venue' as const),
   stacked: fc.boolean(),
   assembled: fc.boolean(),
+  dummy: fc.constantFrom(null, null, null, 2, 3),
 });
 
 /** Monday 19 October 2026, midnight in London, and six days on: the clock goes back on the Sunday. */
@@ -170,6 +212,7 @@ export const anyWeek: fc.Arbitrary<Week> = fc
         arrangement: order.stacked ? 'stacked' : 'separate',
         travelsAssembled: order.assembled,
         tiers: order.tiers.map((tier, index) => tierOf(index, tier)),
+        ...(order.dummy === null ? {} : { dummies: [dummyOf(order.dummy)] }),
       };
     });
     const work = { orders, bowlfuls: orders.flatMap((order) => bowlfulsOf(order)) };

@@ -1,6 +1,12 @@
 /** What has to be done for an order, how long it takes and what has to come before it: written from the trade, not from the planner. */
 import type { Step, StepKind, WeekPlan } from '../../../../src/compute/timeline/plan.types.ts';
-import type { OrderWork, TierWork, Work, WorkRoom } from '../../../../src/compute/timeline/work.ts';
+import type {
+  DummyWork,
+  OrderWork,
+  TierWork,
+  Work,
+  WorkRoom,
+} from '../../../../src/compute/timeline/work.ts';
 import type { KitchenTimes } from '../../../../src/domain/times.ts';
 
 export interface Asked {
@@ -15,7 +21,7 @@ export const must = (holds: boolean, fault: string): string[] => (holds ? [] : [
 export const stepsOf = (plan: WeekPlan, kind: StepKind, test: (step: Step) => boolean = () => true): Step[] =>
   plan.steps.filter((step) => step.kind === kind && test(step));
 
-export const isFor = (order: OrderWork, tier: TierWork) => (step: Step) =>
+export const isFor = (order: OrderWork, tier: Pick<TierWork, 'id'>) => (step: Step) =>
   step.tiers.some(({ orderId, tierId }) => orderId === order.id && tierId === tier.id);
 
 interface NeededStep {
@@ -26,7 +32,7 @@ interface NeededStep {
 }
 
 /** Work on a tier after it has cooled, with minutes for all its cakes and the waiting after it. */
-export function tierWork(tier: TierWork, times: KitchenTimes): NeededStep[] {
+export function tierWork(tier: DummyWork, times: KitchenTimes): NeededStep[] {
   const uses = (use: string) => tier.finishes.filter((each) => each.use === use);
   const inside = tier.layers > 1 || uses('filling').length + uses('brushed').length > 0;
   // Every bake is levelled; cut, filled, brushed and covered is the cake that they make together.
@@ -61,6 +67,11 @@ export function tierWork(tier: TierWork, times: KitchenTimes): NeededStep[] {
       const wait = finish.kind === 'marzipan' ? times.marzipanDriesMin : times.rolledSetsMin;
       return [{ kind: 'cover' as const, minutes: cakes * times.rollOutMin, wait, finishId }];
     }
+    // A quarter of an hour, or what the kitchen says, for every twelve pieces; the last minute begun is a whole one.
+    if (use === 'topping' && tier.small !== undefined) {
+      const minutes = Math.ceil((tier.small.pieces * times.topDozenMin) / 12);
+      return [{ kind: 'top' as const, minutes, wait: 0, finishId }];
+    }
     return [];
   });
   return [...(inside ? [build] : []), ...outside];
@@ -71,7 +82,14 @@ export function orderWork(
   order: OrderWork,
   times: KitchenTimes,
 ): { kind: StepKind; minutes: number; wait: number }[] {
-  const joints = order.tiers.reduce((sum, { count, bakes = 1 }) => sum + count / bakes, 0) - 1;
+  // What stands beside the stack is not set on anything; a dummy is.
+  let standing = order.dummies?.length ?? 0;
+  let boxes = 0;
+  for (const { apart, count, bakes = 1, small } of order.tiers) {
+    if (!apart) standing += count / bakes;
+    if (small) boxes += Math.ceil(small.pieces / small.box);
+  }
+  const joints = standing > 0 ? standing - 1 : 0;
   const stacked = order.arrangement === 'stacked' && joints > 0;
   const sets = order.place === 'set up at the venue' || order.place === 'sold at a stall';
   const stackMin = joints * times.stackMin;
@@ -79,7 +97,7 @@ export function orderWork(
     ...(stacked && order.travelsAssembled
       ? [{ kind: 'stack' as const, minutes: stackMin, wait: times.stackSettlesMin }]
       : []),
-    { kind: 'pack', minutes: times.packMin, wait: 0 },
+    { kind: 'pack', minutes: times.packMin + boxes * times.packBoxMin, wait: 0 },
     ...(order.place === 'collected'
       ? []
       : [{ kind: 'deliver' as const, minutes: times.deliverMin, wait: 0 }]),

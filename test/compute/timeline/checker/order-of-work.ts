@@ -1,6 +1,6 @@
 /** From the oven to the hand-over: everything done, in its order, with its waiting, and in time. */
 import type { Step } from '../../../../src/compute/timeline/plan.types.ts';
-import type { OrderWork, TierWork } from '../../../../src/compute/timeline/work.ts';
+import type { DummyWork, OrderWork, TierWork } from '../../../../src/compute/timeline/work.ts';
 import { type Asked, isFor, must, orderWork, stepsOf, tierWork } from './needed-steps.ts';
 
 const DAY = 1440;
@@ -27,8 +27,9 @@ function restedAt(order: OrderWork, tier: TierWork, { plan, room }: Asked): { at
       ),
       ...must(turned.to - turned.from === times.turnOutMin * count, `lasts: ${turned.id}`),
     ];
-    const cooled = turned.to + times.coolMin[tier.method];
-    if (times.restMin[tier.method] === 0) return { at: cooled, faults };
+    const cooled = turned.to + (tier.small ? times.coolSmallMin : times.coolMin[tier.method]);
+    // Small cakes are topped or boxed as soon as they are cold.
+    if (tier.small || times.restMin[tier.method] === 0) return { at: cooled, faults };
     if (!wrapped) return { at: 0, faults: [...faults, `missing: wrap ${name}`] };
     faults.push(
       ...must(wrapped.from >= cooled, `early: ${wrapped.id}`),
@@ -45,7 +46,7 @@ function readyAt(
   finishId: string,
   { plan, room }: Asked,
 ): { at: number; faults: string[] } {
-  const finish = order.tiers
+  const finish = [...order.tiers, ...(order.dummies ?? [])]
     .flatMap(({ finishes }) => finishes)
     .find((each) => each.finish.id === finishId)?.finish;
   const makeMin = finish === undefined ? 0 : room.times.makeMin[finish.kind];
@@ -69,9 +70,14 @@ function readyAt(
   };
 }
 
-function tierFaults(order: OrderWork, tier: TierWork, asked: Asked): { at: number; faults: string[] } {
+/** Everything put in, round and on a tier from an instant on; a dummy is there from the start. */
+function coverFaults(
+  order: OrderWork,
+  tier: DummyWork,
+  rested: { at: number; faults: string[] },
+  asked: Asked,
+): { at: number; faults: string[] } {
   const { plan, room } = asked;
-  const rested = restedAt(order, tier, asked);
   const inside = tier.finishes
     .filter(({ use }) => use === 'filling' || use === 'brushed')
     .map(({ finish }) => finish.id);
@@ -92,13 +98,21 @@ function tierFaults(order: OrderWork, tier: TierWork, asked: Asked): { at: numbe
     );
     at = step.to + wait;
   }
+  return { at, faults };
+}
+
+function tierFaults(order: OrderWork, tier: TierWork, asked: Asked): { at: number; faults: string[] } {
+  const { plan, room } = asked;
+  const { at, faults } = coverFaults(order, tier, restedAt(order, tier, asked), asked);
+  const keepsMin = room.times.cakeKeepsMin[tier.method];
   const baked = plan.loads
     .filter(({ tins }) => tins.some((tin) => tin.orderId === order.id && tin.tierId === tier.id))
     .map(({ from }) => from);
   const warned = plan.warnings.some(({ code }) => code === 'cake-too-old');
   faults.push(
     ...must(
-      order.handOver - Math.min(...baked) <= room.times.cakeKeepsMin[tier.method] || warned,
+      order.handOver - Math.min(...baked) <=
+        (tier.small ? Math.min(keepsMin, room.times.smallKeepsMin) : keepsMin) || warned,
       `old: ${order.id} ${tier.id}`,
     ),
   );
@@ -108,7 +122,11 @@ function tierFaults(order: OrderWork, tier: TierWork, asked: Asked): { at: numbe
 export function orderFaults(asked: Asked): string[] {
   const { work, room, plan } = asked;
   return work.orders.flatMap((order) => {
-    const tiers = order.tiers.map((tier) => tierFaults(order, tier, asked));
+    const ready = { at: Number.NEGATIVE_INFINITY, faults: [] };
+    const tiers = [
+      ...order.tiers.map((tier) => tierFaults(order, tier, asked)),
+      ...(order.dummies ?? []).map((dummy) => coverFaults(order, dummy, ready, asked)),
+    ];
     const faults = tiers.flatMap((tier) => tier.faults);
     let at = Math.max(...tiers.map((tier) => tier.at));
     for (const { kind, minutes, wait } of orderWork(order, room.times)) {

@@ -22,7 +22,9 @@ const MIXED_FINISHES = new Set(['buttercream', 'cream']);
 const use = ({ id, from, to }: Step): Use => ({ from, to, count: 1, who: id });
 
 function mixerRule({ work }: Asked): (step: Step) => boolean {
-  const finishes = work.orders.flatMap(({ tiers }) => tiers.flatMap((tier) => tier.finishes));
+  const finishes = work.orders.flatMap(({ tiers, dummies = [] }) =>
+    [...tiers, ...dummies].flatMap((tier) => tier.finishes),
+  );
   const mixed = new Set(
     finishes.filter(({ finish }) => MIXED_FINISHES.has(finish.kind)).map(({ finish }) => finish.id),
   );
