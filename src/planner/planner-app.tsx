@@ -132,7 +132,6 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
         view={answer.value.view}
         words={words}
         unit={state.mass}
-        method={content.methods[answer.value.view.recipe.id] ?? []}
         plan={planText(state)}
         leave={() => {
           setAtWorktop(false);

@@ -4,7 +4,7 @@
  */
 import type { Content } from '../domain/content.ts';
 import type { FontRole, HouseStyle } from '../domain/house-style.ts';
-import { orderHouse, plannerContent } from '../views/planner-content.ts';
+import { orderHouse, plannerContent, plannerMethods } from '../views/planner-content.ts';
 import { bundleOf } from './bundles.ts';
 import type { Asset } from './site-assets.ts';
 
@@ -13,6 +13,7 @@ export const PLANNER_DATA = 'script/planner-data.js';
 const PRINT_SCRIPT = 'script/print.js';
 const READER_SCRIPT = 'script/kitchen.js';
 const WORKING_SCRIPT = 'script/working.js';
+const METHODS = 'script/methods.js';
 const PRINT_DATA = 'script/print-data.js';
 
 /** A script may hold any text, but no tag that would end it, and no line end that old engines refuse. */
@@ -52,6 +53,7 @@ export async function plannerAssets(content: Content, house: PrintHouse): Promis
   return [
     { path: PLANNER_SCRIPT, bytes: planner ?? '' },
     { path: PLANNER_DATA, bytes: `window.tinwrightContent=${scriptJson(plannerContent(content))};\n` },
+    { path: METHODS, bytes: `window.tinwrightMethods=${scriptJson(plannerMethods(content))};\n` },
     { path: PRINT_SCRIPT, bytes: print ?? '' },
     { path: READER_SCRIPT, bytes: reader ?? '' },
     { path: WORKING_SCRIPT, bytes: working ?? '' },

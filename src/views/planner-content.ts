@@ -19,8 +19,6 @@ export interface PlannerContent
     | 'portionSizes'
     | 'bakeLog'
   > {
-  /** Each recipe's method in pieces: the recipes themselves come without, so that no Markdown is read on the device. */
-  methods: Record<string, MethodPiece[]>;
   /** What prices are counted in. */
   currency: Currency;
 }
@@ -68,8 +66,9 @@ export function plannerContent(content: Content): PlannerContent {
     portionSizes,
     bakeLog,
     currency: content.costs.currency,
-    methods: Object.fromEntries(
-      content.recipes.map(({ id, methodMarkdown }) => [id, methodPieces(methodMarkdown)]),
-    ),
   };
 }
+
+/** Each recipe's method in pieces, by its id: fetched at the worktop, and no Markdown is read on the device. */
+export const plannerMethods = ({ recipes }: Content): Record<string, MethodPiece[]> =>
+  Object.fromEntries(recipes.map(({ id, methodMarkdown }) => [id, methodPieces(methodMarkdown)]));

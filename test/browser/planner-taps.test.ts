@@ -113,6 +113,26 @@ describe('with a phone in the hand', () => {
   });
 });
 
+describe('what most visits never ask for', () => {
+  it('is fetched when it is asked for: the working, the method, the print shop', async () => {
+    const { page, faults } = await openedPlanner(browser, '#tins=1+x+round-6');
+    const fetched = (): Promise<string[]> =>
+      page.evaluate(() => [...document.scripts].map(({ src }) => src.split('/').at(-1) ?? ''));
+    const first = await fetched();
+    expect(first).toEqual(expect.arrayContaining(['planner.js', 'planner-data.js']));
+    await page.getByText('How these figures came about').tap();
+    await page.locator('.working .step').first().waitFor();
+    expect(await page.locator('.working .step').count()).toBeGreaterThan(20);
+    await page.getByRole('button', { name: 'Bake this' }).tap();
+    await page.locator('.worktop .method .tick').first().waitFor();
+    expect(await page.locator('.worktop .method .tick').count()).toBeGreaterThan(3);
+    const later = (await fetched()).filter((name) => !first.includes(name));
+    expect(later).toEqual(['working.js', 'methods.js']);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+});
+
 describe('sending a plan', () => {
   const sent = (page: Page): Locator => page.getByRole('button', { name: 'Send this plan' });
 

@@ -5,13 +5,13 @@ import type { PlanView } from '../../views/plan.types.ts';
 import type { PlannerWords } from '../../wording/planner/index.ts';
 import { keepTicks, keptTicks } from '../device.ts';
 import { useAwake } from '../use-awake.ts';
+import { useMethod } from '../use-method.ts';
 import { Timers } from './timers.tsx';
 
 export interface WorktopProps {
   view: PlanView;
   words: PlannerWords;
   unit: string;
-  method: readonly MethodPiece[];
   /** The plan's address: ticks belong to it. */
   plan: string;
   leave(): void;
@@ -68,7 +68,7 @@ const textOf = (piece: MethodPiece): string =>
   piece.kind === 'heading' ? piece.text : piece.spans.map(({ text }) => text).join('');
 
 /** Items to do are ticked; headings and paragraphs are read. */
-function MethodSteps({ method, ticks, tick }: Pick<WorktopProps, 'method'> & TickProps) {
+function MethodSteps({ method, ticks, tick }: { method: readonly MethodPiece[] } & TickProps) {
   return (
     <>
       {method.map((piece, at) => {
@@ -100,7 +100,8 @@ function Tick({ item, ticks, tick }: TickProps & { item: Tickable }) {
 }
 
 export function Worktop(props: WorktopProps) {
-  const { view, words, method, plan, leave } = props;
+  const { view, words, plan, leave } = props;
+  const method = useMethod(view.recipe.id);
   const awake = useAwake();
   const [ticks, setTicks] = useState<ReadonlySet<string>>(() => new Set(keptTicks(plan)));
   const tick = (id: string): void => {
@@ -140,7 +141,8 @@ export function Worktop(props: WorktopProps) {
       ))}
       <section class="method">
         <h2>{words.worktop.method}</h2>
-        <MethodSteps method={method} ticks={ticks} tick={tick} />
+        {method === 'failed' && <p class="wrong">{words.answer.workingFailed}</p>}
+        {method !== 'failed' && <MethodSteps method={method ?? []} ticks={ticks} tick={tick} />}
       </section>
       <button type="button" class="next leave" onClick={leave}>
         {words.worktop.leave}
