@@ -5,7 +5,7 @@ import type { Recipe } from '../domain/recipe.ts';
 import { type Result, succeed } from '../domain/result.ts';
 import { chartInput } from '../views/chart-inputs.ts';
 import { type EggRung, eggRung } from '../views/egg-ladder.ts';
-import { planInOunces } from '../views/in-ounces.ts';
+import { answerIn } from '../views/in-ounces.ts';
 import { type MixJson, mixJson } from '../views/mix-json.ts';
 import { type Planned, plan } from '../views/plan.ts';
 import type { PlanView } from '../views/plan.types.ts';
@@ -53,7 +53,7 @@ export function planAnswer(state: PlanState, published: PlannerContent): Result<
   if (!planned.ok) return planned;
   const { view, mix, input } = planned.value;
   return succeed({
-    view: state.mass === 'oz' ? planInOunces(view) : view,
+    view: answerIn(view, content.kitchen, state.mass),
     worked: { input, mix },
     cost: planCost(planned.value, content, content.currency),
     json: mixJson(mix, {

@@ -1,5 +1,6 @@
 /** Puts the planner into its page. The content comes from a script beside this one, so that it works from disk. */
 import { render } from 'preact';
+import { usualMass } from '../views/home-units.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
 import { planAnswer } from './answer.ts';
 import { planFrom } from './plan-state.ts';
@@ -17,7 +18,7 @@ const place = document.getElementById('planner');
 const published = window.tinwrightContent;
 if (place !== null && published !== undefined) {
   window.tinwrightPlan = (address) => {
-    const answer = planAnswer(planFrom(address), published);
+    const answer = planAnswer(planFrom(address, usualMass(published.kitchen)), published);
     return answer?.ok ? answer.value.json : answer;
   };
   place.replaceChildren();

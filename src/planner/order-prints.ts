@@ -7,6 +7,7 @@ import type { PaperName } from '../domain/kitchen.ts';
 import { labelPrints } from '../prints/label-prints.ts';
 import { orderSheetPrint } from '../prints/order-sheet.ts';
 import type { Metrics, Print } from '../prints/sheet/surface.ts';
+import { inHomeUnits } from '../views/home-units.ts';
 import { orderLabels } from '../views/label-orders.ts';
 import { ordersView } from '../views/orders.ts';
 import type { OrderHouse, PlannerContent } from '../views/planner-content.ts';
@@ -38,7 +39,7 @@ export function orderContent(
 
 export function orderSheets(content: Content, metrics: Metrics, paper: PaperName): Print[] {
   const { houseStyle, kitchen } = content;
-  return ordersView(content).orders.map((view) =>
+  return inHomeUnits(ordersView(content), kitchen).orders.map((view) =>
     orderSheetPrint(view, houseStyle, metrics, paper, kitchen.locale),
   );
 }

@@ -47,8 +47,8 @@ export const EMPTY_PLAN: PlanState = {
 const MOST_COUNT = 99;
 const ITEM = /^(\d{1,3}) x (.+)$/;
 
-/** The plan as it stands behind the # of the address; what is as usual is left out. */
-export function planText(state: PlanState): string {
+/** The plan as it stands behind the # of the address; what is as usual is left out, the kitchen's unit of weight too. */
+export function planText(state: PlanState, usualMass: PlanState['mass'] = EMPTY_PLAN.mass): string {
   const parts = new URLSearchParams();
   const put = (key: string, value: string, usual: string): void => {
     if (value !== usual) parts.set(key, value);
@@ -60,7 +60,7 @@ export function planText(state: PlanState): string {
   put('eggs', state.egg, '');
   put('finishes', state.finishes.join(','), '');
   put('portion', state.size, EMPTY_PLAN.size);
-  put('mass', state.mass, EMPTY_PLAN.mass);
+  put('mass', state.mass, usualMass);
   put('step', String(state.step), String(EMPTY_PLAN.step));
   if (state.ask === 'eggs') put('ask', `${state.eggs} eggs`, '');
   if (state.ask === 'portions') put('ask', `${state.portions} portions`, '');
@@ -88,8 +88,11 @@ function askFrom(text: string | null): Partial<PlanState> {
   return what === 'portions' ? { ask: 'portions', portions: number } : {};
 }
 
+const massFrom = (text: string | null): PlanState['mass'] | null =>
+  text === 'oz' || text === 'g' ? text : null;
+
 /** The plan of an address; what cannot be read is as usual. `planFrom(planText(plan))` is the plan. */
-export function planFrom(text: string): PlanState {
+export function planFrom(text: string, usualMass: PlanState['mass'] = EMPTY_PLAN.mass): PlanState {
   const parts = new URLSearchParams(text.replace(/^#/, ''));
   const step = Number(parts.get('step') ?? 0);
   return {
@@ -101,7 +104,7 @@ export function planFrom(text: string): PlanState {
     egg: parts.get('eggs') ?? '',
     finishes: listOf(parts.get('finishes')),
     size: parts.get('portion') === 'finger' ? 'finger' : 'dessert',
-    mass: parts.get('mass') === 'oz' ? 'oz' : 'g',
+    mass: massFrom(parts.get('mass')) ?? usualMass,
     step: step > 0 && step <= 100 ? step : 0,
     ...askFrom(parts.get('ask')),
   };

@@ -22,6 +22,7 @@ import { SendPlan } from './parts/send-plan.tsx';
 import { TinShelf } from './parts/tin-shelf.tsx';
 import { Working } from './parts/working.tsx';
 import { Worktop } from './parts/worktop.tsx';
+import { usualMass } from '../views/home-units.ts';
 import { type PlanState, planFrom, planText } from './plan-state.ts';
 import { useOpenedKitchen } from './use-opened-kitchen.ts';
 
@@ -82,16 +83,16 @@ function Answer({ state, content, words, answer }: PartProps & { answer: Answere
 }
 
 /** The plan of the address; a change is written back without a step in the way back. */
-function useAddress(): [PlanState, (next: PlanState) => void] {
-  const [state, setState] = useState(() => planFrom(location.hash));
+function useAddress(mass: PlanState['mass']): [PlanState, (next: PlanState) => void] {
+  const [state, setState] = useState(() => planFrom(location.hash, mass));
   useEffect(() => {
-    const follow = (): void => setState(planFrom(location.hash));
+    const follow = (): void => setState(planFrom(location.hash, mass));
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);
   const change = (next: PlanState): void => {
     setState(next);
-    history.replaceState(null, '', `#${planText(next)}`);
+    history.replaceState(null, '', `#${planText(next, mass)}`);
   };
   return [state, change];
 }
@@ -110,7 +111,7 @@ type Answered = ReturnType<typeof planAnswer>;
 export function PlannerApp({ published }: { published: PlannerContent }) {
   const words = plannerWordsFor(published.kitchen.locale);
   const portionsWords = portionsWordsFor(published.kitchen.locale);
-  const [state, change] = useAddress();
+  const [state, change] = useAddress(usualMass(published.kitchen));
   const [own, changeOwn] = useOwnKitchen();
   const opened = useOpenedKitchen(own.file, published);
   const base = opened.kitchen ?? published.kitchen;
@@ -132,7 +133,7 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
         view={answer.value.view}
         words={words}
         unit={state.mass}
-        plan={planText(state)}
+        plan={planText(state, usualMass(content.kitchen))}
         leave={() => {
           setAtWorktop(false);
           // Once the plan is drawn again, the keyboard is back where it left.

@@ -13,7 +13,7 @@ import { planSheetPrint } from '../prints/plan-sheet.ts';
 import type { Print } from '../prints/sheet/surface.ts';
 import { tinChartPrint } from '../prints/tin-chart.ts';
 import { chartInput } from '../views/chart-inputs.ts';
-import { chartInOunces } from '../views/in-ounces.ts';
+import { chartIn } from '../views/in-ounces.ts';
 import { liningTemplateView } from '../views/lining-template.ts';
 import type { PlanView } from '../views/plan.types.ts';
 import type { OrderHouse, PlannerContent } from '../views/planner-content.ts';
@@ -101,7 +101,7 @@ function chartPrint(
   const flavours = ask.flavourIds.flatMap((id) => content.flavours.find((one) => one.id === id) ?? []);
   const { kitchen } = content;
   const view = tinChartView(chartInput(content, recipe, flavours, recipeBakes(recipe, content)));
-  const shown = ask.mass === 'oz' ? chartInOunces(view, kitchen) : view;
+  const shown = chartIn(view, kitchen, ask.mass);
   const site = kitchen.siteUrl === undefined ? {} : { siteUrl: kitchen.siteUrl };
   return tinChartPrint(shown, data.style, fonts.metrics, ask.paper, kitchen.locale, {
     mass: ask.mass,

@@ -114,7 +114,10 @@ const booklets = printable<Pick<OnPaper<BookletView>, 'view' | 'paper' | 'lang'>
   inputs({ content, charts, finishing, mass }) {
     const { paper: papers, locale: lang } = content.kitchen;
     const source = { content, charts: charts.map(({ chart }) => chart), finishing, mass };
-    const view = inHomeUnits(bookletView(source), content.kitchen, mass);
+    const whole = bookletView(source);
+    const { kitchen } = content;
+    const recipes = inHomeUnits(whole.recipes, kitchen, mass);
+    const view = { ...inHomeUnits(whole, kitchen), recipes };
     return papers.map((paper) => ({ view, paper, lang }));
   },
   draw: ({ view, paper, lang }, style, metrics) => bookletPrints(view, style, metrics, paper, lang),
@@ -131,6 +134,14 @@ const cuttingGuides = printable<OnPaper<PortionsView>>({
   ],
 });
 
+/** Where labels are asked for of some recipes, orders with a cake of another have none here. */
+const withWholeOrders = (content: Content): Content => ({
+  ...content,
+  orders: content.orders.filter(({ tiers }) =>
+    tiers.every(({ recipeId }) => content.recipes.some(({ id }) => id === recipeId)),
+  ),
+});
+
 const labels = printable<LabelsAsk>({
   kind: 'label',
   inputs({ content, charts }) {
@@ -140,7 +151,7 @@ const labels = printable<LabelsAsk>({
     const made = sampleLabels(content)
       .filter(({ id }) => wanted.includes(id))
       .flatMap(({ view }) => (view === null ? [] : [{ view, copies: 1 }]));
-    const ofOrders = orderLabels(content).map(({ orderId, labels: all }) => ({
+    const ofOrders = orderLabels(withWholeOrders(content)).map(({ orderId, labels: all }) => ({
       ...common,
       prefix: `orders/${orderId}-`,
       labels: all.flatMap(({ view, copies }) => (view === null ? [] : [{ view, copies }])),
@@ -175,7 +186,7 @@ export function piecesOfKind({ content, charts, finishing }: PrintContent, kind:
       // An entry of `printables` may leave out tins and finishes: its finishing chart is one of its own.
       const own = wanted.content === content ? finishing : finishingCharts(wanted.content);
       return one
-        .inputs({ finishing: inHomeUnits(own, wanted.content.kitchen, wanted.mass), ...wanted })
+        .inputs({ finishing: inHomeUnits(own, wanted.content.kitchen), ...wanted })
         .map((input) => ({ kind, folder: wanted.name, input: JSON.stringify(input) }));
     }),
   );

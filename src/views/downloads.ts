@@ -209,7 +209,7 @@ function folderGroup(
     about: aboutOf(files, words),
     printsSize: printsSizeOf(files),
     entries: names.map((name) => ({
-      title: known.get(name) ?? name.replaceAll('--', ', ').replaceAll('-', ' '),
+      title: known.get(name) ?? words.plain(name.replaceAll('--', ', ').replaceAll('-', ' ')),
       files: files
         .filter((file) => entryName(file.path, words) === name)
         .sort(inOrder)

@@ -2,8 +2,9 @@
  * A view for those who measure in inches, ounces, pounds and cups: the same values, shown in the units of the
  * kitchen's country. Values stay metric, since data files carry them; showing twice changes nothing more.
  */
-import type { Locale } from '../domain/kitchen.ts';
+import type { Kitchen, Locale } from '../domain/kitchen.ts';
 import { cupsText } from '../wording/cups.ts';
+import { wordsFor } from '../wording/locales/index.ts';
 import { formatOunces } from '../wording/ounces.ts';
 import { inchesText, usUnitsInSentence } from '../wording/us-units.ts';
 import type { Figure, FigureUnit } from './figure.ts';
@@ -16,12 +17,11 @@ const isFigure = (value: object): value is Figure =>
 /** What the baker wrote, names and places are kept; so is working, which is arithmetic in metric units. */
 const KEPT: ReadonlySet<string> = new Set([
   ...['id', 'tinId', 'finishId', 'code', 'path', 'name', 'tinName', 'title', 'reference'],
-  ...['methodMarkdown', 'methodHtml', 'notesHtml', 'note', 'why', 'html', 'structured', 'logo'],
+  ...['methodMarkdown', 'methodHtml', 'notes', 'notesHtml', 'note', 'why', 'html', 'structured', 'logo'],
 ]);
 
-/** Notes as one text are the baker's; in a list they are ours. */
-const isKept = (key: string, value: unknown): boolean =>
-  KEPT.has(key) || (key === 'notes' && typeof value === 'string');
+/** Notes and the like as one text are the baker's; in a list or a table they are ours. */
+const isKept = (key: string, value: unknown): boolean => typeof value === 'string' && KEPT.has(key);
 
 const numberIn = (text: string): number => Number(text.replaceAll(',', '').replace('−', '-'));
 
@@ -47,22 +47,38 @@ function homeFigure(figure: Figure, mass: Mass): Figure {
   return { ...figure, text: show(figure.value, figure.text) };
 }
 
-function shown(value: unknown, mass: Mass): unknown {
-  if (typeof value === 'string') return usUnitsInSentence(value, mass);
+/** How to show: the unit of weights, and names that no sentence may turn. */
+interface Home {
+  mass: Mass;
+  names: readonly string[];
+  warning: (message: string, names: readonly string[]) => string;
+}
+
+/** Computations warn in British English; their sentences are known by the code beside them. */
+const isWarning = (value: object): value is { code: string; message: string } =>
+  'code' in value && 'message' in value && typeof value.message === 'string';
+
+function shown(value: unknown, home: Home): unknown {
+  if (typeof value === 'string') return usUnitsInSentence(value, home.mass);
   if (typeof value !== 'object' || value === null) return value;
-  if (Array.isArray(value)) return value.map((one) => shown(one, mass));
-  if (isFigure(value)) return homeFigure(value, mass);
+  if (Array.isArray(value)) return value.map((one) => shown(one, home));
+  if (isFigure(value)) return homeFigure(value, home.mass);
+  const said = isWarning(value) ? { ...value, message: home.warning(value.message, home.names) } : value;
   return Object.fromEntries(
-    Object.entries(value).map(([key, inner]) => [key, isKept(key, inner) ? inner : shown(inner, mass)]),
+    Object.entries(said).map(([key, inner]) => [key, isKept(key, inner) ? inner : shown(inner, home)]),
   );
 }
 
 /** What a kitchen weighs in unless a print is asked for in another unit. */
-export const usualMass = ({ locale }: { locale: Locale }): Mass => (locale === 'en-US' ? 'oz' : 'g');
+export const usualMass = ({ locale }: { locale: Locale }): Mass => wordsFor(locale).units.mass;
 
 /** The view as this kitchen's country measures; British views are given back as they are. */
-export const inHomeUnits = <View>(
+export function inHomeUnits<View>(
   view: View,
-  { locale }: { locale: Locale },
+  { locale, tins }: Pick<Kitchen, 'locale' | 'tins'>,
   mass: Mass = usualMass({ locale }),
-): View => (locale === 'en-US' ? (shown(view, mass) as View) : view);
+): View {
+  const { units, warning } = wordsFor(locale);
+  if (units.height === 'mm') return view;
+  return shown(view, { mass, warning, names: tins.map(({ name }) => name) }) as View;
+}

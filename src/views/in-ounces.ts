@@ -4,7 +4,7 @@ import { wordsFor } from '../wording/locales/index.ts';
 import { formatGrams } from '../wording/mass.ts';
 import { formatOunces, ouncesInSentence } from '../wording/ounces.ts';
 import type { Figure } from './figure.ts';
-import { inHomeUnits, usualMass } from './home-units.ts';
+import { inHomeUnits, type Mass, usualMass } from './home-units.ts';
 import type { PlanView } from './plan.types.ts';
 import type { TinChartView } from './tin-chart.types.ts';
 import type { WallCell, WallTable, WallView } from './wall.types.ts';
@@ -40,6 +40,14 @@ export function chartInOunces(view: TinChartView, { locale, scale }: Kitchen): T
 /** The chart as the site shows it: in the units of the kitchen's country. */
 export const homeChart = (view: TinChartView, kitchen: Kitchen): TinChartView =>
   usualMass(kitchen) === 'oz' ? inHomeUnits(chartInOunces(view, kitchen), kitchen) : view;
+
+/** The chart as it is printed in a unit of weight; lengths and volumes by the kitchen's country. */
+export const chartIn = (view: TinChartView, kitchen: Kitchen, mass: Mass): TinChartView =>
+  inHomeUnits(mass === 'oz' ? chartInOunces(view, kitchen) : view, kitchen, 'g');
+
+/** Any answer of the planner in the unit asked for. */
+export const answerIn = <View>(view: View, kitchen: Kitchen, mass: Mass): View =>
+  inHomeUnits(mass === 'oz' ? (shown(view) as View) : view, kitchen, mass);
 
 /** The plan with every weight in ounces, to 2 % or better. */
 export const planInOunces = (view: PlanView): PlanView => shown(view) as PlanView;

@@ -27,6 +27,7 @@ function ingredientOf(entry: Label['entries'][number], words: LabelWords): Label
 
 function viewOf(parts: LabelParts, kitchen: LabelKitchen): LabelView {
   const { label, input, words } = parts;
+  const { warning } = wordsFor(kitchen.locale);
   const { keepsDays, decidedBy, countsFrom } = label.durability;
   return {
     id: label.id,
@@ -48,7 +49,7 @@ function viewOf(parts: LabelParts, kitchen: LabelKitchen): LabelView {
     notes: labelNotes(parts),
     cautions: [
       { code: 'label-draft', text: words.draft },
-      ...label.warnings.map(({ code, message }) => ({ code, text: message })),
+      ...label.warnings.map(({ code, message }) => ({ code, text: warning(message, [label.foodName]) })),
     ],
     xHeightMm: input.settings.xHeightMm,
     sizes: [...input.settings.sizes],
@@ -61,12 +62,13 @@ function viewOf(parts: LabelParts, kitchen: LabelKitchen): LabelView {
  */
 export function labelOutcome(input: LabelInput, kitchen: LabelKitchen): LabelOutcome {
   const { id, foodName } = input;
+  const { warning } = wordsFor(kitchen.locale);
   const label = labelOf(input);
   if (!label.ok) {
     const refusals = label.problems.map(({ code, message, hint }) => ({
       code,
-      text: message,
-      hint: hint ?? '',
+      text: warning(message, [foodName]),
+      hint: warning(hint ?? '', [foodName]),
     }));
     return { id, foodName, view: null, refusals };
   }

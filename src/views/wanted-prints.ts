@@ -86,7 +86,7 @@ function wanted(content: Content, entry: Printable, charts: readonly PrintedView
     name: entry.name ?? null,
     content: own,
     charts: tinned.map((chart) => ({ chart: shownChart(chart, entry.print, mass, own.kitchen) })),
-    guides: inHomeUnits(guidesOf(own, charts), own.kitchen, mass),
+    guides: inHomeUnits(guidesOf(own, charts), own.kitchen),
     mass,
     cardSizes: entry.cardSizes ?? null,
     wallSizes: entry.wallSizes ?? null,

@@ -38,8 +38,8 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'lining-template': ['tins'],
 };
 
-/** Orders are weighed in grams: a mix of units on one sheet is a mistake waiting. */
-const GRAMS_ONLY: readonly PrintKind[] = [
+/** Orders are weighed in the unit of the kitchen's country: a mix of units on one sheet is a mistake waiting. */
+const COUNTRYS_OWN: readonly PrintKind[] = [
   'order-sheet',
   'stack-sheet',
   'shopping-list',
@@ -73,9 +73,16 @@ function printable(kind: PrintKind): z.ZodObject<z.core.$ZodLooseShape, z.core.$
       .min(1)
       .optional()
       .meta({ description: 'Paper to print on; the kitchen’s when left out' }),
-    ...(GRAMS_ONLY.includes(kind)
+    ...(COUNTRYS_OWN.includes(kind)
       ? {}
-      : { mass: z.enum(['g', 'oz']).optional().meta({ description: 'Unit of weights', default: 'g' }) }),
+      : {
+          mass: z
+            .enum(['g', 'oz'])
+            .optional()
+            .meta({
+              description: 'Unit of weights; the country’s own when left out: ounces in en-US, else grams',
+            }),
+        }),
   });
 }
 

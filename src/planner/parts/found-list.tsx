@@ -1,4 +1,5 @@
 /** Answers to the question the other way round: fills for so many eggs, stacks for so many guests; a tap plans one. */
+import { answerIn } from '../../views/in-ounces.ts';
 import { leftOver } from '../../wording/left-over.ts';
 import { eggsAnswer, portionsAnswer } from '../answer.ts';
 import type { PlanState, TinOnPlan } from '../plan-state.ts';
@@ -34,21 +35,23 @@ export function EggsFound(props: PartProps) {
   const { state, content, words } = props;
   const answer = eggsAnswer(state, content);
   if (answer === null) return <p>{words.answer.noFills}</p>;
-  const { rung, fills, columns } = answer;
-  const found = rung.fills.map(({ text, left }, at): Found => {
+  const { fills, columns } = answer;
+  const shown = <View,>(view: View): View => answerIn(view, content.kitchen, state.mass);
+  const rung = shown(answer.rung);
+  const found = answer.rung.fills.map(({ text, left }, at): Found => {
     const tins = (fills[at] ?? []).map(({ id, count }) => ({ tin: id, count }));
-    return { key: text, text, facts: leftOver(left, words.answer.leftOver), tins };
+    return { key: text, text, facts: shown(leftOver(left, words.answer.leftOver)), tins };
   });
   return (
     <section class="answer" aria-labelledby="plan">
-      <Said text={`${rung.eggText}, ${words.answer.batter(rung.batter.text, 'g')}`} />
+      <Said text={`${rung.eggText}, ${words.answer.batter(rung.batter.text, state.mass)}`} />
       <p class="headline">
         <span class="eggs">{rung.eggText}</span>
-        <span class="batter">{words.answer.batter(rung.batter.text, 'g')}</span>
+        <span class="batter">{words.answer.batter(rung.batter.text, state.mass)}</span>
       </p>
       {found.length === 0 ? <p>{words.answer.noFills}</p> : <FoundList {...props} found={found} />}
       <h3>{words.answer.weigh}</h3>
-      <Weights columns={columns} amounts={rung.amounts} unit="g" />
+      <Weights columns={columns} amounts={rung.amounts} unit={state.mass} />
     </section>
   );
 }
@@ -56,17 +59,20 @@ export function EggsFound(props: PartProps) {
 export function PortionsFound(props: PartProps & { noStack: string; over: string }) {
   const { state, content, words, noStack, over } = props;
   const answer = portionsAnswer(state, content);
+  const shown = (text: string): string => answerIn(text, content.kitchen, state.mass);
   const found = (answer?.choices ?? []).map(
     (choice): Found => ({
       key: choice.text,
       text: choice.text,
-      facts: [
-        words.answer.serves(choice.portions.text),
-        `${over.toLowerCase()}: ${choice.over.text}`,
-        choice.eggsText.toLowerCase(),
-        words.answer.batter(choice.batter.text, 'g'),
-        `${choice.height.text} mm`,
-      ].join(', '),
+      facts: shown(
+        [
+          words.answer.serves(choice.portions.text),
+          `${over.toLowerCase()}: ${choice.over.text}`,
+          choice.eggsText.toLowerCase(),
+          words.answer.batter(choice.batter.text, 'g'),
+          `${choice.height.text} mm`,
+        ].join(', '),
+      ),
       tins: choice.tiers.map(({ id }) => ({ tin: id, count: 1 })),
     }),
   );

@@ -27,7 +27,12 @@ const MEASURES: Record<ShapeName, readonly SizeName[]> = {
 const SHAPES = Object.keys(MEASURES) as ShapeName[];
 
 /** 'round 7in x 3in', as `mix --tins` reads it. */
-function description(shape: ShapeName, sizes: Partial<Record<SizeName, string>>, unit: 'in' | 'mm'): string {
+function description(
+  shape: ShapeName,
+  sizes: Partial<Record<SizeName, string>>,
+  unit: 'in' | 'mm',
+  volumeUnit: 'ml' | 'cups',
+): string {
   const length = (name: SizeName): string => `${(sizes[name] ?? '').trim()}${unit}`;
   const deep = ` x ${length('depth')}`;
   switch (shape) {
@@ -49,7 +54,7 @@ function description(shape: ShapeName, sizes: Partial<Record<SizeName, string>>,
     case 'ring':
       return `ring ${length('across')} tube ${length('tube')}${deep}`;
     case 'measured':
-      return `measured ${(sizes.volume ?? '').trim()}ml${deep}`;
+      return `measured ${(sizes.volume ?? '').trim()}${volumeUnit === 'ml' ? 'ml' : ' cups'}${deep}`;
   }
 }
 
@@ -67,7 +72,7 @@ export function OtherTin(props: PartProps) {
   const [wrong, setWrong] = useState<string[]>([]);
   const add = (event: Event): void => {
     event.preventDefault();
-    const text = description(shape, sizes, unit);
+    const text = description(shape, sizes, unit, words.volumeUnit);
     const problems = read(text, props);
     setWrong(problems);
     const plan: PlanState = state;

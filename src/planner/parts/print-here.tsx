@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { PaperName } from '../../domain/kitchen.ts';
 import type { Result } from '../../domain/result.ts';
+import { usualMass } from '../../views/home-units.ts';
 import type { PlanView } from '../../views/plan.types.ts';
 import { told } from '../answer.ts';
 import { handOver } from '../hand-over.ts';
@@ -40,7 +41,7 @@ interface PrintProps extends PartProps {
 
 function planAsk({ state, content, words, view }: PrintProps, paper: PaperName): PrintAsk[] {
   if (view === null) return [];
-  const address = planText(state);
+  const address = planText(state, usualMass(content.kitchen));
   return [
     {
       text: words.print.plan,

@@ -44,6 +44,7 @@ const SCHEMES: Record<Kitchen['locale'], readonly EggScheme[]> = {
 /** Sizes of both countries, the kitchen's own eggs first. */
 export function eggSizes({ egg, locale }: Kitchen, words: BookletWords): BookletTable {
   const own = words.eggs;
+  const { mass } = wordsFor(locale).units;
   const figure = (id: string, name: string, unit: string): TableColumn => ({ id, name, unit, weight: 'key' });
   const sizes = SCHEMES[locale].flatMap((scheme) =>
     gradesOf(scheme).map((grade) =>
@@ -61,9 +62,9 @@ export function eggSizes({ egg, locale }: Kitchen, words: BookletWords): Booklet
     lead: own.lead(eggSizeText(egg, wordsFor(locale))),
     columns: [
       { id: 'size', name: own.size, unit: '', weight: 'word' },
-      figure('egg', own.egg, 'g'),
-      figure('yolk', own.yolk, 'g'),
-      figure('white', own.white, 'g'),
+      figure('egg', own.egg, mass),
+      figure('yolk', own.yolk, mass),
+      figure('white', own.white, mass),
       figure('for-ten', own.forTen, own.ofOurs),
     ],
     rows: [sizeRow('own', own.own, egg.shelledG, egg.shelledG), ...sizes],

@@ -18,6 +18,7 @@ export const enUsBake: BakeWords = {
     'dense chocolate': 'a dense, moist cake',
     'rich fruit': 'a fruitcake',
   },
+  guide: { ...gb.guide, edge: 'Edge, 3/16 in from the wall' },
   noCoreFoam: 'No core: an egg-white foam climbs bare walls, so bake a wide one in a tube pan.',
   bandOn: 'Band around the pan.',
 };

@@ -32,6 +32,8 @@ export interface DownloadWords {
   charts: { title: string; about: string };
   folders: Record<DownloadFolder, string>;
   inStyle: (title: string, style: string) => string;
+  /** A file's name as words: 'tin volumes'. */
+  plain: (name: string) => string;
   trueSize: string;
   booklet: { about: string; read: string; fold: string; sizes: Record<BookletSlug, string> };
   cards: {

@@ -38,6 +38,7 @@ export const enGbDownloads: DownloadWords = {
     templates: 'Lining templates and cutting guides',
   },
   inStyle: (title, style) => `${title}, in the style ‘${style}’`,
+  plain: (name) => name,
   trueSize: 'PDF at its true size.',
   booklet: {
     about:

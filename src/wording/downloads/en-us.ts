@@ -1,5 +1,5 @@
 /** American English for files to print and keep: Letter is the paper one has. */
-import { inAmerican } from '../american.ts';
+import { americanText, inAmerican } from '../american.ts';
 import type { DownloadWords } from './download-words.ts';
 import { enGbDownloads } from './en-gb.ts';
 
@@ -7,6 +7,7 @@ const gb = inAmerican(enGbDownloads);
 
 export const enUsDownloads: DownloadWords = {
   ...gb,
+  plain: americanText,
   papers: { ...gb.papers, letter: 'Letter' },
   booklet: { ...gb.booklet, sizes: { ...gb.booklet.sizes, 'half-letter': 'half Letter', letter: 'Letter' } },
 };

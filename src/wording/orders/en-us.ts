@@ -41,6 +41,7 @@ export const enUsOrders: OrderWords = {
   },
   cautions: {
     ...gb.cautions,
+    heavy: gb.cautions.heavy.replace('8 kg', '18 lb'),
     hot: 'Pans, racks and heating cores stay hot: dry cloths, both hands.',
     chilled:
       'Something in this order must be refrigerated, at 41 °F or below: say so at hand-over, and for how long it may stand out.',

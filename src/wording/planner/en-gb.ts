@@ -53,6 +53,7 @@ export const enGbPlanner: PlannerWords = {
     measured: 'Known by its water',
   },
   unit: 'Unit',
+  volumeUnit: 'ml',
   options: {
     heading: 'Height, eggs, scale',
     height: 'Finished height',

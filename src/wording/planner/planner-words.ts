@@ -52,6 +52,8 @@ export interface PlannerWords {
     string
   >;
   unit: string;
+  /** What the water that a tin holds is measured in. */
+  volumeUnit: 'ml' | 'cups';
   options: {
     heading: string;
     height: string;

@@ -1,11 +1,11 @@
 /** US English for wall references. */
 import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
-import { withUsHeads } from '../us-heads.ts';
+import { withUsSizeHeads } from '../us-heads.ts';
 import { enGbWall } from './en-gb.ts';
 import type { WallWords } from './wall-words.ts';
 
-const gb = withUsHeads(inAmerican(enGbWall));
+const gb = withUsSizeHeads(inAmerican(enGbWall));
 
 export const enUsWall: WallWords = {
   ...gb,

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import type { Content } from '../../src/domain/content.ts';
+import { PRINT_KINDS, type Printable } from '../../src/domain/printable.ts';
+import { PRINTABLES, printsOfKind } from '../../src/prints/catalogue.ts';
+import type { Print } from '../../src/prints/sheet/surface.ts';
+import { readContent } from '../../src/read/content.ts';
+import { siteData } from '../../src/site/site-data.ts';
+import { finishingCharts } from '../../src/views/finishing-chart.ts';
+import { chartsOf } from '../samples/demo.ts';
+import { fontsOf } from '../samples/fonts.ts';
+import { BRITISH_TERMS, METRIC_FIRST, termsIn } from './british-terms.ts';
+import { type Said, textsOfData, textsOfPrint } from './texts.ts';
+
+const isLong = process.env.TINWRIGHT_LONG !== undefined;
+
+async function americanKitchen(): Promise<Content> {
+  const { content, problems } = await readContent('test/kitchens/good/us-bakery');
+  if (content === null) throw new Error(JSON.stringify(problems));
+  return content;
+}
+
+const content = await americanKitchen();
+const charts = chartsOf(content);
+const finishing = finishingCharts(content);
+
+const BY_RECIPE: ReadonlySet<string> = new Set(['tin-chart', 'bake-guide', 'recipe-card', 'wall-reference']);
+
+/** Without the long run: one recipe plain, in each kind of print. */
+const SAMPLE: Printable[] = PRINT_KINDS.map((print) => ({
+  print,
+  ...(BY_RECIPE.has(print) ? { recipeIds: ['yellow-butter'], flavourIds: [] } : {}),
+  ...(print === 'recipe-card' ? { cardSizes: ['index 5 x 8 in'] } : {}),
+  ...(print === 'wall-reference' ? { wallSizes: ['11 x 17 in'] } : {}),
+}));
+
+function printsMade(): Print[] {
+  const { houseStyle: style } = content;
+  const source = {
+    content: isLong ? content : { ...content, printables: SAMPLE },
+    charts,
+    finishing,
+    style,
+    metrics: fontsOf(style).metrics,
+  };
+  return PRINTABLES.flatMap(({ kind }) => printsOfKind(source, kind));
+}
+
+const prints = printsMade();
+const files = prints.map(({ path }) => ({ path: `print/${path}.pdf`, byteCount: 1000 }));
+const data = siteData({ content, charts, files, finishing, logoSvg: null });
+
+const listed = (said: readonly Said[], terms: typeof BRITISH_TERMS): string[] => [
+  ...new Set(said.flatMap(({ where, text }) => termsIn(text, terms).map((found) => `${where}: ${found}`))),
+];
+
+/** Arithmetic is done, and shown, in metric; figures on labels are those that rules ask for, net weight ounces first. */
+const METRIC_PAGES = new Set(['workingPages', 'labelPages', 'labels']);
+/** A ruler has both units, and the bar to check a print by is 100 mm long everywhere. */
+const BOTH_UNITS = 'scaleBar';
+const METRIC_PRINTS = /^(labels|templates)\/|support-template/;
+
+describe('An American kitchen', () => {
+  it('says nothing British on any page', () => {
+    const said = textsOfData(data);
+    expect(said.length).toBeGreaterThan(10_000);
+    expect(listed(said, BRITISH_TERMS)).toEqual([]);
+  });
+
+  it('says nothing British on any print', () => {
+    const said = prints.flatMap(textsOfPrint);
+    expect(said.length).toBeGreaterThan(3000);
+    expect(listed(said, BRITISH_TERMS)).toEqual([]);
+  });
+
+  it('leads with ounces, cups, inches and °F on every page', () => {
+    expect(listed(textsOfData(data, new Set([...METRIC_PAGES, BOTH_UNITS])), METRIC_FIRST)).toEqual([]);
+  });
+
+  it('leads with ounces, cups, inches and °F on every print', () => {
+    const measured = prints.filter(({ path }) => !METRIC_PRINTS.test(path));
+    expect(listed(measured.flatMap(textsOfPrint), METRIC_FIRST)).toEqual([]);
+  });
+});
