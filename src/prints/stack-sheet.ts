@@ -9,10 +9,10 @@ import type { OrderView } from '../views/order.types.ts';
 import type { Elevation } from '../views/stack-elevation.ts';
 import type { StackView, SupportSet } from '../views/stack-sheet.types.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
+import type { PrintLabels } from '../wording/sheets/index.ts';
 import { type StackCaution, type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
-import type { PrintLabels } from '../wording/sheets/index.ts';
 import { LOOKS, type SheetLook } from './order-sheet/look.ts';
 import { beside, caution, heading, list, textParagraph, together } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
@@ -116,7 +116,12 @@ function stackSection(
       ...stack.warnings.map(({ message }) => caution(labels.caution, message, look.body)),
       table(tierTable(stack, words, look)),
       factBlocks(stack, sheet),
-      cautionPair(stack, ['tell-the-cutter', 'two-people-lift'], ['keep-level', 'warm-and-cold'], sheet),
+      cautionPair(
+        stack,
+        ['dummy-tier', 'tell-the-cutter', 'two-people-lift'],
+        ['keep-level', 'warm-and-cold'],
+        sheet,
+      ),
     ],
   };
 }

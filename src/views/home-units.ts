@@ -47,6 +47,15 @@ function homeFigure(figure: Figure, mass: Mass): Figure {
   return { ...figure, text: show(figure.value, figure.text) };
 }
 
+/** A cell of a table that says its figure once more as text. */
+const isCell = (value: object): value is { figure: Figure; text: string } =>
+  'figure' in value &&
+  typeof value.figure === 'object' &&
+  value.figure !== null &&
+  isFigure(value.figure) &&
+  'text' in value &&
+  value.text === value.figure.text;
+
 /** How to show: the unit of weights, and names that no sentence may turn. */
 interface Home {
   mass: Mass;
@@ -63,6 +72,10 @@ function shown(value: unknown, home: Home): unknown {
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map((one) => shown(one, home));
   if (isFigure(value)) return homeFigure(value, home.mass);
+  if (isCell(value)) {
+    const figure = homeFigure(value.figure, home.mass);
+    return { ...value, figure, text: figure.text };
+  }
   const said = isWarning(value) ? { ...value, message: home.warning(value.message, home.names) } : value;
   return Object.fromEntries(
     Object.entries(said).map(([key, inner]) => [key, isKept(key, inner) ? inner : shown(inner, home)]),

@@ -134,7 +134,7 @@ function included(tier: OrderView['tiers'][number], words: OrderWords, and: stri
   return `${named}: ${taste}`;
 }
 
-/** 'Top tier, a dummy, 10.2 × 10.2 cm: polystyrene, not food; sugarpaste'. */
+/** 'Top tier (dummy), 10.2 × 10.2 cm: polystyrene, not food; sugarpaste'. */
 function dummyIncluded(
   { name, sizeText, finishes }: OrderView['dummies'][number],
   words: OrderWords,

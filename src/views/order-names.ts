@@ -31,7 +31,7 @@ export function tierName({ order }: Named, at: number, words: OrderWords): strin
   return besideName(order, ask, words);
 }
 
-/** 'Top tier, a dummy'; `at` is its place among the order's dummies. */
+/** 'Top tier (dummy)'; `at` is its place among the order's dummies. */
 export const dummyName = ({ order }: Named, at: number, words: OrderWords): string =>
   words.beside.dummy(placeName(order, order.dummies?.[at], words));
 

@@ -5,8 +5,8 @@ import { tinsFor } from '../compute/orders/small-tin.ts';
 import type { SmallBake } from '../domain/bun-tin.ts';
 import { type Kitchen, PLAIN_OVEN } from '../domain/kitchen.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
-import { formatNumber } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { formatDuration } from '../wording/timetable/index.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
 import { dialTextsOf } from './bake-figures.ts';
@@ -41,7 +41,7 @@ export function smallView(
 const watched = (minutes: number): Figure => ({
   value: minutes,
   unit: 'min',
-  text: formatNumber(minutes, 0),
+  text: formatDuration(minutes),
 });
 
 /** The kitchen's own minutes in the place of worked-out ones. */

@@ -21,7 +21,7 @@ export interface BesideWords {
   /** '24 cupcakes'; '1 cupcake'. */
   pieces: (count: number, kind: SmallKind) => string;
   summary: (made: MadeOf) => string;
-  /** Over what stands beside the tiers, among the facts. */
+  /** Over cutting cakes and small cakes, among the facts. */
   besideFact: string;
   /** 'g into each of 24 cups, cupcakes: 2 × twelve-cup muffin tin'. */
   intoCups: (cakes: string, pieces: number, tins: string) => string;
@@ -31,7 +31,7 @@ export interface BesideWords {
   boxes: (boxes: number, size: number, last: number) => string;
   topping: (gramsEach: string) => string;
   ownMinutes: string;
-  /** 'Top tier, a dummy'. */
+  /** 'Top tier (dummy)'. */
   dummy: (tier: string) => string;
   /** On lists, where nobody says which tier it is: takes its size. */
   dummyBought: (size: string) => string;

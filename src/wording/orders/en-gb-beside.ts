@@ -44,7 +44,7 @@ export const enGbBeside: BesideWords = {
   smallOf: (name, at) => `${name} ${at}`,
   pieces: (count, kind) => `${count} ${count === 1 ? (ONE[kind] ?? kind) : kind}`,
   summary,
-  besideFact: 'Beside the tiers',
+  besideFact: 'Besides',
   intoCups: (cakes, pieces, tins) => `g into each of ${pieces} cups, ${uncapitalised(cakes)}: ${tins}`,
   cups: (tins, cups, size) => {
     if (cups === 1) return size;
@@ -56,7 +56,7 @@ export const enGbBeside: BesideWords = {
   },
   topping: (each) => `On each, ${each}\u00a0g`,
   ownMinutes: 'By the kitchen’s own watch: bake times are not worked out for small cakes.',
-  dummy: (tier) => `${tier}, a dummy`,
+  dummy: (tier) => `${tier} (dummy)`,
   dummyBought: (size) => `Dummy tier, ${size}`,
   dummyHired: (size) => `Hire of a dummy tier, ${size}`,
   notCake: 'polystyrene, not food',

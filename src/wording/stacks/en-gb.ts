@@ -25,12 +25,12 @@ function steps(hasDowel: boolean, travelsAssembled: boolean, hasDummy: boolean):
     `Fix the bottom tier to the drum. Every other tier stands on a card of its own, cut to the outline on the template${hole}.`,
     'Lay the template on baking paper on the tier, its back to the back, the same width free all round. Prick through the middle of each circle.',
     'Push one support straight down to the board and mark it level with the top. Cut all supports of the tier to that one mark: the lengths here are planned, your cake decides.',
+    'Push them all in upright. No support stands proud and none lies deeper than its neighbours.',
     ...(hasDummy
       ? [
           'A dummy takes no supports: what stands on it stands on its card. Under a dummy the cake has its supports like any other. Bore it for the dowel before it is covered.',
         ]
       : []),
-    'Push them all in upright. No support stands proud and none lies deeper than its neighbours.',
     `${travelsAssembled ? 'At home, set' : 'Put the supports in at home and carry the tiers in boxes. On the spot, set'} each tier on the supports and lay a spirit level across before the next one.`,
     ...(hasDowel
       ? [

@@ -1,7 +1,7 @@
 /** American English for stacks: what differs from British. */
 import { inAmerican } from '../american.ts';
 import { withUsHeads } from '../us-heads.ts';
-import { withUsUnits } from '../us-units.ts';
+import { inchesText, withUsUnits } from '../us-units.ts';
 import { enGbStacks } from './en-gb.ts';
 import type { StackWords } from './stack-words.ts';
 
@@ -9,6 +9,10 @@ const gb = withUsUnits(withUsHeads(inAmerican(enGbStacks)));
 
 export const enUsStacks: StackWords = {
   ...gb,
+  right: (mm) => `${inchesText(Number(mm))} right`,
+  left: (mm) => `${inchesText(Number(mm))} left`,
+  back: (mm) => `${inchesText(Number(mm))} back`,
+  front: (mm) => `${inchesText(Number(mm))} front`,
   picture: {
     ...gb.picture,
     scale: (scale) => `Drawn 1 : ${scale}; the bar is 3⅞ in (10 cm)`,
