@@ -24,9 +24,12 @@ function numberText(value: number): string {
   return String(value);
 }
 
-/** Text that a spreadsheet would run as a formula gets an apostrophe in front, which makes it text again. */
+/**
+ * Text that a spreadsheet would run as a formula gets an apostrophe in front, which makes it text again: also after
+ * spaces, which some leave out, and with the wide signs of East Asian keyboards.
+ */
 function neutral(text: string): string {
-  return /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /^ *[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]/.test(text) ? `'${text}` : text;
 }
 
 function quoted(text: string): string {

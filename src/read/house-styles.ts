@@ -1,5 +1,4 @@
 /** The kitchen's house style and the further ones it prints in, with the files that they name. */
-import { join } from 'node:path';
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Problem } from '../domain/problem.ts';
 import { missingFile, parseHouseStyleYaml } from '../parse/house-style.ts';
@@ -10,9 +9,11 @@ import { error, warning } from '../parse/problems.ts';
 import { quote } from '../parse/quote.ts';
 import { isSound } from '../parse/yaml/yaml-reader.ts';
 import { listFiles } from './folder-listing.ts';
-import { linkProblem, readText, whatIs } from './safe-file.ts';
+import { linkProblem, readText, sizeProblem, whatIsBelow } from './safe-file.ts';
 
 const FOLDER = 'house-styles';
+/** A typeface with every sign of Chinese has about this. */
+const LARGEST_ASSET_BYTES = 8 * 1_048_576;
 
 /** One style from its file. */
 export async function readHouseStyle(
@@ -23,9 +24,18 @@ export async function readHouseStyle(
   if (!text.ok) return { style: null, problems: text.problems };
   const { style, files, problems } = parseHouseStyleYaml(text.value, path);
   for (const file of files) {
-    const found = await whatIs(join(folder, file.path));
+    const found = await whatIsBelow(folder, file.path);
     if (found === 'link') problems.push({ ...linkProblem(file.path), ...file.place });
     else if (found !== 'file') problems.push(missingFile(file));
+    else {
+      const tooLarge = await sizeProblem(
+        folder,
+        file.path,
+        LARGEST_ASSET_BYTES,
+        'Give a typeface with fewer signs, or a simpler drawing.',
+      );
+      if (tooLarge !== null) problems.push({ ...tooLarge, ...file.place });
+    }
   }
   if (style === null || !isSound(problems)) return { style: null, problems };
   const logo = await readLogo(folder, style.logo);

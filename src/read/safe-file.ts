@@ -25,6 +25,30 @@ export async function whatIs(path: string): Promise<Found> {
   }
 }
 
+/** What stands at a path below a folder, with forward slashes; a link anywhere on the way there counts as one. */
+export async function whatIsBelow(folder: string, file: string): Promise<Found> {
+  const parts = file.split('/');
+  let found: Found = 'nothing';
+  for (const at of parts.keys()) {
+    found = await whatIs(join(folder, ...parts.slice(0, at + 1)));
+    if (found !== 'folder') return found === 'link' || at === parts.length - 1 ? found : 'nothing';
+  }
+  return found;
+}
+
+/** The problem of a file that has more bytes than are read of its kind, or null. */
+export async function sizeProblem(
+  folder: string,
+  file: string,
+  most: number,
+  hint = 'Split it, or take out what does not belong in it.',
+): Promise<Problem | null> {
+  const { size } = await lstat(join(folder, file));
+  if (size <= most) return null;
+  const message = `${quote(file)} has ${size} bytes; at most ${most} are read`;
+  return { ...error('file-too-large', message, hint), file };
+}
+
 function isAbsence(thrown: unknown): boolean {
   return (
     thrown instanceof Error && 'code' in thrown && (thrown.code === 'ENOENT' || thrown.code === 'ENOTDIR')
@@ -38,8 +62,7 @@ export function linkProblem(file: string): Problem {
 }
 
 async function bytesOf(folder: string, file: string): Promise<Result<Uint8Array>> {
-  const path = join(folder, file);
-  const found = await whatIs(path);
+  const found = await whatIsBelow(folder, file);
   if (found === 'link') return fail(linkProblem(file));
   if (found !== 'file') {
     const hint =
@@ -48,13 +71,8 @@ async function bytesOf(folder: string, file: string): Promise<Result<Uint8Array>
         : 'A plain file must stand there.';
     return fail({ ...error('file-missing', `There is no file ${quote(file)}`, hint), file });
   }
-  const { size } = await lstat(path);
-  if (size <= LARGEST_BYTES) return succeed(await readFile(path));
-  const message = `${quote(file)} has ${size} bytes; at most ${LARGEST_BYTES} are read`;
-  return fail({
-    ...error('file-too-large', message, 'Split it, or take out what does not belong in it.'),
-    file,
-  });
+  const tooLarge = await sizeProblem(folder, file, LARGEST_BYTES);
+  return tooLarge === null ? succeed(await readFile(join(folder, file))) : fail(tooLarge);
 }
 
 /** The first line that does not decode, counted from 1. */
