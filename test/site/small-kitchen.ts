@@ -13,13 +13,17 @@ export interface BuiltKitchen {
 }
 
 export const HOSTILE = '<img src=x onerror="alert(1)"> & <script>alert(2)</script>';
+/** Ends a script that holds it as it is, then tries what runs without one. */
+export const ENDING =
+  '</script><svg onload="window.__pwned=1"><a href="javascript:alert(6)">]]>{{ 7 * 7 }}$&';
 
 function write(folder: string, path: string, text: string): void {
   mkdirSync(join(folder, path, '..'), { recursive: true });
   writeFileSync(join(folder, path), text);
 }
 
-const KITCHEN = `name: "Pan & Sons <b>Bakers</b>"
+const KITCHEN = `orders: { publish: yes }
+name: "Pan & Sons <b>Bakers</b>"
 place: Nowhere "upon" Tyne
 edition: 2026-11-01
 locale: en-GB
@@ -32,7 +36,7 @@ tins:
   - { id: loaf, name: Loaf, shape: loaf, length: 9in, width: 5in, base_length: 8in, base_width: 4in, depth: 2 3/4in }
   - { id: ring, name: Ring, shape: ring, across: 10in, tube: 3in, depth: 4in }
   - { id: dome, name: Dome, shape: dome, across: 6in }
-  - { id: beehive, name: Beehive, shape: measured, volume: 1850 ml, depth: 90 mm }
+  - { id: beehive, name: ${JSON.stringify(ENDING)}, shape: measured, volume: 1850 ml, depth: 90 mm }
 `;
 
 const INGREDIENTS = `butter: { name: Butter, role: fat, allergens: [milk] }
@@ -41,6 +45,38 @@ egg: { name: Egg, role: egg, part: egg, allergens: [eggs] }
 egg-yolk: { name: Egg yolk, role: egg, part: yolk, allergens: [eggs] }
 flour: { name: Self-raising flour, role: flour, allergens: [gluten] }
 mystery: { name: Mystery powder, role: flavouring, fine: true }
+`;
+
+const FLAVOUR = `name: ${JSON.stringify(`Spice ${ENDING}`)}
+summary: ${JSON.stringify(HOSTILE)}
+suits: { recipes: [plain] }
+why: ${JSON.stringify(ENDING)}
+adjustments:
+  - add: { ingredient: mystery, per_kg: 2 g }
+method: ${JSON.stringify(`${HOSTILE} [x](javascript:alert(8))`)}
+`;
+
+const FINISH = `name: ${JSON.stringify(`Jam ${ENDING}`)}
+kind: jam
+density: 1.3 g/ml
+formula: { caster-sugar: 100 }
+filling: { thickness: 2 mm }
+loss: 5 %
+keeps: 7 days
+method: ${JSON.stringify(`${HOSTILE} [x](javascript:alert(9))`)}
+`;
+
+const ORDER = `title: ${JSON.stringify(`Birthday ${ENDING}`)}
+reference: R-1
+hand_over: { at: 2026-11-27 16:00, place: collected }
+portions: { wanted: 10, size: dessert }
+tiers:
+  - { tin: round-6, recipe: plain, flavours: [spice], layers: 3, finishes: [{ finish: jam, use: filling }] }
+extras:
+  - { name: ${JSON.stringify(HOSTILE)}, count: 1, each: 2.50 }
+decisions:
+  - { question: ${JSON.stringify(ENDING)}, answer: ${JSON.stringify(HOSTILE)}, by: 2026-11-20 }
+notes: ${JSON.stringify(`${HOSTILE} ${ENDING}`)}
 `;
 
 const recipe = (name: string, extra: string): string => `---
@@ -87,6 +123,9 @@ function writeSmallKitchen(folder: string): void {
     'pages/about.md',
     `---\ntitle: ${JSON.stringify(HOSTILE)}\norder: 1\n---\n# Top\n\n${HOSTILE}\n`,
   );
+  write(folder, 'flavours/spice.yaml', FLAVOUR);
+  write(folder, 'finishes/jam.yaml', FINISH);
+  write(folder, 'orders/birthday.yaml', ORDER);
   write(folder, 'assets/logo.svg', LOGO);
   cpSync('content/house-style.yaml', join(folder, 'house-style.yaml'));
 }
