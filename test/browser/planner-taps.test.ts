@@ -114,7 +114,7 @@ describe('with a phone in the hand', () => {
 });
 
 describe('what most visits never ask for', () => {
-  it('is fetched when it is asked for: the working, the method, the print shop', async () => {
+  it('is fetched when it is asked for: the working, and the method', async () => {
     const { page, faults } = await openedPlanner(browser, '#tins=1+x+round-6');
     const fetched = (): Promise<string[]> =>
       page.evaluate(() => [...document.scripts].map(({ src }) => src.split('/').at(-1) ?? ''));
