@@ -3,10 +3,11 @@ type Heads = readonly (readonly [RegExp, string])[];
 
 const SIZES: Heads = [
   [/^mm(?= high$|$)|(?<=, )mm$/, 'in'],
+  [/\bin millim(?:eters|etres)\b/g, 'in inches'],
   [/^m[lL]$|(?<=, )m[lL]$/, 'cups'],
 ];
 const WEIGHTS: Heads = [
-  [/^g$|(?<=, )g$/, 'oz'],
+  [/^g(?=,|$)|(?<=, )g$/, 'oz'],
   [/\bGrams\b/g, 'Ounces'],
   [/\bin grams\b/g, 'in ounces'],
   [/^grams$/, 'ounces'],

@@ -1,15 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
 import { PRINT_KINDS, type Printable } from '../../src/domain/printable.ts';
-import { PRINTABLES, printsOfKind } from '../../src/prints/catalogue.ts';
-import type { Print } from '../../src/prints/sheet/surface.ts';
+import { piecesOf, printsOfPiece } from '../../src/prints/catalogue.ts';
 import { readContent } from '../../src/read/content.ts';
 import { siteData } from '../../src/site/site-data.ts';
 import { finishingCharts } from '../../src/views/finishing-chart.ts';
 import { chartsOf } from '../samples/demo.ts';
 import { fontsOf } from '../samples/fonts.ts';
 import { BRITISH_TERMS, METRIC_FIRST, termsIn } from './british-terms.ts';
-import { type Said, textsOfData, textsOfPrint } from './texts.ts';
+import { bareMetric, type Said, textsOfData, textsOfPrint } from './texts.ts';
 
 const isLong = process.env.TINWRIGHT_LONG !== undefined;
 
@@ -33,19 +32,14 @@ const SAMPLE: Printable[] = PRINT_KINDS.map((print) => ({
   ...(print === 'wall-reference' ? { wallSizes: ['11 x 17 in'] } : {}),
 }));
 
-function printsMade(): Print[] {
-  const { houseStyle: style } = content;
-  const source = {
-    content: isLong ? content : { ...content, printables: SAMPLE },
-    charts,
-    finishing,
-    style,
-    metrics: fontsOf(style).metrics,
-  };
-  return PRINTABLES.flatMap(({ kind }) => printsOfKind(source, kind));
-}
-
-const prints = printsMade();
+const pieces = piecesOf({
+  content: isLong ? content : { ...content, printables: SAMPLE },
+  charts,
+  finishing,
+});
+const { houseStyle: style } = content;
+const { metrics } = fontsOf(style);
+const prints = pieces.flatMap((piece) => printsOfPiece(piece, style, metrics));
 const files = prints.map(({ path }) => ({ path: `print/${path}.pdf`, byteCount: 1000 }));
 const data = siteData({ content, charts, files, finishing, logoSvg: null });
 
@@ -55,8 +49,9 @@ const listed = (said: readonly Said[], terms: typeof BRITISH_TERMS): string[] =>
 
 /** Arithmetic is done, and shown, in metric; figures on labels are those that rules ask for, net weight ounces first. */
 const METRIC_PAGES = new Set(['workingPages', 'labelPages', 'labels']);
-/** A ruler has both units, and the bar to check a print by is 100 mm long everywhere. */
-const BOTH_UNITS = 'scaleBar';
+/** A ruler has both units, one may choose millimeters or grams in the planner, and the bar to check a print by is 100 mm long everywhere. */
+const BOTH_UNITS = ['scaleBar', 'otherLead', 'grams'];
+const METRIC_KINDS = new Set(['label', 'lining-template']);
 const METRIC_PRINTS = /^(labels|templates)\/|support-template/;
 
 describe('An American kitchen', () => {
@@ -73,7 +68,13 @@ describe('An American kitchen', () => {
   });
 
   it('leads with ounces, cups, inches and °F on every page', () => {
-    expect(listed(textsOfData(data, new Set([...METRIC_PAGES, BOTH_UNITS])), METRIC_FIRST)).toEqual([]);
+    expect(listed(textsOfData(data, new Set([...METRIC_PAGES, ...BOTH_UNITS])), METRIC_FIRST)).toEqual([]);
+  });
+
+  it('shows no bare figure in grams, millimeters or milliliters', () => {
+    expect(bareMetric(data, METRIC_PAGES)).toEqual([]);
+    const measured = pieces.filter(({ kind }) => !METRIC_KINDS.has(kind));
+    expect(measured.flatMap(({ kind, input }) => bareMetric(JSON.parse(input), undefined, kind))).toEqual([]);
   });
 
   it('leads with ounces, cups, inches and °F on every print', () => {

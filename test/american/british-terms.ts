@@ -64,6 +64,8 @@ export const METRIC_FIRST: readonly BritishTerm[] = [
     term: /(?<![(\d.,/])(?<!\([^()]*)\d[\d,.]*[ \u00a0](?:g|kg|mg?l|mL|ml|mm|cm|l)(?![²³/\w])/,
     why: 'ounces, pounds, cups, inches first; metric in brackets beside them',
   },
+  { term: /\b(?:kilo)?gram(?:me)?s?\b(?! cracker)/i, why: 'ounces' },
+  { term: /\bmillimet(?:re|er)s?\b/i, why: 'inches; ‘a few millimeters’ too' },
   // A line that only ends a bracket goes on from the line before it.
   { term: /^(?![^(]*\))[^°]*\d[ \u00a0]°C\b/, why: '°F before °C' },
 ];

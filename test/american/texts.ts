@@ -40,6 +40,34 @@ export function textsOfData(value: unknown, left: ReadonlySet<string> = new Set(
   );
 }
 
+const spaced = (text: unknown): string => String(text).replaceAll('\u00a0', ' ');
+
+const METRIC_UNITS: ReadonlySet<unknown> = new Set(['g', 'mm', 'mL']);
+
+/** Figures that stand bare under a heading in inches, ounces or cups, and still say their metric value. */
+export function bareMetric(value: unknown, left: ReadonlySet<string> = new Set(), where = ''): string[] {
+  if (typeof value !== 'object' || value === null) return [];
+  const { unit, value: amount, text, figure } = value as Record<string, unknown>;
+  const said = typeof text === 'string' ? Number(text.replaceAll(',', '').replace('−', '-')) : Number.NaN;
+  const isBare =
+    METRIC_UNITS.has(unit) &&
+    typeof amount === 'number' &&
+    amount !== 0 &&
+    Math.abs(said) > Math.abs(amount) / 2;
+  const copied =
+    typeof figure === 'object' &&
+    figure !== null &&
+    'text' in figure &&
+    typeof text === 'string' &&
+    spaced(text) !== spaced(figure.text)
+      ? [`${where}: ‘${text}’ beside ‘${figure.text}’`]
+      : [];
+  const below = Object.entries(value).flatMap(([key, one]) =>
+    left.has(key) ? [] : bareMetric(one, left, `${where}.${key}`),
+  );
+  return [...(isBare ? [`${where}: ${text} ${unit}`] : []), ...copied, ...below];
+}
+
 /** What a print says, element by element, however its lines are broken. */
 export function textsOfPrint({ path, title, subject, pages }: Print): Said[] {
   const said: Said[] = [title, subject].map((text) => ({ where: path, text }));

@@ -14,6 +14,14 @@ export const enUsBooklet: BookletWords = {
   subject: (kitchen) =>
     `The recipes of ${kitchen} with weights and whole eggs for every pan, flavors, fillings and coatings, and the tables that go with them.`,
   ruler: `3 15/16 in (100 mm) when printed at 100 %`,
+  use: {
+    ...gb.use,
+    points: {
+      ...gb.use.points,
+      ounces: { ...gb.use.points.ounces, text: 'are in ounces, with level cups and spoons beside them.' },
+    },
+  },
+  recipe: { ...gb.recipe, inSpoons: 'in cups, spoons' },
   tins: {
     ...gb.tins,
     note: 'To match one of these with a pan of your own, fill yours with cups of water. A pan that holds the same takes the same batter, if it is about as deep.',

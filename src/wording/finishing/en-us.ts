@@ -8,5 +8,11 @@ const gb = withUsHeads(inAmerican(enGbFinishing));
 
 export const enUsFinishing: FinishingWords = {
   ...gb,
+  notes: {
+    ...gb.notes,
+    cake: gb.notes.cake.replace('the few millimeters', 'the little'),
+    parts: (step, fineStep) =>
+      gb.notes.parts(step, fineStep).replace('a gram or two', 'a few hundredths of an ounce'),
+  },
   cautions: { ...gb.cautions, chilled: gb.cautions.chilled.replace('8 °C', '41 °F') },
 };

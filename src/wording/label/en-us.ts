@@ -1,6 +1,7 @@
 /** US English for labels. */
 import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
+import { withUsUnits } from '../us-units.ts';
 import { enGbLabel } from './en-gb.ts';
 import type { LabelWords } from './label-words.ts';
 
@@ -19,6 +20,8 @@ export const enUsLabel: LabelWords = {
     sulphites: 'sulfites',
     molluscs: 'mollusks',
   },
+  tooSmall: withUsUnits(gb.tooSmall),
+  sheet: withUsUnits(gb.sheet),
   net: (amount) => `Net Wt ${amount}`,
   storage: {
     ...gb.storage,
