@@ -149,8 +149,8 @@ export function orderView(
     ...dummies.map(({ name }) => name),
   ];
   const sharesShelf = (together?.orders.length ?? 1) > 1;
-  const unpriced = shopping.lines.flatMap(({ name, usedMinor }) =>
-    usedMinor === null ? [name.toLowerCase()] : [],
+  const unpriced = shopping.lines.flatMap(({ name, usedMinor, material }) =>
+    usedMinor === null && material === undefined ? [name.toLowerCase()] : [],
   );
   const stack = orderStack(planned, content.finishing);
   const text = portionsText(planned, words);

@@ -39,7 +39,7 @@ export interface ShoppingLine {
   boughtMinor: Minor | null;
   /** On the shelf when all is made. */
   left: number;
-  /** The need itself, at the price of its packs; null without packs. */
+  /** The need itself, at the price of its packs; null without packs, and for what is no ingredient. */
   usedMinor: Minor | null;
 }
 
@@ -115,7 +115,7 @@ const materialLine = (material: Material): ShoppingLine => ({
   ...{ ingredientId: material.id, name: material.id, unit: 'pieces', material },
   ...{ needed: 1, onHand: 0, missing: 1, left: 0 },
   packs: [{ size: 1, text: '1', priceMinor: material.eachMinor, count: 1 }],
-  ...{ boughtMinor: material.eachMinor, usedMinor: material.eachMinor },
+  ...{ boughtMinor: material.eachMinor, usedMinor: null },
 });
 
 const sum = (values: readonly (Minor | null)[]): Minor =>
@@ -139,7 +139,7 @@ export function shoppingList(
     usedMinor: sum(lines.map((one) => one.usedMinor)),
     spareYolks: eggs?.spareYolks ?? 0,
     spareWhites: eggs?.spareWhites ?? 0,
-    unpricedIds: lines.filter((one) => one.usedMinor === null).map(({ ingredientId }) => ingredientId),
+    unpricedIds: ingredients.filter((one) => one.usedMinor === null).map(({ ingredientId }) => ingredientId),
   };
 }
 

@@ -22,8 +22,9 @@ export function orderContent(content: Content): OrderContent {
 
 export async function plannedDemo(): Promise<{ content: Content; orders: PlannedOrder[] }> {
   const content = await demoContent();
+  const own = orderContent(content);
   const orders = content.orders.map((order) => {
-    const planned = planOrder(order, orderContent(content));
+    const planned = planOrder(order, own);
     if (!planned.ok) throw new Error(planned.problems.map(({ message }) => message).join(' '));
     return planned.value;
   });
