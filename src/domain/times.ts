@@ -140,7 +140,25 @@ export const FINISH_TIMES: readonly TimeEntry<keyof FinishTimes>[] = [
 ];
 
 const HOUR = 60;
-const DAY = 24 * HOUR;
+export const DAY_MIN = 24 * HOUR;
+const DAY = DAY_MIN;
+
+/**
+ * Days that a sponge keeps, wrapped or in a closed box at cool room temperature, uncut: common practice, no source,
+ * and on the careful side. Labels count them from the oven.
+ */
+export const USUAL_KEEPS_DAYS: Readonly<Record<MixingMethod, number>> = {
+  creamed: 4,
+  'all-in-one': 4,
+  whisked: 2,
+  oil: 4,
+  melted: 7,
+  'rich fruit': 90,
+  angel: 3,
+};
+
+/** The same in minutes: what leaves the house later has nothing left to keep. */
+const keepsOf = (method: MixingMethod): number => USUAL_KEEPS_DAYS[method] * DAY;
 
 export const USUAL_TIMES: KitchenTimes = {
   shopMin: 60,
@@ -211,13 +229,13 @@ export const USUAL_TIMES: KitchenTimes = {
     angel: 0,
   },
   cakeKeepsMin: {
-    creamed: 5 * DAY,
-    'all-in-one': 5 * DAY,
-    whisked: 3 * DAY,
-    oil: 5 * DAY,
-    melted: 6 * DAY,
-    'rich fruit': 90 * DAY,
-    angel: 3 * DAY,
+    creamed: keepsOf('creamed'),
+    'all-in-one': keepsOf('all-in-one'),
+    whisked: keepsOf('whisked'),
+    oil: keepsOf('oil'),
+    melted: keepsOf('melted'),
+    'rich fruit': keepsOf('rich fruit'),
+    angel: keepsOf('angel'),
   },
   makeMin: {
     buttercream: 20,

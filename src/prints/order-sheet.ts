@@ -125,6 +125,15 @@ function finishSection(view: OrderView, sheet: Sheet): Block[] {
   ];
 }
 
+/** How to keep it and how long, as the labels say it: once where all cakes keep alike. */
+const keepingTexts = ({ keeping }: OrderView): string[] => [
+  ...new Set(
+    keeping.flatMap(({ dateText, storageText }) =>
+      dateText === null || storageText === null ? [] : [`${dateText}. ${storageText}`],
+    ),
+  ),
+];
+
 function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Block[] {
   const { words, look } = sheet;
   const { allergens } = view;
@@ -147,6 +156,7 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
     headed(words.steps.handOver, 'hand-over', sheet),
     beside(cautions, [
       textParagraph('ask', paragraph(allergens.ask, look.body), 0),
+      ...keepingTexts(view).map((text, at) => textParagraph(`keeps-${at}`, paragraph(text, look.body), 1)),
       ...words.sheet.signLines.map((line) => writeLine(line, look.body)),
     ]),
   ];

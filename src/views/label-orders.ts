@@ -4,13 +4,14 @@
  */
 
 import type { LabelFacts, LabelFinish, LabelInput, WeighedIn } from '../compute/labels/label.ts';
-import { spongeUsual } from '../compute/labels/sponge-usual.ts';
+import { spongeKeepsDays, spongeUsual } from '../compute/labels/sponge-usual.ts';
 import type { PlannedOrder, PlannedTier } from '../compute/orders/plan-order.ts';
 import { tierId } from '../compute/orders/work-of.ts';
 import { type TierDays, tierDays } from '../compute/timeline/tier-days.ts';
 import type { Content } from '../domain/content.ts';
 import type { LabelSettings } from '../domain/label-settings.ts';
 import { isStacked, type Order } from '../domain/order.ts';
+import { DAY_MIN } from '../domain/times.ts';
 import { labelWordsFor } from '../wording/label/index.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
 import { labelOutcome } from './label.ts';
@@ -20,8 +21,6 @@ import { sampleLabels } from './label-samples.ts';
 import { type WorkedOrder, type WorkedWeek, workedOrders } from './planned-orders.ts';
 
 type OrderLabelContent = Pick<Content, 'kitchen' | 'ingredients' | 'label' | 'business' | 'times'>;
-
-const DAY_MIN = 1440;
 
 export interface TierLabel extends LabelOutcome {
   /** How many cakes, or boxes of small ones, want it. */
@@ -81,7 +80,7 @@ function inedibleIn({ order }: PlannedOrder, { ask }: PlannedTier, content: Orde
 
 /** Days that the sponge keeps: small cakes dry out first. */
 function keepsDays({ recipe, ask }: PlannedTier, { times }: OrderLabelContent): number {
-  const usual = spongeUsual(recipe).keepsDays;
+  const usual = spongeKeepsDays(recipe, times);
   return ask.small === undefined ? usual : Math.min(usual, Math.floor(times.smallKeepsMin / DAY_MIN));
 }
 

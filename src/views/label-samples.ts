@@ -5,7 +5,7 @@
  */
 import { finishingFor } from '../compute/finishes/finishing.ts';
 import { type LabelFinish, type LabelInput, NO_FACTS, type WeighedIn } from '../compute/labels/label.ts';
-import { spongeUsual } from '../compute/labels/sponge-usual.ts';
+import { spongeKeepsDays, spongeUsual } from '../compute/labels/sponge-usual.ts';
 import { planMix } from '../compute/mixes/plan-mix.ts';
 import { tinPortions } from '../compute/portions/tin-portions.ts';
 import type { Content } from '../domain/content.ts';
@@ -32,6 +32,7 @@ export type LabelContent = Pick<
   | 'business'
   | 'label'
   | 'portionSizes'
+  | 'times'
 >;
 
 /** What one tin gets of a rounded mix, line by line. */
@@ -105,7 +106,7 @@ function sampleInput(
         name: recipe.name,
         formula: weighedIn(combination, cake.tin, content),
         waterLossShare: usual.waterLossShare,
-        keepsDays: usual.keepsDays,
+        keepsDays: spongeKeepsDays(recipe, content.times),
       },
     ],
     finishes: cake.finishes,

@@ -76,6 +76,7 @@ function tierWork(tier: PlannedTier): TierWork {
     method: recipe.method,
     ...bakeOf(tier),
     layers: tier.layers,
+    ...(recipe.keepsDays === undefined ? {} : { keepsDays: recipe.keepsDays }),
     finishes: finishWork(tier),
     ...(beside === undefined ? {} : { apart: true }),
     ...(small === undefined ? {} : { small: { kind: small.kind, box: small.box, pieces: count } }),

@@ -1,5 +1,6 @@
 /** Why there is no timetable, and what to mind in the one there is. */
 import type { Problem, Warning } from '../../domain/problem.ts';
+import { DAY_MIN } from '../../domain/times.ts';
 import { goTogether, type OvenRules, placeTins, standingRoom } from '../oven/index.ts';
 import type { Activity } from './activity.types.ts';
 import type { Batch } from './batches.ts';
@@ -76,8 +77,6 @@ export function stuckProblem(stuck: Activity, work: Work, { calendar, work: sett
   const message = `${what} finds no place after ${calendar.days[0]?.isoDate ?? 'the first day'}`;
   return problem('no-time-left', message, 'Plan fewer orders at a time, or give the working day more hours.');
 }
-
-const DAY_MIN = 1440;
 
 /** Cakes and finishes older than they keep, and a start that lies before the edition. */
 export function ageWarnings(

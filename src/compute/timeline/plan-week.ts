@@ -3,24 +3,20 @@
  * hand-overs, as late and so as fresh as it goes, with nights kept free.
  *
  * Oven loads are settled first (fewest, then shortest). Then several passes from the hand-overs backwards, each
- * with its own idea of what presses most; the one that begins latest is kept, and how far it may be from the best
- * is told by a proven bound. No clock: whether a start lies in the past is judged against `notBefore`.
+ * with its own idea of what presses most; the one with the least past its keeping is kept, and of these the one that
+ * begins latest. How far that may be from the best is told by a proven bound. No clock: whether a start lies in the
+ * past is judged against `notBefore`.
  */
-import type { Problem } from '../../domain/problem.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
 import { groupBatches, type OvenMemory, type OvenRules, ovenMemory } from '../oven/index.ts';
-import type { Placed } from './activity.types.ts';
 import { type Awake, awakeHours } from './awake.ts';
-import { earlierOnes, placeBackwards } from './backwards.ts';
 import { type Batches, makeBatches, type TierFinder } from './batches.ts';
-import { leastHeads, leastSpan } from './bound.ts';
+import { bestPass } from './best-pass.ts';
 import { emitLoads, emitSteps, renamedLoads } from './emit-steps.ts';
 import { neededBy } from './needed-by.ts';
-import { buildNetwork, type Network } from './network.ts';
-import { resources } from './place-activity.ts';
+import { buildNetwork } from './network.ts';
 import type { WeekPlan } from './plan.types.ts';
-import { ageWarnings, batchProblems, stuckProblem, workProblems } from './plan-problems.ts';
-import { pressingRules } from './pressing.ts';
+import { ageWarnings, batchProblems, workProblems } from './plan-problems.ts';
 import type { Work, WorkRoom } from './work.ts';
 
 /** Answers about the oven may be kept from one question to the next. */
@@ -58,22 +54,6 @@ function batchesOf(work: Work, room: WorkRoom, rules: OvenRules, awake: Awake): 
   });
 }
 
-/** What a plan is judged by: its first step, then how long the cakes wait for their hand-overs. */
-interface Worth {
-  begin: number;
-  fresh: number;
-}
-
-function worthOf(placed: readonly Placed[], { loads }: Network): Worth {
-  return {
-    begin: Math.min(...placed.map(({ start }) => start)),
-    fresh: loads.reduce((sum, { activity }) => sum + (placed[activity]?.start ?? 0), 0),
-  };
-}
-
-const isBetter = (a: Worth, b: Worth): boolean =>
-  a.begin > b.begin || (a.begin === b.begin && a.fresh > b.fresh);
-
 /**
  * The timetable, or why there is none: work that does not fit any working day, tins that do not fit the oven,
  * batter that would stand too long, a calendar that begins too late.
@@ -109,43 +89,4 @@ export function planWeek(work: Work, room: WorkRoom, options: PlanOptions = {}):
     loadsProven: grouping.proven,
   };
   return succeed({ ...named, bound, warnings: [...warnings, ...ageWarnings(work, room, named)] });
-}
-
-interface Timed {
-  placed: Placed[];
-  least: ReturnType<typeof leastSpan>;
-  spanMin: number;
-}
-
-function bestPass(work: Work, network: Network, room: WorkRoom, awake: Awake, passes: number): Result<Timed> {
-  const { activities } = network;
-  const owned = new Map(
-    work.orders.flatMap(({ tiers }) => tiers.map(({ tin }) => [tin.id, Math.max(1, tin.owned)] as const)),
-  );
-  const fresh = () => resources(awake, room.work.hands, owned);
-  const earlier = earlierOnes(activities);
-  const alone = placeBackwards(
-    activities,
-    earlier,
-    activities.map(() => 0),
-    'endless',
-    fresh,
-  );
-  if (!alone.ok) return fail(stuckProblem(alone.stuck, work, room));
-  const least = leastSpan(activities, earlier, alone.placed, awake, room.work.hands);
-  const end = Math.max(...work.orders.map(({ handOver }) => handOver));
-  let best: { placed: Placed[]; worth: Worth } | null = null;
-  let stuck: Problem | null = null;
-  for (const pressing of pressingRules(activities, leastHeads(activities, earlier), alone.placed, passes)) {
-    const pass = placeBackwards(activities, earlier, pressing, fresh(), fresh);
-    if (!pass.ok) {
-      stuck ??= stuckProblem(pass.stuck, work, room);
-      continue;
-    }
-    const worth = worthOf(pass.placed, network);
-    if (best === null || isBetter(worth, best.worth)) best = { placed: pass.placed, worth };
-    if (end - best.worth.begin <= least.spanMin) break;
-  }
-  if (best === null) return fail(...(stuck ? [stuck] : []));
-  return succeed({ placed: best.placed, least, spanMin: end - best.worth.begin });
 }

@@ -2,7 +2,7 @@
  * What is done to a cake between oven and hand-over, and in what order: cool, wrap and rest, level and fill,
  * settle, crumb coat, chill, final coat or rolled cover, set; then stack, pack, deliver and set up.
  */
-import type { KitchenTimes } from '../../domain/times.ts';
+import { DAY_MIN, type KitchenTimes } from '../../domain/times.ts';
 import type { Waiting } from './activity.types.ts';
 import type { StepKind } from './plan.types.ts';
 import { cakesOf, type DummyWork, type FinishWork, type OrderWork, type TierWork } from './work.ts';
@@ -112,11 +112,11 @@ export const coolInTinMin = ({ method, small }: TierWork, times: KitchenTimes): 
 export const coolWait = (tier: TierWork, times: KitchenTimes): Waiting[] =>
   waiting('cool', tier.small === undefined ? times.coolMin[tier.method] : times.coolSmallMin);
 
-/** Longest from the oven to the hand-over: small cakes dry out first. */
-export const keepsMin = ({ method, small }: TierWork, times: KitchenTimes): number =>
-  small === undefined
-    ? times.cakeKeepsMin[method]
-    : Math.min(times.smallKeepsMin, times.cakeKeepsMin[method]);
+/** Longest from the oven to the hand-over: by the recipe's own word or the method; small cakes dry out first. */
+export function keepsMin({ method, small, keepsDays }: TierWork, times: KitchenTimes): number {
+  const own = keepsDays === undefined ? times.cakeKeepsMin[method] : keepsDays * DAY_MIN;
+  return small === undefined ? own : Math.min(times.smallKeepsMin, own);
+}
 
 export const waitOf = (waits: readonly Waiting[]): number =>
   waits.reduce((sum, { minutes }) => sum + minutes, 0);

@@ -43,6 +43,8 @@ export interface TierWork {
   ovenC: number;
   bake: BakeMinutes;
   layers: number;
+  /** Days that the cake keeps from the oven, where the recipe says so itself; left out: by its method. */
+  keepsDays?: number;
   /** From the inside out. */
   finishes: FinishWork[];
   /** It stands beside the tiers, never on them. */

@@ -6,6 +6,7 @@ import type { StepKind, WeekPlan } from '../../../src/compute/timeline/plan.type
 import { planWeek } from '../../../src/compute/timeline/plan-week.ts';
 import { startOfEdition } from '../../../src/compute/timeline/start-of-edition.ts';
 import type { Work, WorkRoom } from '../../../src/compute/timeline/work.ts';
+import { MIXING_METHODS } from '../../../src/domain/recipe.ts';
 import { USUAL_OVEN_ROOM, USUAL_WORK } from '../../../src/domain/work-settings.ts';
 import { planFaults } from './checker/plan-faults.ts';
 import { anyWeek, bowlfulsOf, calendarOf, type Week } from './random-week.ts';
@@ -115,6 +116,51 @@ describe('weeks at random', () => {
     gaps.sort((a, b) => a - b);
     expect(gaps[Math.floor(gaps.length / 2)]).toBeLessThanOrEqual(0.1);
     expect(gaps[Math.floor(gaps.length * 0.9)]).toBeLessThanOrEqual(0.1);
+  });
+});
+
+describe('keeping', () => {
+  const memory = ovenMemory(USUAL_OVEN_ROOM);
+  /** Minutes past their keeping, of all cakes: counted from the loads, not by the planner. */
+  const overdue = (asked: Work, plan: WeekPlan, keepsMin: number): number =>
+    plan.loads.reduce(
+      (sum, { from, tins }) =>
+        tins.reduce((all, { orderId }) => {
+          const order = asked.orders.find(({ id }) => id === orderId);
+          return all + Math.max(0, (order?.handOver ?? 0) - from - keepsMin);
+        }, sum),
+      0,
+    );
+
+  it('counts before a late beginning: with more ideas to choose from, cakes are less past it', () => {
+    const keepsMin = 48 * 60;
+    const { cakeKeepsMin } = ROOM.times;
+    const tight = { ...cakeKeepsMin };
+    for (const method of MIXING_METHODS) tight[method] = keepsMin;
+    const past = [1, 12].map(() => 0);
+    for (const { work: asked, room } of fc.sample(anyWeek, { numRuns: 40, seed: 5 })) {
+      const times = { ...room.times, cakeKeepsMin: tight };
+      [1, 12].forEach((passes, at) => {
+        const plan = planWeek(asked, { ...room, times }, { memory, passes });
+        if (!plan.ok) throw new Error('no plan');
+        past[at] = (past[at] ?? 0) + overdue(asked, plan.value, keepsMin);
+      });
+    }
+    expect(past[1]).toBeLessThan(past[0] ?? 0);
+  });
+
+  it('is the recipe’s own where it says so: a day for this cake, and a warning that names it', () => {
+    const own = { ...BIRTHDAY, tiers: BIRTHDAY.tiers.map((tier) => ({ ...tier, keepsDays: 1 })) };
+    const plan = planned(work(own));
+    // Baked at 09:11 on the Friday for ten on the Saturday: 24 hours and 49 minutes.
+    expect(plan.warnings).toEqual([
+      {
+        code: 'cake-too-old',
+        message:
+          'Lemon birthday cake: Eight-inch round, lemon is baked 25 hours before the hand-over and keeps 24 hours',
+      },
+    ]);
+    expect(planFaults(work(own), ROOM, plan)).toEqual([]);
   });
 });
 

@@ -104,7 +104,8 @@ function coverFaults(
 function tierFaults(order: OrderWork, tier: TierWork, asked: Asked): { at: number; faults: string[] } {
   const { plan, room } = asked;
   const { at, faults } = coverFaults(order, tier, restedAt(order, tier, asked), asked);
-  const keepsMin = room.times.cakeKeepsMin[tier.method];
+  // The recipe's own word goes before what the kitchen says of its method.
+  const keepsMin = tier.keepsDays === undefined ? room.times.cakeKeepsMin[tier.method] : tier.keepsDays * DAY;
   const baked = plan.loads
     .filter(({ tins }) => tins.some((tin) => tin.orderId === order.id && tin.tierId === tier.id))
     .map(({ from }) => from);
