@@ -54,11 +54,22 @@ function ringsOf(outline: Outline): Point[][] {
   return flattenOutline(outline, FLATTEN_MM).map(distinct);
 }
 
+/** A tin's plan is asked for with every finish and every change of a planned cake: it is worked out once a tin. */
+const known = new WeakMap<TinForm, CakePlan | null>();
+
 /**
  * The plan of the cake from a tin, mm and mm²; null for a tin known only by the water it holds.
  * The tin's inside size is taken as the cake's: the few mm a sponge shrinks are filled by its coat.
  */
 export function cakePlan(form: TinForm): CakePlan | null {
+  const found = known.get(form);
+  if (found !== undefined) return found;
+  const plan = planOf(form);
+  known.set(form, plan);
+  return plan;
+}
+
+function planOf(form: TinForm): CakePlan | null {
   const outline = tinOutline(form);
   const areaMm2 = planAreaMm2(form);
   const wallMm = perimeterMm(form);
