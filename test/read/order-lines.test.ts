@@ -1,4 +1,5 @@
 /** What stands beside the tiers of an order, and dummies among them, as they are read. */
+import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { POUNDS } from '../../src/domain/money.ts';
 import { isDummy, stackOf } from '../../src/domain/order.ts';
@@ -128,6 +129,17 @@ describe('small cakes', () => {
     ],
   ])('refuse %s', (_, own, expected) => {
     expect(told(line(own))).toContain(expected);
+  });
+});
+
+describe('the order lines in the guide', () => {
+  it('can be read as they stand', () => {
+    const blocks = [...readFileSync('README.md', 'utf8').matchAll(/```yaml\n([\s\S]*?)```/g)];
+    const lines = blocks.map(([, text = '']) => text).find((text) => text.includes('small_cakes:')) ?? '';
+    const { order, problems } = read(lines);
+    expect(problems).toEqual([]);
+    expect(order?.tiers.map(({ beside }) => beside)).toEqual([undefined, 'cutting cake', 'small cakes']);
+    expect(order?.dummies).toHaveLength(1);
   });
 });
 
