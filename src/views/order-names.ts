@@ -50,7 +50,7 @@ export function orderSummary({ order }: Named, portions: string, { beside }: Ord
 }
 
 /** '24 cupcakes' for every line of small cakes. */
-export const smallTexts = ({ tiers }: Order, beside: OrderWords['beside']): string[] =>
+const smallTexts = ({ tiers }: Order, beside: OrderWords['beside']): string[] =>
   tiers.flatMap(({ small, count }) => (small === undefined ? [] : [beside.pieces(count, small.kind)]));
 
 /** What stands beside the tiers, for the facts of an order. */
