@@ -1,6 +1,6 @@
 /**
- * Which prints go to others: charts, cards, booklet, wall references and templates. Never orders, which are a
- * customer's, and never labels, which speak for one kitchen's food.
+ * Which prints go to others: charts, cards, guides, booklet, wall references and templates. Never orders, which are a
+ * customer's, never labels, which speak for one kitchen's food, and nothing that is not named here.
  */
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
@@ -8,7 +8,17 @@ import { join } from 'node:path';
 import type { Report } from '../output/report.ts';
 import { Stopped } from '../unexpected.ts';
 
-const KEPT_HOME = ['orders', 'labels'];
+/** Folders of prints that can be handed on. */
+const HANDED_ON = [
+  'tin-charts',
+  'recipe-cards',
+  'bake-guides',
+  'finishing',
+  'booklet',
+  'templates',
+  'cutting-guides',
+  'wall',
+];
 
 export interface SoldPrint {
   /** Below the set's own folder. */
@@ -25,8 +35,7 @@ export function soldPath(path: string, style: string | null): string | null {
   const within = `print/${style === null ? '' : `in-${style}/`}`;
   if (!path.startsWith(within)) return null;
   const rest = path.slice(within.length);
-  const folder = rest.split('/')[0] ?? '';
-  return KEPT_HOME.includes(folder) || folder.startsWith('in-') ? null : rest;
+  return HANDED_ON.includes(rest.split('/')[0] ?? '') ? rest : null;
 }
 
 /** The prints as the report has them. Throws when one is not what the build made. */

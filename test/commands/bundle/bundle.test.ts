@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { soldPath, soldPrints } from '../../../src/commands/bundle/sold-prints.ts';
 import { zipOf } from '../../../src/commands/bundle/zip-file.ts';
 import type { Report } from '../../../src/commands/output/report.ts';
+import { demoOutput } from '../../build/support/demo-output.ts';
 import { ask, start } from '../support/command-line.ts';
 import { contentsOf, fill, newFolder } from '../support/folders.ts';
 
@@ -112,6 +113,17 @@ describe('a bundle', () => {
       [...kept, ...styled].flatMap((path) => soldPath(path, style) ?? []);
     expect(sold(null)).toEqual(['tin-charts/a.pdf']);
     expect(sold('slate')).toEqual(['tin-charts/a.pdf']);
+  });
+
+  it('holds every kind of print of the demo but orders and labels, and nothing of a kind that nobody has named', () => {
+    const { files } = JSON.parse(readFileSync(join(demoOutput(), 'report.json'), 'utf8')) as Report;
+    const prints = files.map(({ path }) => path).filter((path) => /^print\/(?!in-)/.test(path));
+    const folders = (paths: readonly string[]) =>
+      [...new Set(paths.map((path) => path.split('/')[1]))].sort();
+    const kept = prints.filter((path) => soldPath(path, null) === null);
+    expect(folders(kept)).toEqual(['labels', 'orders']);
+    expect(folders(prints.filter((path) => !kept.includes(path))).length).toBeGreaterThanOrEqual(8);
+    expect(soldPath('print/invoices/a.pdf', null)).toBeNull();
   });
 
   it('refuses a print that somebody changed after the build', () => {
