@@ -3,7 +3,8 @@
  * and cost), kept per gram as the cheapest, and put together by dynamic programming: F(1, R) is the cheapest
  * load of R grams, F(j, R) the cheapest of b grams + F(j − 1, R − b). Which tins are used twice is ignored and
  * parts of a gram go either way, so F is never above the truth: a bound that the search can cut by. It
- * matters where the even load falls between two whole numbers of eggs.
+ * matters where the even load falls between two whole numbers of eggs. F(j, R) is worked out only for what can be
+ * left for j loads when no load is above the limit: a band that is narrow where bowls are nearly full.
  */
 import type { LoadItems } from './items.ts';
 import type { LoadCost } from './search.ts';
@@ -30,7 +31,10 @@ export function costBound(
   const priced = used.map(({ slot, cost }) => ({ slot, price: cost.surplusMg * scale + cost.unevenness }));
   if (!priced.every(({ price }) => Number.isSafeInteger(price * loadCount))) return null;
   const tables = [pricesOfOne(priced, slots)];
-  while (tables.length < loadCount) tables.push(pricesOfMore(tables[tables.length - 1], priced, slots));
+  for (let loads = 2; loads <= loadCount; loads += 1) {
+    const band = leftFor(loads, loadCount, items, slots);
+    tables.push(pricesOfMore(tables[loads - 2] ?? new Float64Array(slots), priced, band));
+  }
   return (mg, loads) => {
     const price = tables[loads - 1]?.[Math.floor(mg / MG_PER_SLOT)];
     return price === undefined || price === Infinity
@@ -50,13 +54,27 @@ function pricesOfOne(priced: PricedSlot[], slots: number): Float64Array {
   return table;
 }
 
+interface Band {
+  from: number;
+  to: number;
+}
+
+/** What can be left for so many of all the loads, in slots, with a slot to spare for each part of a gram. */
+function leftFor(loads: number, loadCount: number, { totalMg, limitMg }: LoadItems, slots: number): Band {
+  const filled = loadCount - loads;
+  const least = Math.floor((totalMg - filled * limitMg) / MG_PER_SLOT) - filled - 1;
+  const most = Math.floor((loads * limitMg) / MG_PER_SLOT) + loads + 1;
+  return { from: Math.max(0, least), to: Math.min(slots - 1, most) };
+}
+
 /** One load more: its part of a gram and the others' may add up to a whole one. */
-function pricesOfMore(fewer: Float64Array | undefined, priced: PricedSlot[], slots: number): Float64Array {
-  const table = new Float64Array(slots).fill(Infinity);
+function pricesOfMore(fewer: Float64Array, priced: PricedSlot[], { from, to }: Band): Float64Array {
+  const table = new Float64Array(fewer.length).fill(Infinity);
+  const either = fewer.map((price, slot) => Math.min(price, fewer[slot - 1] ?? Infinity));
   for (const { slot, price } of priced) {
-    for (let sum = slot; sum < slots; sum++) {
-      const rest = Math.min(fewer?.[sum - slot] ?? Infinity, fewer?.[sum - slot - 1] ?? Infinity);
-      if (rest + price < (table[sum] ?? Infinity)) table[sum] = rest + price;
+    for (let sum = Math.max(slot, from); sum <= to; sum++) {
+      const whole = (either[sum - slot] ?? Infinity) + price;
+      if (whole < (table[sum] ?? Infinity)) table[sum] = whole;
     }
   }
   return table;
