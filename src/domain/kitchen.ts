@@ -49,6 +49,9 @@ export interface OvenSetting {
 /** An oven nobody has described. */
 export const PLAIN_OVEN: OvenSetting = { fan: false, dial: 'C', core: 'none', band: false };
 
+/** What dials are marked in where nobody says otherwise. */
+export const USUAL_DIAL: Record<Locale, DialScale> = { 'en-GB': 'C', 'en-US': 'F' };
+
 /** What the oven is called that the kitchen gives no id. */
 export const MAIN_OVEN = 'main';
 
@@ -67,7 +70,7 @@ export interface Kitchen {
   mixer: MixerSetting;
   /** Batter for one fairy-cake case, g: surplus is told in these. */
   fairyCaseG: number;
-  /** Left out: a conventional oven with a dial in °C, no core, no bands. */
+  /** Left out: a conventional oven with a dial in °C, no core, no bands; reading fills it in where dials are in °F. */
   oven?: OvenSetting;
   /** Further ovens, each with an id; cores and bands are shared by all. */
   furtherOvens?: OvenSetting[];

@@ -2,7 +2,14 @@
  * The ovens of kitchen.yaml: 'oven' is the main one, 'further_ovens' a list of others, each with an id that the bake
  * log and recipes can name. Cores and bands lie in one drawer for all of them.
  */
-import { MAIN_OVEN, type OvenSetting, ovenIdOf, PLAIN_OVEN } from '../domain/kitchen.ts';
+import {
+  type DialScale,
+  MAIN_OVEN,
+  type OvenSetting,
+  ovenIdOf,
+  PLAIN_OVEN,
+  USUAL_DIAL,
+} from '../domain/kitchen.ts';
 import type { KnownNames } from './known-names.ts';
 import { parseId } from './names.ts';
 import { error } from './problems.ts';
@@ -19,14 +26,20 @@ export interface OvensOutcome {
 /** Ovens that a kitchen without any word about them has. */
 export const ONE_OVEN: KnownNames = { ids: [MAIN_OVEN], broken: [] };
 
+const usualDial = (reader: YamlReader): DialScale =>
+  USUAL_DIAL[reader.text('locale') === 'en-US' ? 'en-US' : 'en-GB'];
+
 const heatOf = (reader: YamlReader, path: YamlPath): Pick<OvenSetting, 'fan' | 'dial' | 'name'> => ({
   ...present({ name: reader.text(...path, 'name') }),
   fan: reader.word(['fan', 'convection'] as const, ...path, 'heat') !== undefined,
-  dial: reader.word(['C', 'F', 'gas'] as const, ...path, 'dial') ?? PLAIN_OVEN.dial,
+  dial: reader.word(['C', 'F', 'gas'] as const, ...path, 'dial') ?? usualDial(reader),
 });
 
 function readMain(reader: YamlReader): OvenSetting | undefined {
-  if (!reader.has('oven')) return undefined;
+  if (!reader.has('oven')) {
+    const dial = usualDial(reader);
+    return dial === PLAIN_OVEN.dial ? undefined : { ...PLAIN_OVEN, dial };
+  }
   return {
     ...present({ id: reader.parsed(parseId, 'oven', 'id') }),
     ...heatOf(reader, ['oven']),

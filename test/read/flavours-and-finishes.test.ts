@@ -93,8 +93,8 @@ describe('readContent of a kitchen with flavours and finishes', () => {
         papers: ['Letter'],
         mass: 'oz',
       },
-      { print: 'tin-chart', mass: 'g', recipeIds: ['vanilla'], flavourIds: [] },
-      { print: 'recipe-card', mass: 'g', cardSizes: ['A6', 'index 4 x 6 in'] },
+      { print: 'tin-chart', recipeIds: ['vanilla'], flavourIds: [] },
+      { print: 'recipe-card', cardSizes: ['A6', 'index 4 x 6 in'] },
     ]);
     expect(content.booklet).toEqual({
       editionNote: 'Second',

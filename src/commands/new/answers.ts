@@ -25,7 +25,7 @@ export interface KitchenAnswers {
 
 const BY_LOCALE: Record<Locale, Pick<KitchenAnswers, 'paper' | 'eggSize' | 'bowl'>> = {
   'en-GB': { paper: ['A4'], eggSize: 'UK medium', bowl: '4.8 l' },
-  'en-US': { paper: ['Letter'], eggSize: 'US large', bowl: '4.7 l' },
+  'en-US': { paper: ['Letter'], eggSize: 'US large', bowl: '5 us qt' },
 };
 
 /** The answers of somebody who only presses Enter. */

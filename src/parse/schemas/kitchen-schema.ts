@@ -32,7 +32,10 @@ const heat = {
     description: 'Whether a fan runs while cakes bake; ‘convection’ is the same',
     default: 'conventional',
   }),
-  dial: z.enum(['C', 'F', 'gas']).optional().meta({ description: 'What its dial says', default: 'C' }),
+  dial: z
+    .enum(['C', 'F', 'gas'])
+    .optional()
+    .meta({ description: 'What its dial says; the country’s own when left out: F in en-US, else C' }),
 };
 
 const furtherOven = keys({
