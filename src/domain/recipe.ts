@@ -92,6 +92,8 @@ export interface Recipe {
   methodMarkdown: string;
   /** Layers the finished cake is usually cut into. */
   layers: number;
+  /** Cut off the top of every bake to make it level, mm; left out: nothing. */
+  levelMm?: number;
   suits?: string;
   /** Left out: the class that the method usually belongs to. */
   bakeClass?: BakeClass;

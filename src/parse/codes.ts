@@ -161,6 +161,7 @@ export const PROBLEM_CODES = [
   'bun-tin-as-tin',
   'bakes-not-stacked',
   'bakes-layers',
+  'level-too-deep',
   'small-cakes-minutes',
   'dummy-baked',
   'dummy-apart',

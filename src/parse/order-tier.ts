@@ -1,5 +1,6 @@
 /** One cake of an order: its tin, recipe, flavours, height, layers and finishes, and whether they go together. */
 import { finishedHeight } from '../compute/batter/finished-height.ts';
+import { levelMm } from '../compute/orders/levelled.ts';
 import { stacksOnItself, tierBakes, tierLayers } from '../compute/orders/tier-bakes.ts';
 import { tinBoundsMm } from '../compute/shapes/index.ts';
 import type { TierAsk } from '../domain/order.ts';
@@ -23,6 +24,16 @@ function checkHeight(reader: YamlReader, at: YamlPath, ask: TierAsk, tin: Tin, r
   const height = finishedHeight(recipe, tin, heightMm);
   const key = bakes > 1 && ask.finishedHeightMm === undefined ? 'bakes' : 'finished_height';
   if (!height.ok) for (const problem of height.problems) reader.report(problem, ...at, key);
+}
+
+/** Levelling that leaves nothing of so low a bake. */
+function checkLevel(reader: YamlReader, at: YamlPath, ask: TierAsk, tin: Tin, recipe: Recipe): void {
+  const { heightMm = recipe.finishedHeightMm } = tierBakes(ask, tin, recipe);
+  const cut = levelMm(recipe, tin);
+  if (cut < heightMm) return;
+  const message = `${quote(recipe.name)} loses ${cut} mm to be level, and a bake here is only ${Math.round(heightMm)} mm high`;
+  const hint = `Bake it higher, or write a smaller 'level' in the recipe.`;
+  reader.report(error('level-too-deep', message, hint), ...at, 'recipe');
 }
 
 /** Every bake is cut into the same number of layers, and never less than one. */
@@ -122,6 +133,7 @@ export function readTier(reader: YamlReader, at: YamlPath, context: OrderContext
   if (tin !== undefined && recipe !== undefined) {
     checkHeight(reader, at, ask, tin, recipe);
     checkBakes(reader, at, ask, tin, recipe);
+    checkLevel(reader, at, ask, tin, recipe);
     checkLayers(reader, at, ask, tin, recipe);
   }
   if (tin !== undefined) checkWidth(reader, at, ask, tin);

@@ -11,6 +11,7 @@ import {
   type Recipe,
 } from '../domain/recipe.ts';
 import { checkClaim } from './claims.ts';
+import { parseWithin } from './finishing-settings.ts';
 import { type CountedEgg, formulaLine, type Shelf, shelfItem } from './formula.ts';
 import { type KnownNames, OVENS, oneName } from './known-names.ts';
 import { RAW_DENSITY_G_PER_ML } from './method-density.ts';
@@ -47,6 +48,7 @@ export interface RecipeOutcome {
 type OptionalKey =
   | 'bakingLossShare'
   | 'keepsDays'
+  | 'levelMm'
   | 'suits'
   | 'bakeClass'
   | 'bakeStart'
@@ -54,6 +56,9 @@ type OptionalKey =
   | 'batterC'
   | 'loggedFills'
   | 'weighings';
+
+/** More than this is not levelling but cutting a cake in two. */
+const LEVEL_MM = { leastMm: 0.5, mostMm: 30 };
 
 const DEFAULT_LAYERS = 2;
 /** Stands in the record of a recipe that neither counts eggs nor names a size. */
@@ -154,12 +159,14 @@ function read(reader: YamlReader, id: string, body: string, context: RecipeConte
   const batterC = reader.parsed(parseBatterTemperature, 'batter_temperature');
   const bakingLossShare = reader.parsed((text) => parseShare(text, { zero: true }), 'baking_loss');
   const keepsDays = reader.parsed(parseDays, 'keeps');
+  const levelMm = reader.parsed((text) => parseWithin(text, LEVEL_MM), 'level');
   if (whole === null || !isSound(reader.problems)) return null;
   const optional = present({
     suits: reader.text('suits'),
     bakeClass: reader.word(BAKE_CLASSES, 'bake_class'),
     bakingLossShare,
     keepsDays,
+    levelMm,
     bakeStart: reader.word(BAKE_STARTS, 'bake_start'),
     ovenId,
     batterC,

@@ -55,12 +55,12 @@ function packsOf({ count, ask: { small } }: PlannedTier): Pack[] {
 /** What so many cakes of the tier get of its mix. */
 function spongeWeighedIn(
   { mixes }: PlannedOrder,
-  { mixAt, receivesG, bakes }: PlannedTier,
+  { mixAt, receivesG, bakes, level }: PlannedTier,
   { pieces }: Pack,
 ): WeighedIn[] {
   const mix = mixes[mixAt]?.mix;
   if (mix === undefined || mix.batterG === 0) return [];
-  const share = Math.min(1, (pieces * bakes * receivesG) / mix.batterG);
+  const share = Math.min(1, (pieces * bakes * receivesG * level.keptShare) / mix.batterG);
   return mix.lines.map(({ ingredientId, grams }) => ({ ingredientId, grams: grams * share }));
 }
 

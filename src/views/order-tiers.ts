@@ -100,6 +100,16 @@ function bakesView({ bakes, bakeHeightMm, layers }: PlannedTier, words: OrderWor
   };
 }
 
+function levelView({ level }: PlannedTier, words: OrderWords): OrderTier['level'] {
+  if (level.cutMm === 0) return null;
+  const offcuts = totalFigure(level.offcutG);
+  return {
+    cut: heightFigure(level.cutMm),
+    offcuts,
+    text: words.sheet.level(mm(level.cutMm), offcuts.text, mm(level.layerMm)),
+  };
+}
+
 function orderTier(
   planned: PlannedOrder,
   tier: PlannedTier,
@@ -128,6 +138,8 @@ function orderTier(
     receives: totalFigure(tier.receivesG),
     bakedHeight: heightFigure(tier.finishedHeightMm),
     bakes: bakesView(tier, own),
+    layerHeight: heightFigure(tier.level.layerMm),
+    level: levelView(tier, own),
     ...aroundView(tier),
     portions: tier.portionsEach === null ? null : countFigure(tier.portionsEach),
     inRings: tier.inRings === null ? null : countFigure(tier.inRings),

@@ -51,6 +51,10 @@ export interface OrderTier {
   bakedHeight: Figure;
   /** Bakes of the tin that make one cake, and how high each is; null where one does. */
   bakes: { count: Figure; height: Figure; text: string } | null;
+  /** Height of a layer of sponge once the cake is level. */
+  layerHeight: Figure;
+  /** What is cut off to make it level: from the top of every bake, and the weight of one cake's offcuts. */
+  level: { cut: Figure; offcuts: Figure; text: string } | null;
   coatedHeight: Figure;
   /** Null where nobody knows how wide the cake is, as for the lengths below. */
   coatedAcross: Figure | null;

@@ -15,6 +15,7 @@ import { finishClashes } from '../finishes/clashes.ts';
 import { spongeUsual } from '../labels/sponge-usual.ts';
 import { tinPortions } from '../portions/tin-portions.ts';
 import { usesOf } from './ingredient-uses.ts';
+import { levelled, levelMm } from './levelled.ts';
 import { named, type OrderContent } from './order-content.ts';
 import { finishesOf } from './order-finishes.ts';
 import { mixesOf } from './order-mixes.ts';
@@ -89,17 +90,17 @@ function plannedTier(
   const { bakes } = found;
   const layers = tierLayers(ask, found, recipe);
   const finishedHeightMm = quantiseMm(bakes * bakeHeightMm);
-  const cake = { tin, count: ask.count, layers, heightMm: finishedHeightMm };
+  const spongeG = bakes * receivesG * (1 - spongeUsual(recipe).waterLossShare);
+  const level = levelled({ bakes, heightMm: bakeHeightMm, layers, spongeG }, levelMm(recipe, tin));
+  const cake = { tin, count: ask.count, layers, heightMm: level.heightMm };
   const finished = finishedTier(ask, cake, content.finishes, content.finishing);
   const onCakesG = total(finished.finishes.map(({ amount }) => amount.neededG));
   const [portionsEach, inRings] = portionsOf(order, tin, content);
   return {
     ...{ at, ask, tin, smallTins: null, recipe, flavours, count: ask.count, layers, mixAt, mixTinAt },
-    ...{ finishedHeightMm, bakes, bakeHeightMm, receivesG, portionsEach, inRings },
+    ...{ finishedHeightMm, bakes, bakeHeightMm, level, receivesG, portionsEach, inRings },
     ...finished,
-    weightGEach: quantiseG(
-      bakes * receivesG * (1 - spongeUsual(recipe).waterLossShare) + onCakesG / ask.count,
-    ),
+    weightGEach: quantiseG(spongeG - level.offcutG + onCakesG / ask.count),
     ...adviceFor(ask, tin, bakeHeightMm, content),
     warnings: [
       ...mixTin.warnings.filter(({ code }) => code !== 'second-bake'),

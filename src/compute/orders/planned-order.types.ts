@@ -8,6 +8,7 @@ import type { Tin } from '../../domain/tin.ts';
 import type { BakeAdvice } from '../bake/index.ts';
 import type { FinishAmount } from '../finishes/finishing.ts';
 import type { Mix } from '../mixes/plan-mix.ts';
+import type { Levelled } from './levelled.ts';
 
 /** Batter made together: the tiers of one recipe with the same flavours. */
 export interface PlannedMix {
@@ -60,6 +61,8 @@ export interface PlannedTier {
   /** Bakes of the tin that make one cake, and the height of each. */
   bakes: number;
   bakeHeightMm: number;
+  /** What is cut off to make it level, and what that leaves. */
+  level: Levelled;
   /** Sponge with its fillings, before anything is put round it. */
   builtHeightMm: number;
   /** With coats and sheets on; the plain cake's where it has none. */

@@ -4,6 +4,7 @@ import { quantiseG, quantiseMm } from '../../domain/quantise.ts';
 import { finishAmount } from '../finishes/amount.ts';
 import { spongeUsual } from '../labels/sponge-usual.ts';
 import { tinBoundsMm } from '../shapes/index.ts';
+import { levelled } from './levelled.ts';
 import { named, type OrderContent } from './order-content.ts';
 import type { PlannedMix, PlannedTier, TierFinish } from './planned-order.types.ts';
 import { smallFill, smallTinsOf, tinOfSmall } from './small-cakes.ts';
@@ -46,6 +47,7 @@ export function plannedSmall(
     ...{ at, ask, tin: vessel, smallTins, recipe, flavours, count: ask.count, layers: 1 },
     ...{ mixAt, mixTinAt: mix.tierAt.indexOf(at), finishedHeightMm: heightMm, receivesG: eachG },
     ...{ bakes: 1, bakeHeightMm: heightMm },
+    level: levelled({ bakes: 1, heightMm, layers: 1, spongeG: 0 }, 0),
     ...{ builtHeightMm: heightMm, coatedHeightMm: heightMm, finishes },
     coatedAcrossMm: bounds === null ? null : Math.max(bounds.widthMm, bounds.heightMm),
     ...{ boardAcrossMm: null, boxHeightMm: null, ribbonMm: null, portionsEach: 1, inRings: null },

@@ -34,14 +34,9 @@ const cake = {
     .max(12)
     .optional()
     .meta({ description: 'Layers of sponge; the recipe’s when left out' }),
-  bakes: z
-    .int()
-    .min(1)
-    .max(MOST_BAKES)
-    .optional()
-    .meta({
-      description: 'Shallower bakes of the tin that make one cake; as few as it asks for when left out',
-    }),
+  bakes: z.int().min(1).max(MOST_BAKES).optional().meta({
+    description: 'Shallower bakes of the tin that make one cake; as few as it asks for when left out',
+  }),
   finishes,
 };
 

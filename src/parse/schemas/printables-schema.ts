@@ -76,12 +76,9 @@ function printable(kind: PrintKind): z.ZodObject<z.core.$ZodLooseShape, z.core.$
     ...(COUNTRYS_OWN.includes(kind)
       ? {}
       : {
-          mass: z
-            .enum(['g', 'oz'])
-            .optional()
-            .meta({
-              description: 'Unit of weights; the country’s own when left out: ounces in en-US, else grams',
-            }),
+          mass: z.enum(['g', 'oz']).optional().meta({
+            description: 'Unit of weights; the country’s own when left out: ounces in en-US, else grams',
+          }),
         }),
   });
 }

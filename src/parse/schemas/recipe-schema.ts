@@ -24,6 +24,7 @@ export const recipeSchema = keys({
   }),
   finished_height: length('Height of the baked cake', '65 mm'),
   allowed_rise: length('How far it may stand above the rim', '5 mm').optional(),
+  level: length('Cut off the top of every bake to make it level', '3 mm').optional(),
   raw_density: density('Your own weighing of the raw batter', '0.85 g/ml').optional(),
   bake_class: z.enum(BAKE_CLASSES).optional().meta({
     description: 'How it takes the heat, where the method does not tell: a dense butter cake is creamed too',

@@ -18,7 +18,9 @@ function cakeCell(tier: OrderTier, { look }: Sheet): Cell {
     paragraphs: [
       paragraph(tier.countedName, { ...look.name, font: 'textBold' }),
       paragraph(`${tier.tin.name}, ${tier.sizeText}`, typeScale.rowDetail),
-      ...(tier.bakes === null ? [] : [paragraph(tier.bakes.text, typeScale.rowNote)]),
+      ...[tier.bakes, tier.level].flatMap((note) =>
+        note === null ? [] : [paragraph(note.text, typeScale.rowNote)],
+      ),
     ],
   };
 }

@@ -22,7 +22,7 @@ export const enGbPageWords: Pick<OrderWords, 'steps' | 'table' | 'page'> = {
     firstLook: 'First look',
     by: 'Out by',
     height: 'Baked height, mm',
-    layers: 'Layers',
+    layers: 'Layers, mm',
     use: 'How',
     make: 'Make, g',
     on: 'On the cake, g',

@@ -117,6 +117,8 @@ export const enGbOrders: OrderWords = {
     surplus: (text) => `After filling: ${text}.`,
     bakes: (count, height, layersEach) =>
       `${count} bakes of ${height} make one cake, ${layersEach === 1 ? 'a layer' : `${layersEach} layers`} from each`,
+    level: (cut, offcutsG, layer) =>
+      `Cut ${cut} off to level it (${offcutsG}\u00a0g of offcuts): layers of ${layer}`,
     withCore: 'with the heating core',
     withBand: 'with the insulated band',
     finishMade: (name, grams) => `${name}, ${grams}\u00a0g`,

@@ -73,6 +73,8 @@ export interface OrderWords {
     surplus: (text: string) => string;
     /** A cake that several bakes of one tin make: how many, how high each, and layers from each. */
     bakes: (count: number, height: string, layersEach: number) => string;
+    /** What is cut off the top of every bake, what it weighs, and how high a layer is then. */
+    level: (cut: string, offcutsG: string, layer: string) => string;
     withCore: string;
     withBand: string;
     /** 'Raspberry jam, 368 g' */
