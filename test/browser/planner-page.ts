@@ -5,7 +5,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { demoOutput } from '../build/support/demo-output.ts';
 
 /** A phone as it is held: touched, not pointed at. */
-export const PHONE: BrowserContextOptions = {
+const PHONE: BrowserContextOptions = {
   viewport: { width: 390, height: 844 },
   hasTouch: true,
   isMobile: true,

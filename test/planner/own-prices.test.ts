@@ -58,7 +58,9 @@ describe('prices', () => {
     expect(pence('self-raising-flour')).toBe(Math.round(amount('self-raising-flour') * 0.1));
     expect(cost?.lines).toHaveLength(3);
     expect(cost?.total.value).toBe(pence('egg') + pence('butter') + pence('self-raising-flour'));
-    expect(cost?.unpricedText).toBe('caster sugar, lemon juice, raspberries, sugar with pectin and vanilla extract');
+    expect(cost?.unpricedText).toBe(
+      'caster sugar, lemon juice, raspberries, sugar with pectin and vanilla extract',
+    );
   });
 
   it('that cannot be read are told with the ingredient’s name, and an empty text is no price', () => {
