@@ -47,6 +47,8 @@ export function detailsFrom(kept: unknown): OrderDetails {
 /** Ids in files are small letters, digits and hyphens. */
 export const idOf = (text: string): string =>
   text
+    .normalize('NFD')
+    .replace(/\p{M}+/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');
