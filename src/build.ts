@@ -7,15 +7,20 @@ import { dirname, join } from 'node:path';
 import { dataFiles } from './commands/make/data-files.ts';
 import type { MadePrint } from './commands/make/made-file.ts';
 import type { PrintHelp, PrintJob } from './commands/make/print-files.ts';
+import { type BuildMemory, noMemory, remembering, trustedMemory } from './commands/output/build-memory.ts';
 import { type Staging, withStaging } from './commands/output/output-folder.ts';
 import { PARTS, type Part, REPORT } from './commands/output/places.ts';
-import { filesOf, type Report, reportText } from './commands/output/report.ts';
+import { filesOf, type Report, type ReportFile, reportText } from './commands/output/report.ts';
+import { leftFiles, type StagedFiles, stageFiles } from './commands/output/staged-files.ts';
 import { type StageEffects, startStages } from './commands/stages.ts';
+import { Stopped } from './commands/unexpected.ts';
 import { programVersion } from './commands/version.ts';
 import { datedContent } from './domain/edition.ts';
 import type { Problem } from './domain/problem.ts';
 import type { Result } from './domain/result.ts';
+import { shareEqual } from './domain/share-equal.ts';
 import { readContent } from './read/content.ts';
+import type { SiteOutput } from './site/index.ts';
 import { chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
 import { labelFolders } from './views/label-orders.ts';
@@ -32,13 +37,15 @@ export interface BuildRequest {
 
 export interface BuildEffects extends StageEffects {
   /** Prints of earlier builds, and threads that are there already. */
-  printing?: PrintHelp;
+  printing?: Omit<PrintHelp, 'left'>;
+  /** What the last build of this process left in the output folder; the result then carries what this one leaves. */
+  memory?: BuildMemory;
   /** Writes one file of data, print or report below the staging folder; to the disk when left out. */
   write?(path: string, bytes: Uint8Array | string): void;
 }
 
 export type BuildResult =
-  | { outcome: 'built'; report: Report }
+  | { outcome: 'built'; report: Report; memory?: BuildMemory }
   | { outcome: 'content'; problems: Problem[] }
   | { outcome: 'usage'; problems: Problem[] };
 
@@ -53,41 +60,54 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
   if (read.content === null) return { outcome: 'content', problems: read.problems };
   const dated = datedContent(read.content, epoch);
   if (!dated.ok) return { outcome: 'usage', problems: dated.problems };
-  const content = dated.value;
-  const charts = await stages.run('compute', () => chartViews(content));
+  const before = trustedMemory(effects.memory ?? noMemory(), outputDir);
+  const content = shareEqual(dated.value, before.content);
+  const { remember, results } = remembering(before.results);
+  const charts = await stages.run('compute', () => chartViews(content, remember));
   const finishing = await stages.run('finishing', () => finishingCharts(content));
 
   return withStaging(outputDir, async ({ dir, swapIn }: Staging): Promise<BuildResult> => {
     for (const part of parts) mkdirSync(join(dir, part));
+    const staged = stageFiles(dir, outputDir, before.files, write);
+    const known = (path: string): ReportFile | undefined =>
+      staged.fileAt(path) ?? fileLeft(path, parts, before);
+    const left = { prints: before.prints };
+    const pages = { remembered: before.pages };
+    const help = { ...effects.printing, ...(effects.memory === undefined ? {} : { left }) };
     // Other threads make the prints meanwhile; the site waits for them, because it lists them with their sizes.
     const printing = has('print')
-      ? stages.run('print', () => prints({ content, charts, finishing, contentDir }, effects.printing))
+      ? stages.run('print', () => prints({ content, charts, finishing, contentDir }, help))
       : null;
     printing?.catch(() => undefined);
     if (has('data')) {
       const files = await stages.run('data', () =>
         dataFiles(charts, finishing, portionsView(content), labelFolders(content), ordersView(content)),
       );
-      for (const file of files) write(join(dir, 'data', file.path), file.bytes);
+      for (const { path, bytes } of files) staged.write(`data/${path}`, bytes);
     }
     const printed = await printing;
     if (printed && !printed.ok) return { outcome: 'content', problems: printed.problems };
-    for (const file of printed?.value ?? []) write(join(dir, 'print', file.path), file.bytes);
+    for (const print of printed?.value ?? []) stagePrint(print, staged);
     if (has('site')) {
-      await stages.run('site', async () =>
-        (await import('./site/build-site.ts')).buildSite({
+      await stages.run('site', async () => {
+        const { buildSite, builtFiles } = await import('./site/index.ts');
+        const files = (['print', 'data'] as const).flatMap((part) =>
+          builtFiles(part, join(has(part) ? dir : outputDir, part)),
+        );
+        return buildSite({
           content,
           charts,
           finishing,
           contentDir,
           producer: `Tinwright ${programVersion()}`,
+          files: files.map((file) => ({ ...file, ...hashOf(known(file.path)) })),
+          pages,
           stagingDir: dir,
-          outputDir,
-          parts,
-        }),
-      );
+          output: siteOutput(staged),
+        });
+      });
     }
-    const files = await stages.run('report', () => filesOf(dir, outputDir, parts));
+    const files = await stages.run('report', () => filesOf(dir, outputDir, parts, known));
     const report: Report = {
       tinwright: programVersion(),
       dated: content.kitchen.edition,
@@ -97,10 +117,39 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
       milliseconds: stages.milliseconds(),
     };
     write(join(dir, REPORT), reportText(report));
-    await stages.run('swap', () => swapIn([...report.made, REPORT]));
-    return { outcome: 'built', report };
+    await stages.run('swap', () => swapIn([...report.made, REPORT], staged.isCarried));
+    if (effects.memory === undefined) return { outcome: 'built', report };
+    const now = {
+      files: leftFiles(outputDir, files),
+      prints: left.prints,
+      pages: pages.remembered,
+      results,
+      content,
+    };
+    return { outcome: 'built', report, memory: now };
   });
 }
+
+function stagePrint({ path, byteCount, sha256, bytes }: MadePrint, staged: StagedFiles): void {
+  const place = `print/${path}`;
+  if (bytes !== null) staged.write(place, bytes, { bytes: byteCount, sha256 });
+  else if (!staged.carry(place)) throw new Stopped(`${place} was changed while it was needed. Build again.`);
+}
+
+/** What is known of a file of a part that is not made anew. */
+const fileLeft = (path: string, parts: readonly Part[], { files }: BuildMemory): ReportFile | undefined => {
+  const left = parts.some((part) => path.startsWith(`${part}/`)) ? undefined : files.get(path);
+  return left === undefined ? undefined : { path, bytes: left.bytes, sha256: left.sha256 };
+};
+
+const hashOf = (file: ReportFile | undefined): { sha256?: string } =>
+  file === undefined ? {} : { sha256: file.sha256 };
+
+const siteOutput = (staged: StagedFiles): SiteOutput => ({
+  write: (path, bytes, known) => staged.write(`site/${path}`, bytes, known),
+  carry: (path) => staged.carry(`site/${path}`),
+  hashOf: (path) => (staged.fileAt(`site/${path}`) ?? staged.note(`site/${path}`)).sha256,
+});
 
 /** The PDF library is loaded only when it is asked for. */
 async function prints(job: PrintJob, help?: PrintHelp): Promise<Result<MadePrint[]>> {

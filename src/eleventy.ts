@@ -5,7 +5,7 @@
  */
 import type { EleventyConfig } from '@11ty/eleventy';
 import { dataFiles } from './commands/make/data-files.ts';
-import type { MadeFile } from './commands/make/made-file.ts';
+import type { MadeFile, MadePrint } from './commands/make/made-file.ts';
 import { printFiles } from './commands/make/print-files.ts';
 import { programVersion } from './commands/version.ts';
 import type { Content } from './domain/content.ts';
@@ -14,7 +14,7 @@ import type { Problem } from './domain/problem.ts';
 import type { Result } from './domain/result.ts';
 import { readContent } from './read/content.ts';
 import { formatProblem } from './read/format-problem.ts';
-import { type FileWithBytes, pagesFolder, prepareSite, wireSite } from './site/index.ts';
+import { type FileToCopy, folderOutput, pagesFolder, prepareSite, wireSite } from './site/index.ts';
 import { type ChartViews, chartViews } from './views/chart-views.ts';
 import { finishingCharts } from './views/finishing-chart.ts';
 import { labelFolders } from './views/label-orders.ts';
@@ -34,7 +34,7 @@ export function wireKitchen(config: EleventyConfig): { dir: { input: string; out
     const charts = chartViews(content);
     const producer = `Tinwright ${programVersion()}`;
     const files = await filesFor(content, charts);
-    return prepareSite({ content, charts, contentDir: CONTENT, producer, files });
+    return prepareSite({ content, charts, contentDir: CONTENT, producer, files }, folderOutput(OUTPUT));
   });
   return { dir: { input: pagesFolder(), output: OUTPUT } };
 }
@@ -55,7 +55,7 @@ function problemText(problems: readonly Problem[]): string {
   return `\n${problems.map(formatProblem).join('\n')}`;
 }
 
-async function builtInMemory(content: Content, charts: readonly ChartViews[]): Promise<FileWithBytes[]> {
+async function builtInMemory(content: Content, charts: readonly ChartViews[]): Promise<FileToCopy[]> {
   const finishing = finishingCharts(content);
   const prints = soundValue(await printFiles({ content, charts, finishing, contentDir: CONTENT }));
   return [
@@ -68,10 +68,10 @@ async function builtInMemory(content: Content, charts: readonly ChartViews[]): P
 }
 
 /** In the order of a folder's listing, which is how the build finds them. */
-function filesOf(part: 'print' | 'data', files: readonly MadeFile[]): FileWithBytes[] {
+function filesOf(part: 'print' | 'data', files: readonly (MadeFile | MadePrint)[]): FileToCopy[] {
   const withBytes = files.map((file) => {
-    const bytes = Buffer.from(file.bytes);
-    return { path: `${part}/${file.path}`, byteCount: bytes.byteLength, bytes };
+    const bytes = Buffer.from(file.bytes ?? '');
+    return { path: `${part}/${file.path}`, byteCount: bytes.byteLength, read: () => bytes };
   });
   return withBytes.sort((a, b) => (a.path < b.path ? -1 : 1));
 }
@@ -80,7 +80,7 @@ type Make = typeof builtInMemory;
 
 function rememberLast(make: Make): Make {
   let key = '';
-  let files: FileWithBytes[] = [];
+  let files: FileToCopy[] = [];
   return async (content, charts) => {
     const now = JSON.stringify([content, charts]);
     if (now !== key) files = await make(content, charts);

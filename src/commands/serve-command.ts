@@ -1,7 +1,7 @@
 /** `serve`: builds, shows the site on this computer only, and builds again whenever a content file is saved. */
 import { join } from 'node:path';
 import { type FSWatcher, watch } from 'chokidar';
-import { type BuildRequest, build } from '../build.ts';
+import type { BuildRequest } from '../build.ts';
 import { formatProblem } from '../read/format-problem.ts';
 import { requestFor } from './build-command.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
@@ -9,7 +9,8 @@ import { folderProblem, isWithin } from './folders.ts';
 import { repairIfNeeded } from './output/output-folder.ts';
 import { PARTS } from './output/places.ts';
 import { refuseUsage, usageProblem } from './problem-report.ts';
-import { openLiveReload } from './serve/live-reload.ts';
+import { type Builder, openBuilder } from './serve/builder.ts';
+import { type LiveReload, openLiveReload } from './serve/live-reload.ts';
 import { queueRebuilds } from './serve/rebuild.ts';
 import { serveSite } from './serve/site-server.ts';
 import type { Terminal } from './terminal.ts';
@@ -19,6 +20,8 @@ export interface ServeOptions {
   content: string;
   output: string;
   port: string;
+  /** Folder of prints of earlier builds; false for none, the usual one when left out. */
+  cache?: string | boolean;
 }
 
 /** Editors save in several steps; this long without another one counts as done. */
@@ -34,11 +37,8 @@ export async function runServe(options: ServeOptions, terminal: Terminal): Promi
   const request = requestFor(options.content, options.output, PARTS);
   const live = openLiveReload();
   const server = await serveSite(join(options.output, 'site'), port, live);
-  const rebuild = async (): Promise<void> => {
-    const wrong = await problemsOf(request, terminal);
-    if (wrong === null) live.built();
-    else live.problems(wrong);
-  };
+  const builder = openBuilder(options.cache, terminal);
+  const rebuild = (): Promise<void> => rebuildAndShow(request, builder, live, terminal);
   const rebuilds = queueRebuilds(rebuild, QUIET_MS);
   // Before the first build, so that a file saved while it runs is not missed.
   const watcher = await watchContent(options, rebuilds.ask);
@@ -48,17 +48,43 @@ export async function runServe(options: ServeOptions, terminal: Terminal): Promi
   await interrupted();
   await watcher.close();
   await rebuilds.settled();
+  await builder.close();
   await server.close();
   return EXIT.done;
 }
 
+/**
+ * Pages and data come first, because somebody is looking at them; then the prints, and the pages that tell of their
+ * sizes. The first build makes all at once.
+ */
+async function rebuildAndShow(
+  request: BuildRequest,
+  builder: Builder,
+  live: LiveReload,
+  terminal: Terminal,
+): Promise<void> {
+  const show = async (asked: BuildRequest, said: string): Promise<boolean> => {
+    const wrong = await problemsOf(asked, builder, said, terminal);
+    if (wrong === null) live.built();
+    else live.problems(wrong);
+    return wrong === null;
+  };
+  if (!builder.remembers()) await show(request, 'Built');
+  else if (await show({ ...request, parts: ['site', 'data'] }, 'Built')) await show(request, 'Printed');
+}
+
 /** Builds once; the text of what is wrong, or null after a good build. */
-async function problemsOf(request: BuildRequest, terminal: Terminal): Promise<string | null> {
+async function problemsOf(
+  request: BuildRequest,
+  builder: Builder,
+  said: string,
+  terminal: Terminal,
+): Promise<string | null> {
   try {
     const start = performance.now();
-    const result = await build(request, { clock: () => performance.now(), progress: () => {} });
+    const result = await builder.build(request);
     if (result.outcome === 'built') {
-      terminal.say(`Built in ${((performance.now() - start) / 1000).toFixed(1)} s.`);
+      terminal.say(`${said} in ${((performance.now() - start) / 1000).toFixed(1)} s.`);
       return null;
     }
     const text = result.problems.map(formatProblem).join('\n');

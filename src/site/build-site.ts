@@ -1,34 +1,26 @@
 /** Makes the whole site in a staging folder, quietly. */
 import { join } from 'node:path';
 import { Eleventy } from '@11ty/eleventy';
-import { builtFiles } from './built-files.ts';
+import type { SiteOutput } from './site-output.ts';
 import { pagesFolder, prepareSite, type SiteSource, wireSite } from './wire-site.ts';
 
-export interface SiteRequest
-  extends Pick<SiteSource, 'content' | 'charts' | 'finishing' | 'contentDir' | 'producer'> {
-  /** The site is written here, in `site`. Parts made in this build lie beside it, the others in the output folder. */
+export interface SiteRequest extends SiteSource {
+  /** The site is written here, in `site`. */
   stagingDir: string;
-  outputDir: string;
-  parts: readonly string[];
+  output: SiteOutput;
 }
 
 /** Writes `site` in the staging folder and returns how many pages were made. Throws when a template is broken. */
-export async function buildSite(request: SiteRequest): Promise<{ pages: number }> {
-  const { content, charts, finishing, contentDir, producer, stagingDir, outputDir, parts } = request;
-  const folderOf = (part: string): string => join(parts.includes(part) ? stagingDir : outputDir, part);
-  const files = [...builtFiles('print', folderOf('print')), ...builtFiles('data', folderOf('data'))];
-  const source = {
-    content,
-    charts,
-    contentDir,
-    files,
-    ...(finishing === undefined ? {} : { finishing }),
-    ...(producer === undefined ? {} : { producer }),
-  };
+export async function buildSite({ stagingDir, output, ...source }: SiteRequest): Promise<{ pages: number }> {
   const eleventy = new Eleventy(pagesFolder(), join(stagingDir, 'site'), {
     configPath: false,
     quietMode: true,
-    config: (config) => wireSite(config, () => prepareSite(source)),
+    config: (config) =>
+      wireSite(
+        config,
+        () => prepareSite(source, output),
+        () => output,
+      ),
   });
   eleventy.disableLogger();
   const written = await eleventy.write();

@@ -1,10 +1,12 @@
-/** The prints and data files that lie beside a site, with their bytes: the site keeps a copy of each. */
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+/** The prints and data files that lie beside a site: the site keeps a copy of each. */
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BuiltFile } from '../views/downloads.ts';
 
-export interface FileWithBytes extends BuiltFile {
-  bytes: Uint8Array;
+export interface FileToCopy extends BuiltFile {
+  /** In hexadecimal, where it is known. */
+  sha256?: string;
+  read(): Uint8Array;
 }
 
 function namesBelow(folder: string): string[] {
@@ -18,12 +20,13 @@ function namesBelow(folder: string): string[] {
 }
 
 /** Files below a part's folder, by name; none when there is no such folder. Paths start with the part's name. */
-export function builtFiles(part: 'print' | 'data', folder: string): FileWithBytes[] {
+export function builtFiles(part: 'print' | 'data', folder: string): FileToCopy[] {
   if (!existsSync(folder)) return [];
   return namesBelow(folder)
     .sort()
-    .map((name) => {
-      const bytes = readFileSync(join(folder, name));
-      return { path: `${part}/${name}`, byteCount: bytes.byteLength, bytes };
-    });
+    .map((name) => ({
+      path: `${part}/${name}`,
+      byteCount: statSync(join(folder, name)).size,
+      read: () => readFileSync(join(folder, name)),
+    }));
 }

@@ -138,7 +138,18 @@ export interface WorkingPage {
 }
 
 /** The page that shows how every figure of a chart came about. */
+/** The working is by far the longest page: what was remembered of a chart is not written again. */
+const written = new WeakMap<WorkingView, { chart: TinChartView; words: SiteWords; page: WorkingPage }>();
+
 export function workingPage(working: WorkingView, chart: TinChartView, words: SiteWords): WorkingPage {
+  const before = written.get(working);
+  if (before?.chart === chart && before.words === words) return before.page;
+  const page = freshWorkingPage(working, chart, words);
+  written.set(working, { chart, words, page });
+  return page;
+}
+
+function freshWorkingPage(working: WorkingView, chart: TinChartView, words: SiteWords): WorkingPage {
   return {
     head: pageHead({
       path: workingPath(working.chartId),

@@ -1,17 +1,19 @@
 /** Everything of the site that is no page: styles, fonts, scripts, the icon, and copies of the built files. */
-import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { HouseStyle } from '../domain/house-style.ts';
 import { houseCss } from './house-css.ts';
 import { charactersOf, type FontBytes, fontsCss } from './house-fonts.ts';
 import { safeSvg } from './logo.ts';
 import { ICON_PATH } from './site-data.ts';
+import type { KnownFile, SiteOutput } from './site-output.ts';
 
 export interface Asset {
   /** Below the site's folder, with forward slashes. */
   path: string;
-  bytes: Uint8Array | string;
+  bytes: Uint8Array | string | (() => Uint8Array);
+  known?: KnownFile;
 }
 
 /** The templates travel beside the code, compiled or not. */
@@ -48,10 +50,7 @@ export async function siteAssets(
   ];
 }
 
-/** Writes assets below a folder. */
-export async function writeAssets(folder: string, assets: readonly Asset[]): Promise<void> {
-  for (const { path, bytes } of assets) {
-    await mkdir(dirname(join(folder, path)), { recursive: true });
-    await writeFile(join(folder, path), bytes);
-  }
+/** Writes assets. */
+export function writeAssets(output: SiteOutput, assets: readonly Asset[]): void {
+  for (const { path, bytes, known } of assets) output.write(path, bytes, known);
 }

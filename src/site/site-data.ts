@@ -111,6 +111,8 @@ export interface SiteData {
   themeColour: { light: string; dark: string };
   logo: string;
   icon: string | null;
+  /** What the planner's page is called; null where there is none. */
+  plannerTitle: string | null;
   /** Sentences of the templates. */
   words: SiteWords;
   nav: readonly NamedSection[];
@@ -216,6 +218,7 @@ function pagesData(input: SiteInput): SiteData {
     site,
     tinWordsFor(kitchen.locale).scaleAlt,
   );
+  const planner = content.recipes.length === 0 ? [] : [plannerPage(kitchen)];
   const labels = sampleLabels(content);
   const labelWords = labelWordsFor(kitchen.locale);
   const chartPages = charts.map((chart) => chartPage(chart, filesOfChart(chart.id, files).map(link), words));
@@ -230,6 +233,7 @@ function pagesData(input: SiteInput): SiteData {
     themeColour: { light: houseStyle.colours.light.paper, dark: houseStyle.colours.dark.paper },
     logo: inlineLogo(input.logoSvg, houseStyle),
     icon: input.logoSvg === null ? null : ICON_PATH,
+    plannerTitle: planner[0]?.words.title ?? null,
     words: site,
     nav: sectionsOf(content).map((link) => ({ ...link, text: site.frame.sections[link.section] })),
     footerLinks: [
@@ -272,7 +276,7 @@ function pagesData(input: SiteInput): SiteData {
     glossary: [glossaryPage(kitchen.locale)],
     offline: [offlinePage(kitchen.locale)],
     find: [],
-    planner: content.recipes.length === 0 ? [] : [plannerPage(kitchen)],
+    planner,
     portions:
       portions.rows.length === 0
         ? []

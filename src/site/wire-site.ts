@@ -5,16 +5,18 @@ import type { EleventyConfig } from '@11ty/eleventy';
 import type { Content } from '../domain/content.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { FinishingChartView } from '../views/finishing-chart.types.ts';
-import { keptFiles, keptPaths, ownPrints, WORKER, workerScript } from './around/offline-worker.ts';
+import { keptFile, keptPaths, ownPrints, WORKER, workerScript } from './around/offline-worker.ts';
 import { siteAround } from './around/site-around.ts';
 import { siteLists } from './around/site-lists.ts';
-import type { FileWithBytes } from './built-files.ts';
+import type { FileToCopy } from './built-files.ts';
 import { bundleOf } from './bundles.ts';
 import { embeddableFonts, readHouseFonts } from './house-fonts.ts';
+import { type PageMemory, withoutSame } from './page-memory.ts';
 import { plannerAssets } from './planner-assets.ts';
 import { publishedFiles } from './published-files.ts';
 import { type Asset, siteAssets, TEMPLATES, writeAssets } from './site-assets.ts';
 import { type SiteData, siteData } from './site-data.ts';
+import { folderOutput, type SiteOutput } from './site-output.ts';
 
 /** What a site is made from. */
 export interface SiteSource {
@@ -26,19 +28,27 @@ export interface SiteSource {
   /** Name and version of the program, as prints made on the device name it. */
   producer?: string;
   /** Prints and data files that the site offers for download. */
-  files: readonly FileWithBytes[];
+  files: readonly FileToCopy[];
+  /** Pages of the last build, which are then taken along where they would be the same; replaced by those of this one. */
+  pages?: { remembered: PageMemory };
 }
 
 interface PreparedSite {
   data: SiteData;
+  /** With those pages alone that have to be made. */
+  fresh: SiteData;
   assets: Asset[];
 }
 
-const copied = ({ path, bytes }: FileWithBytes): Asset => ({ path: `files/${path}`, bytes });
+const copied = ({ path, byteCount, sha256, read }: FileToCopy): Asset => ({
+  path: `files/${path}`,
+  bytes: read,
+  ...(sha256 === undefined ? {} : { known: { bytes: byteCount, sha256 } }),
+});
 
 /** Everything that the templates and the site's folder need, worked out from the content. */
-export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
-  const { content, charts, finishing, contentDir } = source;
+export async function prepareSite(source: SiteSource, output: SiteOutput): Promise<PreparedSite> {
+  const { content, charts, finishing, contentDir, pages } = source;
   const files = publishedFiles(source.files, content);
   const { logo } = content.houseStyle;
   const logoSvg = logo === undefined ? null : await readFile(join(contentDir, logo), 'utf8');
@@ -52,32 +62,39 @@ export async function prepareSite(source: SiteSource): Promise<PreparedSite> {
   });
   const style = content.houseStyle;
   const given = await readHouseFonts(style, contentDir);
-  const assets = await siteAssets(style, given, logoSvg, JSON.stringify(data));
+  const { fresh, characters, memory } = withoutSame(data, pages?.remembered ?? new Map(), output);
+  if (pages !== undefined) pages.remembered = memory;
+  const assets = await siteAssets(style, given, logoSvg, characters);
   const fonts = await embeddableFonts(given, style);
   const { producer = 'Tinwright' } = source;
   const planner = data.planner.length === 0 ? [] : await plannerAssets(content, { style, fonts, producer });
   const faces = { heading: fonts.heading.bytes, text: fonts.text.bytes };
   const around = await siteAround(data, content, faces);
-  return { data, assets: [...assets, ...planner, ...around, ...files.map(copied)] };
+  return { data, fresh, assets: [...assets, ...planner, ...around, ...files.map(copied)] };
 }
 
 /** Lists of what is there, and the worker that keeps it on a device: made last, from the files as they were written. */
-async function writeLists(folder: string, data: SiteData): Promise<void> {
+async function writeLists(folder: string, data: SiteData, output: SiteOutput): Promise<void> {
   const pages = (await keptPaths(folder)).filter((path) => path.endsWith('.html'));
-  await writeAssets(folder, siteLists(data, pages));
+  writeAssets(output, siteLists(data, pages));
+  const hashed = (paths: readonly string[]) => paths.map((path) => keptFile(path, output.hashOf(path)));
   const worker = workerScript(
-    await keptFiles(folder, await keptPaths(folder)),
-    await keptFiles(folder, await ownPrints(folder, data.ownPaper)),
+    hashed(await keptPaths(folder)),
+    hashed(await ownPrints(folder, data.ownPaper)),
     await bundleOf('offline/worker'),
   );
-  await writeAssets(folder, [{ path: WORKER, bytes: worker }]);
+  writeAssets(output, [{ path: WORKER, bytes: worker }]);
 }
 
 /** Where Eleventy finds the pages: it wants its input relative to the working directory. */
 export const pagesFolder = (): string => relative('.', join(TEMPLATES, 'pages')) || '.';
 
 /** Hooks a site into a configuration; `load` runs before each build, so that a saved file shows at once. */
-export function wireSite(config: EleventyConfig, load: () => Promise<PreparedSite>): void {
+export function wireSite(
+  config: EleventyConfig,
+  load: () => Promise<PreparedSite>,
+  outputIn: (folder: string) => SiteOutput = folderOutput,
+): void {
   let prepared: Promise<PreparedSite> | undefined;
   config.setIncludesDirectory('../parts');
   config.setLayoutsDirectory('../layouts');
@@ -92,10 +109,11 @@ export function wireSite(config: EleventyConfig, load: () => Promise<PreparedSit
     prepared = load();
     await prepared;
   });
-  config.addGlobalData('site', async () => (await (prepared ?? load())).data);
+  config.addGlobalData('site', async () => (await (prepared ?? load())).fresh);
   config.on('eleventy.after', async ({ directories }) => {
     const { data, assets } = await (prepared ?? load());
-    await writeAssets(directories.output, assets);
-    await writeLists(directories.output, data);
+    const output = outputIn(directories.output);
+    writeAssets(output, assets);
+    await writeLists(directories.output, data, output);
   });
 }

@@ -1,7 +1,10 @@
 /** Every chart of the kitchen with its working: each recipe plain, then with its flavours. */
+
+import type { Flavour } from '../domain/flavour.ts';
+import type { Recipe } from '../domain/recipe.ts';
 import { bakeGuideView } from './bake-guide.ts';
 import type { BakeGuideView } from './bake-guide.types.ts';
-import { bakesOfRecipes, type ChartContent, chartInputs } from './chart-inputs.ts';
+import { bakesOfRecipes, type ChartContent, chartCombinations, chartInput } from './chart-inputs.ts';
 import { chartMixes } from './chart-mixes.ts';
 import { tinChartView } from './tin-chart.ts';
 import type { TinChartView } from './tin-chart.types.ts';
@@ -18,16 +21,49 @@ export interface ChartViews {
 /** What sheets are drawn from: the working is for the site alone. */
 export type PrintedViews = Pick<ChartViews, 'chart' | 'guide'>;
 
-/** Charts of all recipes as they are written and in every flavour made for them. */
-export function chartViews(content: ChartContent, bakes = bakesOfRecipes(content)): ChartViews[] {
-  return chartInputs(content, bakes).map((input) => {
+/** Gives back what was made under the same key before, or makes it; the key is everything it is made from. */
+export type Remember = <T>(key: string, make: () => T) => T;
+
+const makeAlways: Remember = (_key, make) => make();
+
+interface ChartsOfRecipe {
+  recipe: Recipe;
+  /** Of each chart, the plain one first. */
+  flavours: Flavour[][];
+  /** What the kitchen's other recipes have no part in. */
+  around: Pick<ChartContent, 'kitchen' | 'ingredients' | 'altitudeM' | 'bakeLog'>;
+}
+
+function byRecipe(content: ChartContent): ChartsOfRecipe[] {
+  const { kitchen, ingredients, altitudeM = null, bakeLog = [] } = content;
+  const combinations = chartCombinations(content);
+  return content.recipes.map((recipe) => ({
+    recipe,
+    flavours: combinations.filter((one) => one.recipe === recipe).map(({ flavours }) => flavours),
+    around: {
+      kitchen,
+      ingredients,
+      altitudeM,
+      bakeLog: bakeLog.filter(({ recipeId }) => recipeId === recipe.id),
+    },
+  }));
+}
+
+function chartsOf({ recipe, flavours: all, around }: ChartsOfRecipe): ChartViews[] {
+  const bakes = bakesOfRecipes({ ...around, recipes: [recipe] }).get(recipe.id);
+  return all.map((flavours) => {
+    const input = chartInput({ ...around, recipes: [recipe] }, recipe, flavours, bakes);
     const mixes = chartMixes(input);
-    const plain = (input.flavours?.named ?? []).length === 0;
+    const isPlain = (input.flavours?.named ?? []).length === 0;
     return {
       chart: tinChartView(input, mixes),
       working: workingView(input, mixes),
       guide:
-        plain && input.bakes ? bakeGuideView(input.bakes, input.kitchen, content.altitudeM ?? null) : null,
+        isPlain && input.bakes ? bakeGuideView(input.bakes, input.kitchen, around.altitudeM ?? null) : null,
     };
   });
 }
+
+/** Charts of all recipes as they are written and in every flavour made for them. */
+export const chartViews = (content: ChartContent, remember: Remember = makeAlways): ChartViews[] =>
+  byRecipe(content).flatMap((one) => remember(JSON.stringify(one), () => chartsOf(one)));

@@ -22,6 +22,7 @@ import { shareFigure } from './figures.ts';
 import type { FinishingChartView, FinishSummary } from './finishing-chart.types.ts';
 import { finishesInOrder, finishingColumns } from './finishing-columns.ts';
 import { finishingRow } from './finishing-row.ts';
+import { rememberedBy } from './remembered-by.ts';
 
 export type FinishingContent = Pick<Content, 'kitchen' | 'ingredients' | 'finishes' | 'finishing'>;
 
@@ -149,6 +150,7 @@ export function finishingChartView(
 }
 
 /** The finishing charts of a kitchen: one, or none while it has no finishes. */
-export function finishingCharts(content: FinishingContent): FinishingChartView[] {
-  return content.finishes.length === 0 ? [] : [finishingChartView(content)];
-}
+export const finishingCharts: (content: FinishingContent) => FinishingChartView[] = rememberedBy(
+  ['kitchen', 'ingredients', 'finishes', 'finishing'],
+  (content) => (content.finishes.length === 0 ? [] : [finishingChartView(content)]),
+);

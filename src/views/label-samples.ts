@@ -18,22 +18,14 @@ import { chartFormula } from './chart-mixes.ts';
 import { labelOutcome } from './label.ts';
 import type { SampleLabel } from './label.types.ts';
 import { labelFoodName } from './label-food-name.ts';
+import { rememberedBy } from './remembered-by.ts';
 
-export type LabelContent = Pick<
-  Content,
-  | 'kitchen'
-  | 'ingredients'
-  | 'recipes'
-  | 'flavours'
-  | 'finishes'
-  | 'finishing'
-  | 'altitudeM'
-  | 'printables'
-  | 'business'
-  | 'label'
-  | 'portionSizes'
-  | 'times'
->;
+const LABEL_PARTS = [
+  ...(['kitchen', 'ingredients', 'recipes', 'flavours', 'finishes', 'finishing', 'altitudeM'] as const),
+  ...(['printables', 'business', 'label', 'portionSizes', 'times'] as const),
+] as const satisfies readonly (keyof Content)[];
+
+export type LabelContent = Pick<Content, (typeof LABEL_PARTS)[number]>;
 
 /** What one tin gets of a rounded mix, line by line. */
 function weighedIn(combination: Combination, tin: Tin | undefined, content: LabelContent): WeighedIn[] {
@@ -133,15 +125,6 @@ function sampleOutcome(
   return labelOutcome(sampleInput(combination, plain, portions, content), content.kitchen);
 }
 
-const known = new WeakMap<LabelContent, SampleLabel[]>();
-
-/** The sample labels of a kitchen, in the order of its charts; the same content is worked out once. */
-export function sampleLabels(content: LabelContent): SampleLabel[] {
-  const made = known.get(content) ?? allSamples(content);
-  known.set(content, made);
-  return made;
-}
-
 function allSamples(content: LabelContent): SampleLabel[] {
   const tin = content.kitchen.tins.find(({ id }) => id === content.label.sample?.tinId);
   const portions = portionsOf(tin, content);
@@ -155,3 +138,6 @@ function allSamples(content: LabelContent): SampleLabel[] {
     };
   });
 }
+
+/** The sample labels of a kitchen, in the order of its charts; those who ask for the same are answered once. */
+export const sampleLabels: (content: LabelContent) => SampleLabel[] = rememberedBy(LABEL_PARTS, allSamples);

@@ -14,6 +14,7 @@ import { bySize } from './by-size.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import { portionText, tinCut } from './portion-cuts.ts';
 import type { PortionRow, PortionsView } from './portions.types.ts';
+import { rememberedBy } from './remembered-by.ts';
 import { recipeForStacks, type StackContent, stackAnswer, stackFinder } from './stack-choices.ts';
 
 export type PortionsContent = StackContent & Pick<Content, 'portionSizes'>;
@@ -22,7 +23,23 @@ export type PortionsContent = StackContent & Pick<Content, 'portionSizes'>;
 const GUESTS: readonly number[] = [10, 20, 30, 40, 50, 60, 80, 100, 120];
 const STACKS_EACH = 3;
 
+/** Cutting a tin in every way takes far longer than asking whether it has been done. */
+const cutBefore = new WeakMap<Tin, { sizes: readonly PortionSize[]; words: Words; row: PortionRow | null }>();
+
 function portionRow(
+  tin: Tin,
+  sizes: readonly PortionSize[],
+  words: Words,
+  portionsWords: PortionsWords,
+): PortionRow | null {
+  const before = cutBefore.get(tin);
+  if (before?.sizes === sizes && before.words === words) return before.row;
+  const row = freshRow(tin, sizes, words, portionsWords);
+  cutBefore.set(tin, { sizes, words, row });
+  return row;
+}
+
+function freshRow(
   tin: Tin,
   sizes: readonly PortionSize[],
   words: Words,
@@ -52,16 +69,6 @@ function stacksOf(rows: readonly PortionRow[], content: PortionsContent): Portio
   return GUESTS.map((wanted) =>
     stackAnswer(wanted, find({ wanted, keepsTopTier: false, most: STACKS_EACH }), recipe, content),
   );
-}
-
-/** Page, prints and data of one content ask for the same portions: they are worked out once. */
-const known = new WeakMap<PortionsContent, PortionsView>();
-
-/** The portions of a kitchen, smallest tin first. */
-export function portionsView(content: PortionsContent): PortionsView {
-  const view = known.get(content) ?? worked(content);
-  known.set(content, view);
-  return view;
 }
 
 function worked(content: PortionsContent): PortionsView {
@@ -106,3 +113,9 @@ function worked(content: PortionsContent): PortionsView {
     ],
   };
 }
+
+/** The portions of a kitchen, smallest tin first; page, prints and data that ask for the same are answered once. */
+export const portionsView: (content: PortionsContent) => PortionsView = rememberedBy(
+  ['kitchen', 'recipes', 'ingredients', 'finishing', 'altitudeM', 'orders', 'portionSizes'],
+  worked,
+);

@@ -7,13 +7,13 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import type { MadePrint } from './made-file.ts';
+import type { DrawnPrint } from './made-file.ts';
 import { tidyFolder } from './tidy-folder.ts';
 
 export interface KeptPrints {
   /** The files of a piece, or null where it must be drawn. */
-  find(key: string): MadePrint[] | null;
-  keep(key: string, files: readonly MadePrint[]): void;
+  find(key: string): DrawnPrint[] | null;
+  keep(key: string, files: readonly DrawnPrint[]): void;
   /** Throws away what was used longest ago, where there is too much. */
   tidy(): void;
   /** Entries that were there and could not be trusted, since the last time it was asked. */
@@ -30,7 +30,7 @@ interface Listed {
 const sha256 = (bytes: Uint8Array | string): string => createHash('sha256').update(bytes).digest('hex');
 
 /** First line: the hash of the second, which lists the files whose bytes follow. */
-function entryOf(key: string, files: readonly MadePrint[]): Uint8Array[] {
+function entryOf(key: string, files: readonly DrawnPrint[]): Uint8Array[] {
   const list: Listed[] = files.map(({ path, bytes, sha256: hash }) => ({
     path,
     bytes: bytes.length,
@@ -50,7 +50,7 @@ function listIn(head: string, key: string): Listed[] | null {
 }
 
 /** Null unless every byte is as it was written. */
-function filesIn(entry: Buffer, key: string): MadePrint[] | null {
+function filesIn(entry: Buffer, key: string): DrawnPrint[] | null {
   const first = entry.indexOf(10);
   const second = entry.indexOf(10, first + 1);
   if (first < 0 || second < 0) return null;
@@ -62,7 +62,7 @@ function filesIn(entry: Buffer, key: string): MadePrint[] | null {
   const files = list.map(({ path, bytes: length, sha256: hash }) => {
     const bytes = entry.subarray(at, at + length);
     at += length;
-    return { path, bytes, sha256: hash };
+    return { path, byteCount: length, sha256: hash, bytes };
   });
   const isWhole = at === entry.length && files.every(({ bytes, sha256: hash }) => sha256(bytes) === hash);
   return isWhole ? files : null;
@@ -106,7 +106,7 @@ export function openKeptPrints(folder: string, clock: () => number = Date.now): 
 }
 
 /** What no build of ours wrote may hold anything: whatever is wrong with it, it is not used. */
-function soundFiles(entry: Buffer, key: string): MadePrint[] | null {
+function soundFiles(entry: Buffer, key: string): DrawnPrint[] | null {
   try {
     return filesIn(entry, key);
   } catch {

@@ -4,9 +4,13 @@ export interface MadeFile {
   bytes: Uint8Array | string;
 }
 
-/** A print with the hash that the report tells of it, where that is known already. */
+/** A print with what is told of it in the report. */
 export interface MadePrint {
   path: string;
-  bytes: Uint8Array;
+  byteCount: number;
   sha256: string;
+  /** Null where the last build of this process has left the very same in the output folder. */
+  bytes: Uint8Array | null;
 }
+
+export type DrawnPrint = MadePrint & { bytes: Uint8Array };

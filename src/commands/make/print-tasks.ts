@@ -10,7 +10,7 @@ import { renderPdf } from '../../pdf/render-pdf.ts';
 import { printsOfPiece } from '../../prints/catalogue.ts';
 import type { PrintPiece } from '../../prints/printable.ts';
 import { parsedFonts } from './house-fonts.ts';
-import type { MadePrint } from './made-file.ts';
+import type { DrawnPrint } from './made-file.ts';
 import type { Dress, PrintHouse } from './print-house.ts';
 
 export interface PrintTask {
@@ -23,7 +23,7 @@ export interface PrintTask {
 export const printTasks = ({ dresses }: PrintHouse, pieces: readonly PrintPiece[]): PrintTask[] =>
   dresses.flatMap((_, dress) => pieces.map((piece) => ({ dress, piece })));
 
-export type PrintMaker = (task: PrintTask) => Result<MadePrint[]>;
+export type PrintMaker = (task: PrintTask) => Result<DrawnPrint[]>;
 
 /** Fonts parsed before, by the hash of their files and how they set headings. */
 export type FontShelf = Map<string, Result<LoadedFonts>>;
@@ -48,7 +48,8 @@ export function printMaker(house: PrintHouse, shelf: FontShelf = new Map()): Pri
       const pdf = renderPdf(print, fonts.value, info);
       if (!pdf.ok) return pdf;
       const sha256 = createHash('sha256').update(pdf.value).digest('hex');
-      return succeed([{ path: `${dress.folder}${print.path}.pdf`, bytes: pdf.value, sha256 }]);
+      const path = `${dress.folder}${print.path}.pdf`;
+      return succeed([{ path, byteCount: pdf.value.length, sha256, bytes: pdf.value }]);
     });
     return allOf(files);
   };

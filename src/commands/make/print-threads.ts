@@ -4,14 +4,14 @@
  */
 import { Worker } from 'node:worker_threads';
 import type { Result } from '../../domain/result.ts';
-import type { MadePrint } from './made-file.ts';
+import type { DrawnPrint } from './made-file.ts';
 import type { PrintHouse } from './print-house.ts';
 import type { PrintTask } from './print-tasks.ts';
 
 /** What a thread sends back for a piece. */
 export interface MadePiece {
   index: number;
-  made: Result<MadePrint[]>;
+  made: Result<DrawnPrint[]>;
 }
 
 /** What a thread is sent: the house when it has changed, then the pieces of a run. */
@@ -51,7 +51,7 @@ function bySize(tasks: readonly PrintTask[]): AskedPiece[] {
 
 export interface PrintThreads {
   /** One result for each task, in the order of the tasks. Throws what a thread throws. */
-  make(house: PrintHouse, tasks: readonly PrintTask[]): Promise<Result<MadePrint[]>[]>;
+  make(house: PrintHouse, tasks: readonly PrintTask[]): Promise<Result<DrawnPrint[]>[]>;
   close(): Promise<void>;
 }
 
@@ -81,7 +81,7 @@ export function printThreads(count: number): PrintThreads {
       told = name;
       return new Promise((done, fails) => {
         if (failed !== null) return fails(failed);
-        const made: Result<MadePrint[]>[] = [];
+        const made: Result<DrawnPrint[]>[] = [];
         let left = tasks.length;
         if (left === 0) return done(made);
         onFailure = fails;

@@ -26,8 +26,8 @@ export interface Disk {
   writeDurably(path: string, text: string): void;
   /** Flushes the names in a folder, so that renames survive a power cut. */
   syncFolder(path: string): void;
-  /** Flushes every file and folder below. */
-  syncTree(path: string): void;
+  /** Flushes every folder below, and every file that is not flushed yet. */
+  syncTree(path: string, isOnDisk?: (path: string) => boolean): void;
 }
 
 export const realDisk: Disk = {
@@ -78,11 +78,11 @@ function syncPath(path: string): void {
   }
 }
 
-function syncTree(path: string): void {
+function syncTree(path: string, isOnDisk: (path: string) => boolean = () => false): void {
   for (const entry of readdirSync(path, { withFileTypes: true })) {
     const below = join(path, entry.name);
-    if (entry.isDirectory()) syncTree(below);
-    else syncPath(below);
+    if (entry.isDirectory()) syncTree(below, isOnDisk);
+    else if (!isOnDisk(below)) syncPath(below);
   }
   syncPath(path);
 }

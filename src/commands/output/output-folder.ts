@@ -12,8 +12,8 @@ import { needsRepair, repairOutput, swapIn } from './swap.ts';
 export interface Staging {
   /** The staging folder's path: parts are written into it. */
   dir: string;
-  /** Puts these entries in the place of the old ones. */
-  swapIn(entries: string[]): void;
+  /** Puts these entries in the place of the old ones; `isOnDisk` knows files that an earlier build flushed. */
+  swapIn(entries: string[], isOnDisk?: (path: string) => boolean): void;
 }
 
 /** Lets `work` fill a staging folder; whatever happens, no lock and no staging folder stays behind. */

@@ -24,20 +24,32 @@ export interface Report {
   milliseconds: Record<string, number>;
 }
 
-/** All files of the parts: from the staging folder where they were made, from the output folder where not. */
-export function filesOf(stagingDir: string, outputDir: string, made: readonly Part[]): ReportFile[] {
+/**
+ * All files of the parts: from the staging folder where they were made, from the output folder where not. Those whose
+ * hash is known from when they were written are not read again.
+ */
+export function filesOf(
+  stagingDir: string,
+  outputDir: string,
+  made: readonly Part[],
+  known: (path: string) => ReportFile | undefined = () => undefined,
+): ReportFile[] {
   return PARTS.flatMap((part) => {
     const root = made.includes(part) ? stagingDir : outputDir;
-    return existsSync(join(root, part)) ? filesBelow(root, part) : [];
+    return existsSync(join(root, part)) ? filesBelow(root, part, known) : [];
   });
 }
 
-function filesBelow(root: string, folder: string): ReportFile[] {
+function filesBelow(
+  root: string,
+  folder: string,
+  known: (path: string) => ReportFile | undefined,
+): ReportFile[] {
   const entries = readdirSync(join(root, folder), { withFileTypes: true });
   entries.sort((a, b) => (a.name < b.name ? -1 : 1));
   return entries.flatMap((entry) => {
     const path = `${folder}/${entry.name}`;
-    return entry.isDirectory() ? filesBelow(root, path) : [fileAt(root, path)];
+    return entry.isDirectory() ? filesBelow(root, path, known) : [known(path) ?? fileAt(root, path)];
   });
 }
 

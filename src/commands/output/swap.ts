@@ -15,12 +15,21 @@ export interface SwapJournal {
   entries: string[];
 }
 
-/** Swaps the entries in; `staging` is a folder name inside the output folder. Throws with all as it was. */
-export function swapIn(outputDir: string, staging: string, entries: string[], disk: Disk): void {
+/**
+ * Swaps the entries in; `staging` is a folder name inside the output folder. Files that were flushed by an earlier
+ * build are not flushed again. Throws with all as it was.
+ */
+export function swapIn(
+  outputDir: string,
+  staging: string,
+  entries: string[],
+  disk: Disk,
+  isOnDisk: (path: string) => boolean = () => false,
+): void {
   const journal = { staging, aside: staging.replace(STAGING_PREFIX, ASIDE_PREFIX), entries };
   const missing = entries.find((entry) => !disk.exists(join(outputDir, staging, entry)));
   if (missing !== undefined) throw new Error(`${missing} was to be swapped in and was not made`);
-  disk.syncTree(join(outputDir, staging));
+  disk.syncTree(join(outputDir, staging), isOnDisk);
   disk.writeDurably(join(outputDir, JOURNAL), `${JSON.stringify(journal)}\n`);
   finishOrUndo(outputDir, journal, disk);
 }

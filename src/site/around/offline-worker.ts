@@ -4,7 +4,7 @@
  * only what has changed, and waits until the reader asks for it.
  */
 import { createHash } from 'node:crypto';
-import { readdir, readFile } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 
 export const WORKER = 'offline-worker.js';
@@ -37,15 +37,8 @@ export async function ownPrints(folder: string, paper: string): Promise<string[]
     .sort();
 }
 
-/** These files with their hashes. */
-export function keptFiles(folder: string, paths: readonly string[]): Promise<KeptFile[]> {
-  return Promise.all(
-    paths.map(async (path) => {
-      const bytes = await readFile(join(folder, path));
-      return { path, hash: createHash('sha256').update(bytes).digest('hex').slice(0, 16) };
-    }),
-  );
-}
+/** A file by its hash, as long as telling apart needs. */
+export const keptFile = (path: string, sha256: string): KeptFile => ({ path, hash: sha256.slice(0, 16) });
 
 /** The worker's text; `code` is the bundled worker, which finds the list in front of it. */
 export function workerScript(files: readonly KeptFile[], prints: readonly KeptFile[], code: string): string {

@@ -2,6 +2,7 @@
  * Pictures of pages for messages and home screens: the house's colours and own fonts, a tin from above, the name.
  * Set as SVG and turned into PNG, so that a message shows them anywhere.
  */
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { initWasm, Resvg } from '@resvg/resvg-wasm';
@@ -94,7 +95,24 @@ function families(bytes: Uint8Array): string {
     .join(', ');
 }
 
-function png(svg: string, { fonts }: PictureHouse, width: number): Uint8Array {
+/** Drawing takes longer than all else of a small change to a site; the same picture is drawn once in a process. */
+const drawnPictures = new Map<string, Uint8Array>();
+const MOST_DRAWN = 500;
+
+function hashOf(svg: string, { fonts }: PictureHouse, width: number): string {
+  const hash = createHash('sha256').update(`${width} ${svg}`);
+  return hash.update(fonts.heading).update(fonts.text).digest('hex');
+}
+
+function png(svg: string, house: PictureHouse, width: number): Uint8Array {
+  const key = hashOf(svg, house, width);
+  if (drawnPictures.size >= MOST_DRAWN) drawnPictures.clear();
+  const known = drawnPictures.get(key) ?? freshPng(svg, house, width);
+  drawnPictures.set(key, known);
+  return known;
+}
+
+function freshPng(svg: string, { fonts }: PictureHouse, width: number): Uint8Array {
   const drawn = new Resvg(svg, {
     fitTo: { mode: 'width', value: width },
     font: { fontBuffers: [fonts.heading, fonts.text] },
