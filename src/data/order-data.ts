@@ -139,9 +139,10 @@ function supportRecords({ id, count, length, carries, ledge, spots }: StackView[
 }
 
 const finishRecords = (finishes: readonly FinishView[]): Record[] =>
-  finishes.flatMap(({ finish, make, needed, lines }) => [
+  finishes.flatMap(({ finish, make, needed, lines, colours }) => [
     record('finish', finish.id, finish.name, 'make', make),
     record('finish', finish.id, finish.name, 'on the cakes', needed),
+    ...colours.map(({ name, make: own }) => record('finish', finish.id, name, 'make in this colour', own)),
     ...lines.map(({ ingredient, grams }) => record('finish', finish.id, ingredient.id, 'weigh', grams)),
   ]);
 

@@ -17,6 +17,8 @@ export const USES: readonly (keyof FinishUse)[] = ['filling', 'coating', 'rolled
 export interface FinishAsk {
   finishId: string;
   use: keyof FinishUse;
+  /** What it is tinted, in the customer's word; left out: as it is made. */
+  colour?: string;
 }
 
 /** What customers call cakes by the piece. */

@@ -4,7 +4,7 @@ import type { KnownNames, NamedKind } from './known-names.ts';
 import { readName } from './order-names.ts';
 import { error } from './problems.ts';
 import { quote } from './quote.ts';
-import type { YamlReader } from './yaml/yaml-reader.ts';
+import { present, type YamlReader } from './yaml/yaml-reader.ts';
 import type { YamlPath } from './yaml/yaml-source.ts';
 
 /** The finishes of a list that can be used; the others are reported at their places. */
@@ -23,7 +23,7 @@ export function readFinishAsks(
     if (found.some((one) => one.finishId === finishId && one.use === use)) {
       const message = `${quote(finishId)} stands here twice as ${use}`;
       reader.report(error('item-repeated', message, 'Delete one of the two.'), ...at);
-    } else found.push({ finishId, use });
+    } else found.push({ finishId, use, ...present({ colour: reader.text(...at, 'colour')?.trim() }) });
   }
   return found;
 }

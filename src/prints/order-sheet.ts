@@ -10,7 +10,7 @@ import { orderWordsFor } from '../wording/orders/index.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
 import { bowlBlocks, type Sheet } from './order-sheet/bowl-blocks.ts';
-import { bakeTable, boxTable, cakeTable, finishTable } from './order-sheet/cake-blocks.ts';
+import { bakeTable, boxTable, cakeTable, finishBlocks } from './order-sheet/cake-blocks.ts';
 import { LOOKS } from './order-sheet/look.ts';
 import { writeLine } from './order-sheet/write-line.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
@@ -117,7 +117,7 @@ function finishSection(view: OrderView, sheet: Sheet): Block[] {
   if (view.finishes.length === 0) return [];
   const longest = view.finishes.reduce((most, one) => (one.lines.length > most.lines.length ? one : most));
   const others = view.finishes.filter((one) => one !== longest);
-  const blocks = (some: OrderView['finishes']): Block[] => some.map((one) => finishTable(one, sheet));
+  const blocks = (some: OrderView['finishes']): Block[] => some.flatMap((one) => finishBlocks(one, sheet));
   return [
     headed(sheet.words.steps.finish, 'finish', sheet),
     others.length === 0 ? beside(blocks([longest]), []) : beside(blocks(others), blocks([longest])),

@@ -43,6 +43,23 @@ function forWhom(planned: PlannedOrder, finishId: string, content: Content): str
   return words.finishFor(listInWords(lower, wordsFor(kitchen.locale).and));
 }
 
+/** How much of it is tinted in which colour. */
+function coloursView(
+  { colours }: PlannedFinish,
+  { kitchen }: Content,
+): Pick<FinishView, 'colours' | 'coloursText'> {
+  const words = orderWordsFor(kitchen.locale);
+  const named = colours.map(({ colour, makeG }) => ({
+    name: colour ?? words.plainColour,
+    make: totalFigure(makeG),
+  }));
+  const list = named.map(({ name, make }) => `${make.text}\u00a0g ${name}`);
+  return {
+    colours: named,
+    coloursText: list.length === 0 ? '' : words.coloured(listInWords(list, wordsFor(kitchen.locale).and)),
+  };
+}
+
 /** The finishes of an order, in the order in which they go on. */
 export function orderFinishes(planned: PlannedOrder, content: Content): FinishView[] {
   const finishing = finishingWordsFor(content.kitchen.locale);
@@ -52,6 +69,7 @@ export function orderFinishes(planned: PlannedOrder, content: Content): FinishVi
     make: totalFigure(made.makeG),
     needed: totalFigure(made.neededG),
     lines: weighedLines(made, content),
+    ...coloursView(made, content),
     forText: forWhom(planned, made.finish.id, content),
     keepsText: finishing.keeps(made.finish.keepsDays, made.finish.chilled),
     methodMarkdown: made.finish.methodMarkdown,

@@ -44,13 +44,14 @@ function useText({ finish, use }: TierFinish, damMm: number, { uses }: Finishing
 }
 
 function finishView(one: TierFinish, damMm: number, words: FinishingWords): TierFinishView {
-  const { finish, use, amount } = one;
+  const { finish, use, amount, colour } = one;
   const { sheet } = amount;
   const across = sheet === null ? '' : cutFigure(sheet.acrossMm).text;
   const other = sheet === null ? '' : cutFigure(sheet.otherAcrossMm).text;
   const rolled = sheet?.form === 'round' ? words.sheetRound(across) : words.sheetOblong(across, other);
   return {
     finish: { id: finish.id, name: finish.name },
+    calledText: colour === undefined ? finish.name : `${finish.name}, ${colour}`,
     use,
     useText: useText(one, damMm, words),
     on: totalFigure(amount.neededG),

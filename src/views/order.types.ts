@@ -16,6 +16,8 @@ export interface OrderFact {
 /** One finish on one tier. */
 export interface TierFinishView {
   finish: Named;
+  /** 'Vanilla buttercream, sage'. */
+  calledText: string;
   use: string;
   /** 'Filling, 8 mm'. */
   useText: string;
@@ -139,6 +141,9 @@ export interface BatterView {
 }
 
 export interface FinishView {
+  /** What of it is tinted, with what stays in its bowl, and as a sentence; none where nothing is. */
+  colours: { name: string; make: Figure }[];
+  coloursText: string;
   finish: Named;
   kindText: string;
   make: Figure;

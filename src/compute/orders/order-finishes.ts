@@ -14,6 +14,19 @@ function eggsFor(part: Finish['parts'][number], grams: number, kitchen: Kitchen)
   return Math.ceil(quantiseRatio(grams / (kitchen.egg.shelledG * PART_SHARE[part.eggPart])));
 }
 
+/** So much in each colour, in the order in which they go on; empty where nothing is tinted. */
+function coloursOf(uses: readonly TierFinish[]): PlannedFinish['colours'] {
+  if (uses.every(({ colour }) => colour === undefined)) return [];
+  return [...new Set(uses.map(({ colour = null }) => colour))].map((colour) => {
+    const own = uses.filter((one) => (one.colour ?? null) === colour);
+    return {
+      colour,
+      neededG: sum(own.map(({ amount }) => amount.neededG)),
+      makeG: sum(own.map(({ amount }) => amount.makeG)),
+    };
+  });
+}
+
 function made(finish: Finish, uses: readonly TierFinish[], kitchen: Kitchen): PlannedFinish {
   const partsG = finish.parts.map((_, at) => sum(uses.map(({ amount }) => amount.partsG[at] ?? 0)));
   const grams = weighedPartsG(finish, partsG, kitchen.scale);
@@ -27,6 +40,7 @@ function made(finish: Finish, uses: readonly TierFinish[], kitchen: Kitchen): Pl
     finish,
     neededG: sum(uses.map(({ amount }) => amount.neededG)),
     makeG: sum(uses.map(({ amount }) => amount.makeG)),
+    colours: coloursOf(uses),
     lines,
   };
 }

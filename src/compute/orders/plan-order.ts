@@ -20,7 +20,13 @@ import { named, type OrderContent } from './order-content.ts';
 import { finishesOf } from './order-finishes.ts';
 import { mixesOf } from './order-mixes.ts';
 import { plannedDummies } from './planned-dummy.ts';
-import type { PlannedDummy, PlannedMix, PlannedOrder, PlannedTier } from './planned-order.types.ts';
+import type {
+  PlannedDummy,
+  PlannedFinish,
+  PlannedMix,
+  PlannedOrder,
+  PlannedTier,
+} from './planned-order.types.ts';
 import { plannedSmall } from './planned-small.ts';
 import { type TierBakes, tierBakes, tierLayers } from './tier-bakes.ts';
 import { finishedTier } from './tier-finishes.ts';
@@ -136,6 +142,16 @@ function portionWarnings({ portions }: Order, pieces: number): Warning[] {
   return [{ code: 'portions-short', message }];
 }
 
+/** A colouring stands in no formula, so that nothing that is worked out from formulas can name it. */
+function colourWarnings(finishes: readonly PlannedFinish[]): Warning[] {
+  const names = finishes.flatMap(({ finish, colours }) =>
+    colours.flatMap(({ colour }) => (colour === null ? [] : [`${finish.name}, ${colour}`])),
+  );
+  if (names.length === 0) return [];
+  const message = `What tints it (${names.join('; ')}) is in no formula, so no label names it: write the colouring and its number on the label by hand, or give the tinted finish a file of its own.`;
+  return [{ code: 'colour-not-labelled', message }];
+}
+
 const isTier = ({ ask }: PlannedTier): boolean => ask.beside === undefined;
 
 /** Cakes that are eaten on the day: without the top tier where that is kept. */
@@ -192,6 +208,7 @@ export function planOrder(order: Order, content: OrderContent): Result<PlannedOr
     warnings: once([
       ...turnWarnings(tiers),
       ...portionWarnings(order, portions),
+      ...colourWarnings(finishes),
       ...tiers.flatMap(({ warnings }) => warnings),
       ...mixes.value.flatMap(({ mix }) => mix.warnings.filter((warning) => !tinWarnings.has(warning))),
     ]),

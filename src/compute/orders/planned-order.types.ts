@@ -36,6 +36,8 @@ export interface TierFinish {
   finish: Finish;
   /** As asked, or `dam` for the bead that holds a soft filling. */
   use: FinishAmount['use'];
+  /** What it is tinted; left out: as it is made. */
+  colour?: string;
   /** For the whole tier: needed, made with the loss, parts unrounded. */
   amount: FinishAmount;
 }
@@ -123,6 +125,8 @@ export interface PlannedFinish {
   neededG: number;
   /** Made, with what stays in the bowl. */
   makeG: number;
+  /** What of it is tinted in which colour, the untinted rest with null; none where nothing is tinted. */
+  colours: { colour: string | null; neededG: number; makeG: number }[];
   lines: FinishLine[];
 }
 

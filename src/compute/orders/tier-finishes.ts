@@ -40,6 +40,22 @@ interface Cake {
 interface Used {
   finish: Finish;
   use: FinishAsk['use'];
+  colour?: string;
+}
+
+/** Every colour has a bowl of its own, which keeps a tenth of what is made in it: common practice, no source. */
+const COLOUR_LOSS_SHARE = 0.1;
+
+/** As much more as a bowl of its own keeps beyond what the finish loses anyway; a sheet is rolled out, not scraped. */
+function tinted(amount: FinishAmount, { finish, use, colour }: Used): FinishAmount {
+  if (colour === undefined || use === 'rolled' || finish.lossShare >= COLOUR_LOSS_SHARE) return amount;
+  const more = (1 - finish.lossShare) / (1 - COLOUR_LOSS_SHARE);
+  return {
+    ...amount,
+    makeG: amount.makeG * more,
+    buyG: amount.buyG * more,
+    partsG: amount.partsG.map((grams) => grams * more),
+  };
 }
 
 /** A finish as if it could be used in this one way only. */
@@ -96,7 +112,12 @@ export function finishedTier(
   all: readonly Finish[],
   settings: FinishingSettings,
 ): FinishedTier {
-  const used = ask.finishes.map(({ finishId, use }) => ({ finish: named(all, finishId), use }));
+  const used = ask.finishes.map(
+    ({ finishId, use, colour }): Used => ({
+      ...{ finish: named(all, finishId), use },
+      ...(colour === undefined ? {} : { colour }),
+    }),
+  );
   const joints = Math.max(0, cake.layers - 1);
   const risesMm =
     cake.tin.shape.kind === 'dome' ? 0 : joints * used.reduce((sum, one) => sum + fillingMm(one), 0);
@@ -120,7 +141,8 @@ export function finishedTier(
     return amounts.map((amount) => ({
       finish: one.finish,
       use: amount.use,
-      amount: times(amount, cake.count),
+      ...(one.colour === undefined ? {} : { colour: one.colour }),
+      amount: times(tinted(amount, one), cake.count),
     }));
   });
   const dam = holder === undefined ? null : damAmount(plan, holder, withDam);

@@ -17,6 +17,7 @@ const finishes = z
     keys({
       finish: line('A finish', 'vanilla-buttercream'),
       use: z.enum(USES).meta({ description: 'Where it goes' }),
+      colour: line('What it is tinted; as it is made when left out', 'sage').optional(),
     }),
   )
   .optional()

@@ -1,6 +1,7 @@
 /** The right-hand page: what is baked how long, what goes on which cake, and what it stands on. */
 import type { FinishView, OrderDummy, OrderTier, TierFinishView } from '../../views/order.types.ts';
 import type { OrderWords } from '../../wording/orders/index.ts';
+import { textParagraph } from '../sheet/blocks.ts';
 import { type Paragraph, paragraph } from '../sheet/lines.ts';
 import type { Block } from '../sheet/strip.ts';
 import { table } from '../sheet/table/table.ts';
@@ -65,8 +66,8 @@ export function bakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
 }
 
 /** 'Sugarpaste. Rolled, 4 mm: roll out 1,005 g to 47.8 cm across'. */
-function howText({ finish, useText, sheetText, make }: TierFinishView, { sheet }: OrderWords): string {
-  const how = `${finish.name}. ${useText}`;
+function howText({ calledText, useText, sheetText, make }: TierFinishView, { sheet }: OrderWords): string {
+  const how = `${calledText}. ${useText}`;
   return sheetText === null ? how : `${how}: ${sheet.rollTo(sheetText, make.text)}`;
 }
 
@@ -127,8 +128,13 @@ export function boxTable(tiers: readonly (OrderTier | OrderDummy)[], sheet: Shee
   };
 }
 
-/** A finish with its weights under its name; one that is bought ready is a line of its own all the same. */
-export function finishTable({ finish, lines, make }: FinishView, sheet: Sheet): Block {
+/** A finish with its weights under its name, and what of it is tinted; one that is bought ready is a line all the same. */
+export function finishBlocks({ finish, lines, make, coloursText }: FinishView, sheet: Sheet): Block[] {
   const title = sheet.words.sheet.finishMade(finish.name, make.text);
-  return table(weightsTable(`finish-${finish.id}`, lines, sheet, title));
+  return [
+    table(weightsTable(`finish-${finish.id}`, lines, sheet, title)),
+    ...(coloursText === ''
+      ? []
+      : [textParagraph(`colours-${finish.id}`, paragraph(coloursText, sheet.look.body), 1)]),
+  ];
 }

@@ -60,6 +60,8 @@ export const enGbOrders: OrderWords = {
     dam: 'Dam',
     topping: 'On each',
   },
+  plainColour: 'untinted',
+  coloured: (amounts) => `Of it: ${amounts}.`,
   finishFor: (tiers) => `For ${tiers}.`,
   noBoard: '–',
   boards: (board) => board,

@@ -35,6 +35,9 @@ export interface OrderWords {
   mixOf: (recipe: string, flavours: readonly string[]) => string;
   inEach: (grams: string) => string;
   usesOf: Record<'filling' | 'coating' | 'rolled' | 'brushed' | 'dam' | 'topping', string>;
+  /** Of a finish: what is not tinted, and how much is made in which colour. */
+  plainColour: string;
+  coloured: (amounts: string) => string;
   finishFor: (tiers: string) => string;
   noBoard: string;
   boards: (board: string) => string;
