@@ -67,7 +67,7 @@ function decisionBlocks({ decisions, notes }: OrderView, { words, look }: Sheet)
   return [
     ...sideBySide(text('settled', settledText), text('notes', notes)),
     ...open.map(({ question, byText }) =>
-      writeLine(byText === null ? question : words.sheet.openBy(question, byText), look.body),
+      writeLine(byText === null ? question : words.sheet.openBy(question, byText), look.body, look.writeMm),
     ),
   ];
 }
@@ -157,7 +157,7 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
     beside(cautions, [
       textParagraph('ask', paragraph(allergens.ask, look.body), 0),
       ...keepingTexts(view).map((text, at) => textParagraph(`keeps-${at}`, paragraph(text, look.body), 1)),
-      ...words.sheet.signLines.map((line) => writeLine(line, look.body)),
+      ...words.sheet.signLines.map((line) => writeLine(line, look.body, look.writeMm)),
     ]),
   ];
 }

@@ -12,6 +12,8 @@ export interface SheetLook {
   gapMm: number;
   /** Above the header of a table. */
   tableGapMm: number;
+  /** A line to write on. */
+  writeMm: number;
 }
 
 const STRONG: TypeStyle = { ...typeScale.key, sizePt: 14, leadingPt: 17 };
@@ -26,6 +28,7 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     paddingMm: 1,
     gapMm: 5,
     tableGapMm: 4,
+    writeMm: 8.5,
   },
   {
     strong: { ...STRONG, leadingPt: 15.5 },
@@ -36,6 +39,7 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     paddingMm: 0.35,
     gapMm: 2.8,
     tableGapMm: 3,
+    writeMm: 8.5,
   },
   {
     strong: { ...STRONG, leadingPt: 14.5 },
@@ -46,5 +50,6 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     paddingMm: 0.1,
     gapMm: 1.8,
     tableGapMm: 2,
+    writeMm: 7,
   },
 ];
