@@ -11,6 +11,7 @@ import { formatNumber, formatShare } from '../wording/number.ts';
 import { tinOtherSize, tinSize } from '../wording/tin-size.ts';
 import { type TinWords, tinWordsFor } from '../wording/tins/index.ts';
 import type { Words } from '../wording/words.ts';
+import { type BunTinView, bunTinViews } from './bun-tins.ts';
 import { bySize } from './by-size.ts';
 import { LINING } from './lining-allowances.ts';
 import { chartPath, type PageHead, pageHead, tinPath } from './nav.ts';
@@ -49,6 +50,8 @@ export interface TinsView {
   head: PageHead;
   lead: string;
   tins: TinView[];
+  /** For small cakes; none where the kitchen has no such tins. */
+  bunTins: { title: string; tins: BunTinView[] };
 }
 
 const MM2_PER_CM2 = 100;
@@ -150,5 +153,6 @@ export function tinsView(kitchen: Kitchen, charts: readonly TinChartView[]): Tin
     }),
     lead: own.lead(count, kitchen.tins.length),
     tins: tins.map((tin) => tinView(tin, charts, words)),
+    bunTins: { title: own.bunTins, tins: bunTinViews(kitchen) },
   };
 }

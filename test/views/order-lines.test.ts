@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { orderCsv } from '../../src/data/order-data.ts';
 import type { Content } from '../../src/domain/content.ts';
 import type { Order } from '../../src/domain/order.ts';
+import { bunTinViews } from '../../src/views/bun-tins.ts';
 import type { OrderView } from '../../src/views/order.types.ts';
 import { intoText } from '../../src/views/order-batters.ts';
 import { orderSummary, tierName } from '../../src/views/order-names.ts';
@@ -104,6 +105,18 @@ describe('the sheet of cupcakes', () => {
     expect(rows).toContainEqual(['Paper case', '24', 96]);
     expect(rows).toContainEqual(['Cupcake box for six', '4', 340]);
     expect(rows).toContainEqual(['Cake card', '4', 260]);
+  });
+});
+
+describe('the tins of a kitchen', () => {
+  it('end with those for small cakes: cups, what one holds, what the oven takes, and the minutes', () => {
+    // π·32/12·(70² + 70·50 + 50²) = 91.3 mL.
+    expect(bunTinViews(content.kitchen)).toEqual([
+      {
+        ...{ id: 'muffin-12', name: 'Twelve-cup muffin tin', ownedText: '× 2' },
+        text: '12 cups, round 70 × 32 mm, base 50 mm, 91\u00a0mL each; 350 mm × 265 mm outside. Look after 18\u00a0min, out by 22\u00a0min, by the kitchen’s own watch.',
+      },
+    ]);
   });
 });
 

@@ -118,7 +118,9 @@ function tubeProblems(sizes: Sizes): TinProblem[] {
 }
 
 function petalProblems(petals: number | undefined): TinProblem[] {
-  if (petals === undefined || (Number.isInteger(petals) && petals >= 3 && petals <= 24)) return [];
+  // What is no finite number the schema has refused.
+  if (petals === undefined || !Number.isFinite(petals)) return [];
+  if (Number.isInteger(petals) && petals >= 3 && petals <= 24) return [];
   const problem = error(
     'tin-petals',
     `A petal tin cannot have ${petals} petals`,

@@ -24,6 +24,9 @@ export const enGbTins: TinWords = {
   },
   scaleAlt: (inches, centimetres) => `Scale: ${inches} inches, ${centimetres} centimetres`,
   noEggs: 'None',
+  bunTins: 'For small cakes',
+  bunTin: (cups, cup, holds, outside) => `${cups} cups, ${cup}, ${holds} each; ${outside} outside.`,
+  bunTinBake: (look, by) => `Look after ${look}, out by ${by}, by the kitchen’s own watch.`,
   lining: {
     base: 'Base',
     tube: 'Tube',

@@ -11,6 +11,10 @@ export interface TinWords {
   /** Of the ruler that stands by all drawings. */
   scaleAlt: (inches: number, centimetres: number) => string;
   noEggs: string;
+  /** Tins of several cups. */
+  bunTins: string;
+  bunTin: (cups: number, cup: string, holds: string, outside: string) => string;
+  bunTinBake: (look: string, by: string) => string;
   lining: {
     base: string;
     tube: string;
