@@ -2,14 +2,17 @@
  * The script that is fetched when somebody opens a kitchen.yaml or makes an order of a plan: the build's own readers,
  * on the device.
  */
+import { parse } from 'yaml';
+import type { Kitchen } from '../domain/kitchen.ts';
 import type { Currency } from '../domain/money.ts';
 import type { Order } from '../domain/order.ts';
 import type { OrderWeek } from '../domain/order-week.ts';
-import type { Outline } from '../domain/outline.ts';
+import type { Problem } from '../domain/problem.ts';
 import { fail, type Result, succeed } from '../domain/result.ts';
 import type { WorkSettings } from '../domain/work-settings.ts';
 import { parseIngredientsYaml } from '../parse/ingredients.ts';
 import { parseKitchenYaml } from '../parse/kitchen.ts';
+import type { KitchenExtras } from '../parse/kitchen-extras.ts';
 import type { KnownNames } from '../parse/known-names.ts';
 import { orderWeeks } from '../parse/order-weeks.ts';
 import { parseOrderYaml } from '../parse/orders.ts';
@@ -24,14 +27,53 @@ declare global {
   }
 }
 
-/** As the build reads it; drawings are the published kitchen's. */
-export function readKitchen(text: string, outlines: readonly { id: string; outline: Outline }[]) {
-  const { kitchen, problems } = parseKitchenYaml(
-    text,
-    'kitchen.yaml',
-    new Map(outlines.map(({ id, outline }) => [id, { id, outline, sized: true }])),
-  );
-  return { kitchen, problems };
+type Published = Pick<PlannerContent, 'kitchen' | 'outlines' | 'ingredients' | 'finishes'>;
+
+/** What a kitchen.yaml may say beside the kitchen itself. */
+export type OpenedSettings = Partial<
+  Pick<PlannerContent, 'finishing' | 'altitudeM' | 'portionSizes' | 'currency' | 'house'>
+>;
+
+/** What is said wins, what is not stays as published; but nobody's address goes onto another kitchen's labels. */
+function settingsOf(
+  text: string,
+  extras: KitchenExtras,
+  kitchen: Kitchen,
+  { kitchen: published, ingredients, finishes }: Published,
+): OpenedSettings {
+  const said = new Set(Object.keys(parse(text) as Record<string, unknown>));
+  const { finishing, altitudeM, portionSizes, costs, work, times, business } = extras;
+  const where = <T extends object>(keys: readonly string[], settings: T): T | object =>
+    keys.some((key) => said.has(key)) ? settings : {};
+  const label = () =>
+    extras.label({ tins: names(kitchen.tins), finishes: names(finishes), ingredients: names(ingredients) });
+  return {
+    ...where(['finishing'], { finishing }),
+    ...where(['altitude'], { altitudeM }),
+    ...where(['portion_sizes'], { portionSizes }),
+    ...where(['currency'], { currency: costs.currency }),
+    house: {
+      ...where(['time_zone', 'working_day', 'hands', 'batter_stands'], { work }),
+      ...where(['times'], { times }),
+      ...(said.has('label') ? { label: label() } : {}),
+      ...(said.has('business') || kitchen.name !== published.name ? { business } : {}),
+    },
+  };
+}
+
+export interface ReadKitchen {
+  /** Null when anything in the file is wrong. */
+  kitchen: Kitchen | null;
+  settings: OpenedSettings;
+  problems: Problem[];
+}
+
+/** As the build reads it; drawings, ingredients and finishes are the published kitchen's. */
+export function readKitchen(text: string, published: Published): ReadKitchen {
+  const outlines = published.outlines.map(({ id, outline }) => [id, { id, outline, sized: true }] as const);
+  const { kitchen, extras, problems } = parseKitchenYaml(text, 'kitchen.yaml', new Map(outlines));
+  if (kitchen === null || extras === null) return { kitchen: null, settings: {}, problems };
+  return { kitchen, settings: settingsOf(text, extras, kitchen, published), problems };
 }
 
 /** The prices of an ingredients.yaml as the planner keeps them, and what is wrong with the file. */

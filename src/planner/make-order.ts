@@ -48,7 +48,7 @@ export async function madeOrder(
   const opened: Result<PrintShop> = await printShop();
   if (!opened.ok) return opened;
   if (window.tinwrightReadOrder === undefined) await loadScript('script/kitchen.js');
-  const { house } = opened.value;
+  const house = { ...opened.value.house, ...content.house };
   const order: Result<ReadOrder> = window.tinwrightReadOrder?.(text, id, content, house.work) ?? fail();
   return order.ok ? opened.value[what](content, order.value, paper) : order;
 }

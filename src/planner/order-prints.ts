@@ -23,6 +23,7 @@ export function orderContent(
   return {
     ...content,
     ...house,
+    ...content.house,
     ingredients: content.ingredients.map((item) => ({ ...item, ...labelled[item.id] })),
     orders: [order],
     weeks: [week],

@@ -1,5 +1,6 @@
 /** The planner: the question left or above, the answer right or below; the address holds the plan. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { usualMass } from '../views/home-units.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
 import { type PlannerWords, plannerWordsFor } from '../wording/planner/index.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
@@ -22,7 +23,6 @@ import { SendPlan } from './parts/send-plan.tsx';
 import { TinShelf } from './parts/tin-shelf.tsx';
 import { Working } from './parts/working.tsx';
 import { Worktop } from './parts/worktop.tsx';
-import { usualMass } from '../views/home-units.ts';
 import { type PlanState, planFrom, planText } from './plan-state.ts';
 import { useOpenedKitchen } from './use-opened-kitchen.ts';
 
@@ -116,13 +116,14 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
   const opened = useOpenedKitchen(own.file, published);
   const base = opened.kitchen ?? published.kitchen;
   const here = useMemo(() => kitchenHere(base, own, published.outlines), [base, own, published]);
+  const settled = useMemo(() => ({ ...published, ...opened.settings }), [published, opened]);
   const priced = useMemo(
-    () => withOwnPrices(published.ingredients, own.prices, published.currency),
-    [published, own.prices],
+    () => withOwnPrices(published.ingredients, own.prices, settled.currency),
+    [published, own.prices, settled],
   );
   const content = useMemo(
-    () => ({ ...published, kitchen: here.kitchen, ingredients: priced.ingredients }),
-    [published, here, priced],
+    () => ({ ...settled, kitchen: here.kitchen, ingredients: priced.ingredients }),
+    [settled, here, priced],
   );
   const answer = useMemo(() => (state.ask === 'tins' ? planAnswer(state, content) : null), [state, content]);
   const props: PartProps = { state, change, content, words };

@@ -21,7 +21,12 @@ export interface PlannerContent
   > {
   /** What prices are counted in. */
   currency: Currency;
+  /** What a kitchen.yaml that was opened says for orders and labels; the published house stands for the rest. */
+  house?: Partial<HouseSettings>;
 }
+
+/** How a house works, and what its labels say of it. */
+export type HouseSettings = Pick<Content, 'work' | 'times' | 'business' | 'label' | 'booklet'>;
 
 /**
  * What is on packets stays at home: no sum of the planner asks for it. Prices go along only where the kitchen shows
@@ -35,7 +40,7 @@ function forSums(
 }
 
 /** What the print shop needs beside the planner's content to make an order of a plan: fetched when somebody does. */
-export interface OrderHouse extends Pick<Content, 'work' | 'times' | 'business' | 'label' | 'booklet'> {
+export interface OrderHouse extends HouseSettings {
   /** What labels say of ingredients, by id. */
   labelled: Record<string, Pick<Ingredient, 'compound' | 'nutrients'>>;
 }

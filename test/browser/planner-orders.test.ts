@@ -40,7 +40,12 @@ async function kitchenWith(id: string, order: string): Promise<Content> {
   );
   const { content, problems } = await readContent(folder);
   if (content === null) throw new Error(JSON.stringify(problems));
-  return { ...content, houseStyles: [], printables: [{ print: 'order-sheet' }, { print: 'label' }] };
+  return {
+    ...content,
+    kitchen: { ...content.kitchen, paper: ['A4'] },
+    houseStyles: [],
+    printables: [{ print: 'order-sheet' }, { print: 'label' }],
+  };
 }
 
 async function built(content: Content): Promise<Map<string, Buffer>> {

@@ -37,7 +37,7 @@ describe('an order file', () => {
           selector: (one) => one.tin,
         }),
         fc.uniqueArray(finish, { maxLength: 3 }),
-        fc.constantFrom([], ['orange']),
+        fc.constantFrom<string[]>([], ['orange']),
         fc.constantFrom(...PLACE_KINDS),
         fc.string({ minLength: 1, maxLength: 40 }).filter((text) => text.trim() !== ''),
         (tins, finishes, flavourIds, place, title) => {

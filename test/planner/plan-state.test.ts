@@ -113,7 +113,7 @@ describe('a kitchen.yaml from the planner', () => {
     if (content === null) throw new Error('the demo content is wrong');
     const own = { ...NO_OWN_KITCHEN, tins: [{ description: 'round 7in x 3in', owned: 2 }], egg: '52 g' };
     const { kitchen } = kitchenHere(content.kitchen, own, content.outlines);
-    const { kitchen: back, problems } = readKitchen(kitchenYaml(kitchen), content.outlines);
+    const { kitchen: back, problems } = readKitchen(kitchenYaml(kitchen), content);
     expect(problems).toEqual([]);
     expect(back?.tins.map(({ id }) => id)).toEqual([
       ...content.kitchen.tins.map(({ id }) => id),
