@@ -1,10 +1,12 @@
 /** The planner's answers: the plan of the tins asked for, fills for a number of eggs, stacks for a number of portions. */
 import { tinPortions } from '../compute/portions/tin-portions.ts';
+import type { Kitchen } from '../domain/kitchen.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Recipe } from '../domain/recipe.ts';
 import { type Result, succeed } from '../domain/result.ts';
 import { chartInput } from '../views/chart-inputs.ts';
 import { type EggRung, eggRung } from '../views/egg-ladder.ts';
+import type { Figure } from '../views/figure.ts';
 import { answerIn } from '../views/in-ounces.ts';
 import { type MixJson, mixJson } from '../views/mix-json.ts';
 import { type Planned, plan } from '../views/plan.ts';
@@ -42,6 +44,15 @@ const withStepOf = (content: PlannerContent, state: PlanState): PlannerContent =
   kitchen: withStep(content.kitchen, state),
 });
 
+/** Weights with their unit, in the one asked for. */
+function withUnits(cost: PlanCost | null, kitchen: Kitchen, mass: PlanState['mass']): PlanCost | null {
+  if (cost === null) return null;
+  const said = ({ text, unit }: Figure): string =>
+    unit === 'g' ? answerIn(`${text} g`, kitchen, mass) : text;
+  const lines = cost.lines.map((line) => ({ ...line, amount: { ...line.amount, text: said(line.amount) } }));
+  return { ...cost, lines };
+}
+
 /** The plan; null while no tins are asked for. */
 export function planAnswer(state: PlanState, published: PlannerContent): Result<PlanAnswer> | null {
   if (state.tins.length === 0) return null;
@@ -55,7 +66,7 @@ export function planAnswer(state: PlanState, published: PlannerContent): Result<
   return succeed({
     view: answerIn(view, content.kitchen, state.mass),
     worked: { input, mix },
-    cost: planCost(planned.value, content, content.currency),
+    cost: withUnits(planCost(planned.value, content, content.currency), content.kitchen, state.mass),
     json: mixJson(mix, {
       finishedHeightMm: heightMm ?? recipe.finishedHeightMm,
       egg,

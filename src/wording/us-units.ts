@@ -3,6 +3,7 @@
  * ounces as a scale reads them, pounds for kilograms. What stands in brackets beside inches or ounces stays metric.
  */
 import { G_PER, ML_PER, MM_PER } from '../domain/units.ts';
+import { cupsText } from './cups.ts';
 import { formatEighths } from './fraction.ts';
 import { formatNumber } from './number.ts';
 import { formatOunces } from './ounces.ts';
@@ -36,8 +37,9 @@ const CM2_PER_IN2 = (MM_PER.in / MM_PER.cm) ** 2;
 const overArea = (_all: string, number: string, gap: string): string =>
   `${formatNumber((numberOf(number) / G_PER.oz) * CM2_PER_IN2, 3)}${gap}oz/in²`;
 
-/** Bottles and cartons: quarts from one up, else fluid ounces. */
+/** What a pan holds, in mL, is told in cups; bottles and cartons, in ml and l, in quarts from one up, else fluid ounces. */
 function inQuarts(_all: string, number: string, gap: string, unit: string): string {
+  if (unit === 'mL') return `${cupsText(numberOf(number))}${gap}cups`;
   const ml = numberOf(number) * (/^m/.test(unit) ? ML_PER.ml : ML_PER.l);
   const quarts = ml / ML_PER['us qt'];
   return quarts >= 1

@@ -1,6 +1,7 @@
 /** Height, eggs, scale, units, size of portions, and what goes between and around. */
 
 import { finishesInOrder, finishingColumns } from '../../views/finishing-columns.ts';
+import { inHomeUnits } from '../../views/home-units.ts';
 import { finishingWordsFor } from '../../wording/finishing/index.ts';
 import { formatBothLengths } from '../../wording/length.ts';
 import { formatGrams } from '../../wording/mass.ts';
@@ -48,7 +49,7 @@ function Finishes({ state, change, content, words }: PartProps) {
                 checked={state.finishes.includes(id)}
                 onChange={() => change({ ...state, finishes: toggled(id) })}
               />
-              {finish.name}: {uncapitalised(useText)}
+              {finish.name}: {inHomeUnits(uncapitalised(useText), content.kitchen)}
             </label>
           </li>
         ))}
@@ -61,9 +62,11 @@ export function Options(props: PartProps) {
   const { state, change, content, words } = props;
   const { options } = words;
   const { kitchen } = content;
-  const usualHeight = formatBothLengths(recipeOf(state, content)?.finishedHeightMm ?? 0, 'mm');
+  const home = (text: string): string => inHomeUnits(text, kitchen);
+  const usualHeight = home(formatBothLengths(recipeOf(state, content)?.finishedHeightMm ?? 0, 'mm'));
   const { size } = kitchen.egg;
-  const usualEgg = size === null ? `${formatGrams(kitchen.egg.shelledG)} g` : `${size.scheme} ${size.grade}`;
+  const usualEgg =
+    size === null ? home(`${formatGrams(kitchen.egg.shelledG)} g`) : `${size.scheme} ${size.grade}`;
   const sizes = portionsWordsFor(kitchen.locale).sizeNames;
   return (
     <section class="options">
@@ -99,10 +102,10 @@ export function Options(props: PartProps) {
               value={String(state.step)}
               onChange={(event) => change({ ...state, step: Number(event.currentTarget.value) })}
             >
-              <option value="0">{options.stepUsual(formatGrams(kitchen.scale.stepG))}</option>
+              <option value="0">{home(options.stepUsual(formatGrams(kitchen.scale.stepG)))}</option>
               {STEPS.map((step) => (
                 <option key={step} value={String(step)}>
-                  {options.stepOf(String(step))}
+                  {home(options.stepOf(String(step)))}
                 </option>
               ))}
             </select>

@@ -14,11 +14,7 @@ export function CostOfPlan({ cost, words: { cost: words } }: { cost: PlanCost; w
           {cost.lines.map(({ id, name, amount, cost: each }) => (
             <tr key={id}>
               <th scope="row">
-                {name}{' '}
-                <small>
-                  {amount.text}
-                  {amount.unit === 'g' && ' g'}
-                </small>
+                {name} <small>{amount.text}</small>
               </th>
               <td>{each.text}</td>
             </tr>

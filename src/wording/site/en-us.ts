@@ -8,6 +8,10 @@ const gb = withUsHeads(inAmerican(enGbSite));
 
 export const enUsSite: SiteWords = {
   ...gb,
+  flavour: {
+    ...gb.flavour,
+    caption: (before, after) => gb.flavour.caption(before, after).replace('Grams', 'Ounces'),
+  },
   chart: {
     ...gb.chart,
     caption: (hasEggs) => `Weights in ounces${hasEggs ? '; eggs are shelled and counted whole' : ''}.`,
