@@ -14,7 +14,8 @@ export function houseCss(style: HouseStyle): string {
   const caps = style.headingCase === 'small capitals' ? 'small-caps' : 'normal';
   return [
     `:root { color-scheme: light dark; ${declarations(style.colours.light)}`,
-    `  --font-text: house-text, sans-serif; --font-heading: house-heading, serif;`,
+    `  --font-text: house-text, meanwhile-text, meanwhile-text-2, sans-serif;`,
+    `  --font-heading: house-heading, meanwhile-heading, meanwhile-heading-2, serif;`,
     `  --bold-weight: 700; --heading-weight: 400; --heading-caps: ${caps}; }`,
     `@media screen and (prefers-color-scheme: dark) { :root { ${declarations(style.colours.dark)} } }`,
     `@page { margin: ${top}mm ${right}mm ${bottom}mm ${left}mm; }`,

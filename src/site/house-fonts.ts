@@ -9,6 +9,7 @@ import { join } from 'node:path';
 import subsetFont from 'subset-font';
 import type { FontRole, HouseStyle } from '../domain/house-style.ts';
 import { unpackedFont } from '../read/unpacked-font.ts';
+import { meanwhileCss } from './meanwhile-fonts.ts';
 
 export type FontBytes = Record<FontRole, Uint8Array>;
 
@@ -101,12 +102,12 @@ async function packed(font: Uint8Array, characters: string): Promise<string> {
   return bytes.toString('base64');
 }
 
-/** One @font-face for each role, the font inside as base64 WOFF2. */
+/** One @font-face for each role, the font inside as base64 WOFF2, and what stands in until it is unpacked. */
 export async function fontsCss(fonts: FontBytes, characters: string): Promise<string> {
   const faces: string[] = [];
   for (const role of ROLES) {
     const source = `url(data:font/woff2;base64,${await cutDown(fonts[role], characters)}) format("woff2")`;
     faces.push(`@font-face { ${FACES[role]}; font-display: block; src: ${source}; }\n`);
   }
-  return faces.join('');
+  return faces.join('') + meanwhileCss(fonts);
 }

@@ -27,12 +27,15 @@ export const pageWidth = (page: Page): Promise<number> =>
 export const withText = (page: Page, how: 'twice as large' | 'spaced' | 'as it is'): Promise<void> =>
   page.evaluate((asked) => {
     const sheet = new CSSStyleSheet();
-    if (asked === 'twice as large') sheet.replaceSync('html { font-size: 212.5% !important; }');
+    // What is only set when it is reached would not be asked.
+    const all = '* { content-visibility: visible !important; } ';
+    if (asked === 'as it is') sheet.replaceSync(all);
+    if (asked === 'twice as large') sheet.replaceSync(`${all}html { font-size: 212.5% !important; }`);
     if (asked === 'spaced')
       sheet.replaceSync(
-        ':not(svg, svg *) { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; } p { margin-bottom: 2em !important; }',
+        `${all}:not(svg, svg *) { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; } p { margin-bottom: 2em !important; }`,
       );
-    document.adoptedStyleSheets = asked === 'as it is' ? [] : [sheet];
+    document.adoptedStyleSheets = [sheet];
   }, how);
 
 /** What has gone when the system's own few colours replace the page's: drawings, edges of buttons, empty marks. */

@@ -53,7 +53,9 @@ export async function opened(page: Page, address: string): Promise<Visit['look']
   return page.evaluate(async () => {
     await document.fonts.ready;
     const { fontFamily, backgroundColor } = getComputedStyle(document.documentElement);
-    const loaded = [...document.fonts].filter((face) => face.status === 'loaded').length;
+    const loaded = [...document.fonts].filter(
+      ({ status, family }) => status === 'loaded' && family.startsWith('house-'),
+    ).length;
     return { fontFamily, backgroundColor, loaded };
   });
 }
@@ -128,6 +130,7 @@ export async function visits(
     complaints.length = 0;
     await page.setViewportSize({ width: NARROWEST, height: HEIGHT });
     const look = await opened(page, addressOf(path));
+    await withText(page, 'as it is');
     const tooWide = await wideAt(page, NARROWEST);
     const visit = { path, look, tooWide, axe: { light: {}, dark: {} }, forced: [], motion: [] };
     const close = closely.has(path) ? await lookedAtClosely(page, { isLong }) : null;
