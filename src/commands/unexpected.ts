@@ -17,6 +17,15 @@ const BY_CODE: Record<string, string> = {
   EMFILE: 'Too many files are open. Close other programs, or raise the limit with ulimit -n.',
 };
 
+/** The error, with a path where the system refused a write and did not say where. */
+export function placed(error: unknown, path: string): unknown {
+  if (!(error instanceof Error)) return error;
+  const system = error as NodeJS.ErrnoException & { originalError?: unknown };
+  if (system.code !== undefined && BY_CODE[system.code] !== undefined) system.path ??= path;
+  for (const inner of [system.cause, system.originalError]) placed(inner, path);
+  return error;
+}
+
 /** What the system refused, also where a library has wrapped it in an error of its own; null when it is none of these. */
 function knownFailure(error: unknown): string | null {
   if (!(error instanceof Error)) return null;

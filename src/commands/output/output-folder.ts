@@ -1,8 +1,8 @@
 /** An output folder with nobody else in it: locked, repaired, a fresh staging folder for the new parts. */
 import { existsSync, mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
-import { join } from 'node:path';
-import { Stopped } from '../unexpected.ts';
+import { basename, dirname, join } from 'node:path';
+import { placed, Stopped } from '../unexpected.ts';
 import { type Disk, realDisk } from './disk.ts';
 import { type LockHolder, takeLock } from './lock.ts';
 import { isLeftover, JOURNAL, LOCK, PARTS, README, REPORT, STAGING_PREFIX } from './places.ts';
@@ -41,10 +41,24 @@ export async function withStaging<T>(
     });
     if (!disk.exists(readme)) writeFileSync(readme, OUTPUT_README);
     return result;
+  } catch (error) {
+    clearAtExit(outputDir, name);
+    throw placed(error, outputDir);
   } finally {
     clearStaging(outputDir, name, disk);
     lock.release();
   }
+}
+
+const unfinished = new Set<string>();
+
+/** Of many files written at once one fails first, and others may yet arrive: they go when the process ends. */
+function clearAtExit(outputDir: string, name: string): void {
+  if (unfinished.size === 0)
+    process.once('exit', () => {
+      for (const folder of unfinished) clearStaging(dirname(folder), basename(folder), realDisk);
+    });
+  unfinished.add(join(outputDir, name));
 }
 
 /**
