@@ -47,9 +47,9 @@ export function OwnSettings({ own, changeOwn, base, kitchen, problems, words }: 
       <summary>{words.own.heading}</summary>
       <p>{words.own.lead}</p>
       <div class="fields">
-        {field('egg', 'UK large, 52 g')}
-        {field('bowl', '4.8 l')}
-        {field('step', '5 g')}
+        {field('egg', words.own.examples.egg)}
+        {field('bowl', words.own.examples.bowl)}
+        {field('step', words.own.examples.step)}
       </div>
       <div role="status">
         {told(problems).map((text) => (

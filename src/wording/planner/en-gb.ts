@@ -121,6 +121,7 @@ export const enGbPlanner: PlannerWords = {
     egg: 'My eggs',
     bowl: 'My mixer’s bowl',
     step: 'My scale reads to',
+    examples: { egg: 'UK large, 52 g', bowl: '4.8 l', step: '5 g' },
     owned: (tin) => `How many of ${tin}`,
     tins: 'My other tins',
     forget: 'Forget my tins and settings',

@@ -9,6 +9,7 @@ const gb = withUsHeads(inAmerican(enGbPlanner));
 export const enUsPlanner: PlannerWords = {
   ...gb,
   options: { ...gb.options, grams: 'grams' },
+  own: { ...gb.own, examples: { egg: 'US large, 1 3/4 oz', bowl: '5 us qt', step: '0.1 oz' } },
   cost: { ...gb.cost, example: '2 lb 2.60, 5 lb 4.20' },
   answer: {
     ...gb.answer,

@@ -118,6 +118,8 @@ export interface PlannerWords {
     egg: string;
     bowl: string;
     step: string;
+    /** As the three fields may be filled in. */
+    examples: { egg: string; bowl: string; step: string };
     owned: (tin: string) => string;
     tins: string;
     forget: string;
