@@ -103,8 +103,8 @@ export async function lookedAtClosely(
   page: Page,
   { isLong }: { isLong: boolean },
 ): Promise<Pick<Visit, 'axe' | 'forced' | 'focus' | 'motion' | 'tooWide'>> {
-  const tooWide = await stretched(page);
   if (!isLong) await thinned(page);
+  const tooWide = await stretched(page);
   await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' });
   const forced = await goneInForcedColours(page);
   await page.emulateMedia({ forcedColors: 'none', colorScheme: 'light', reducedMotion: 'reduce' });
