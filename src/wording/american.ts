@@ -31,6 +31,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\b([Ss])ponge(s?)\b/g, 'cake'],
   [/\b([Ss])ugarpaste()\b/g, 'rolled fondant'],
   [/\b([Ww])orktop(s?)\b/g, 'counter'],
+  [/\b([Bb])est before()\b/g, 'best by'],
   [/\b([Ff])ilm(?= round| over)()/g, 'plastic wrap'],
   [/\b([Rr])ound()(?= (?:the|a|it|its|every|each|them|which|and over)\b)/g, 'around'],
   [/(?<=\b(?:all|goes) )(r)ound()\b/g, 'around'],

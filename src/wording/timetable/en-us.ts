@@ -12,6 +12,13 @@ function twelveHours(minuteOfDay: number): string {
   return `${hour % 12 === 0 ? 12 : hour % 12}:${String(minute).padStart(2, '0')}\u00a0${hour < 12 ? 'am' : 'pm'}`;
 }
 
+/** An oven has racks; shelves are for books. */
+const onRacks = (text: string): string =>
+  text.replace(/\b([Ss])hel(?:f|ves)\b/g, (word, first: string) => {
+    const rack = first === 'S' ? 'Rack' : 'rack';
+    return word.endsWith('f') ? rack : `${rack}s`;
+  });
+
 export const enUsTimetable: TimetableWords = {
   ...gb,
   day: (weekday, dayOfMonth, month) => `${weekday}, ${monthName(month)} ${dayOfMonth}`,
@@ -32,7 +39,10 @@ export const enUsTimetable: TimetableWords = {
     ),
   scale: (scale, lengthMm) =>
     `Racks drawn 1 : ${scale}; the bar is ${inchesText(lengthMm)} in (${lengthMm / 10} cm)`,
-  table: { ...gb.table, tin: 'Pan' },
+  seePlan: (load) => onRacks(gb.seePlan(load)),
+  shelves: (fan) => onRacks(gb.shelves(fan)),
+  shelf: (fromBottom, racks) => onRacks(gb.shelf(fromBottom, racks)),
+  table: { ...gb.table, tin: 'Pan', shelf: 'Rack' },
   cautions: {
     ...gb.cautions,
     hot: 'Pans, racks and heating cores stay hot: dry cloths, both hands, children away.',
