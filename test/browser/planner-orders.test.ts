@@ -51,7 +51,9 @@ async function kitchenWith(id: string, order: string): Promise<Content> {
 async function built(content: Content): Promise<Map<string, Buffer>> {
   const files = await printFiles({ content, charts: [], finishing: [], contentDir: folder });
   if (!files.ok) throw new Error(JSON.stringify(files.problems));
-  return new Map(files.value.map(({ path, bytes }) => [path.split('/').at(-1) ?? '', Buffer.from(bytes)]));
+  return new Map(
+    files.value.map(({ path, bytes }) => [path.split('/').at(-1) ?? '', Buffer.from(bytes ?? [])]),
+  );
 }
 
 async function saved(page: Page, button: string): Promise<{ name: string; bytes: Buffer }> {
