@@ -18,11 +18,11 @@ const BY_CODE: Record<string, string> = {
 };
 
 /** The error, with a path where the system refused a write and did not say where. */
-export function placed(error: unknown, path: string): unknown {
+export function withPlace(error: unknown, path: string): unknown {
   if (!(error instanceof Error)) return error;
   const system = error as NodeJS.ErrnoException & { originalError?: unknown };
   if (system.code !== undefined && BY_CODE[system.code] !== undefined) system.path ??= path;
-  for (const inner of [system.cause, system.originalError]) placed(inner, path);
+  for (const inner of [system.cause, system.originalError]) withPlace(inner, path);
   return error;
 }
 

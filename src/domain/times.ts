@@ -147,7 +147,7 @@ const DAY = DAY_MIN;
  * Days that a sponge keeps, wrapped or in a closed box at cool room temperature, uncut: common practice, no source,
  * and on the careful side. Labels count them from the oven.
  */
-export const USUAL_KEEPS_DAYS: Readonly<Record<MixingMethod, number>> = {
+const USUAL_KEEPS_DAYS: Readonly<Record<MixingMethod, number>> = {
   creamed: 4,
   'all-in-one': 4,
   whisked: 2,

@@ -5,7 +5,6 @@ import { formatGrams } from '../wording/mass.ts';
 import { formatOunces, ouncesInSentence } from '../wording/ounces.ts';
 import type { Figure } from './figure.ts';
 import { inHomeUnits, type Mass, usualMass } from './home-units.ts';
-import type { PlanView } from './plan.types.ts';
 import type { TinChartView } from './tin-chart.types.ts';
 import type { WallCell, WallTable, WallView } from './wall.types.ts';
 
@@ -48,9 +47,6 @@ export const chartIn = (view: TinChartView, kitchen: Kitchen, mass: Mass): TinCh
 /** Any answer of the planner in the unit asked for. */
 export const answerIn = <View>(view: View, kitchen: Kitchen, mass: Mass): View =>
   inHomeUnits(mass === 'oz' ? (shown(view) as View) : view, kitchen, mass);
-
-/** The plan with every weight in ounces, to 2 % or better. */
-export const planInOunces = (view: PlanView): PlanView => shown(view) as PlanView;
 
 const OZ = 'oz';
 const unitInOunces = (unit: string): string => (unit === 'g' ? OZ : unit);

@@ -48,7 +48,7 @@ export async function watched(context: BrowserContext, home: string): Promise<Wa
 }
 
 /** Opens an address and waits until scripts have run and the fonts are there. */
-export async function opened(page: Page, address: string): Promise<Visit['look']> {
+async function opened(page: Page, address: string): Promise<Visit['look']> {
   await page.goto(address);
   return page.evaluate(async () => {
     await document.fonts.ready;
@@ -99,7 +99,7 @@ async function byAxe(page: Page, inDark: 'all' | 'colours'): Promise<Visit['axe'
 }
 
 /** Asks everything of a page that stands open, which is spoilt by it: alike parts are taken out for axe. */
-export async function lookedAtClosely(
+async function lookedAtClosely(
   page: Page,
   { isLong }: { isLong: boolean },
 ): Promise<Pick<Visit, 'axe' | 'forced' | 'focus' | 'motion' | 'tooWide'>> {

@@ -39,6 +39,20 @@ describe('the reference of content files and commands', () => {
   });
 });
 
+describe('the guide for contributors', () => {
+  it('says of every package why it is there', () => {
+    const { dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as Record<
+      'dependencies' | 'devDependencies',
+      Record<string, string>
+    >;
+    const guide = readFileSync('DEVELOPERS.md', 'utf8');
+    const names = Object.keys({ ...dependencies, ...devDependencies }).filter(
+      (name) => !name.startsWith('@types/'),
+    );
+    expect(names.filter((name) => !guide.includes(`\`${name}\``))).toEqual([]);
+  });
+});
+
 describe('the changelog', () => {
   const text = readFileSync('CHANGELOG.md', 'utf8');
   const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };

@@ -2,7 +2,7 @@
 import { existsSync, mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { basename, dirname, join } from 'node:path';
-import { placed, Stopped } from '../unexpected.ts';
+import { Stopped, withPlace } from '../unexpected.ts';
 import { type Disk, realDisk } from './disk.ts';
 import { type LockHolder, takeLock } from './lock.ts';
 import { isLeftover, JOURNAL, LOCK, PARTS, README, REPORT, STAGING_PREFIX } from './places.ts';
@@ -43,7 +43,7 @@ export async function withStaging<T>(
     return result;
   } catch (error) {
     clearAtExit(outputDir, name);
-    throw placed(error, outputDir);
+    throw withPlace(error, outputDir);
   } finally {
     clearStaging(outputDir, name, disk);
     lock.release();

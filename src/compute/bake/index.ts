@@ -23,7 +23,6 @@ export { COMPONENTS, type MakeUp, makeUp, PLAIN_SPONGE } from './make-up.ts';
 export { type OvenOffset, ovenOffset } from './oven-offset.ts';
 export {
   conventionalFromFanC,
-  conventionalFromFanF,
   fanFromConventionalC,
   fanFromConventionalF,
   gasMarkC,

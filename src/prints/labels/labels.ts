@@ -1,2 +1,2 @@
 /** The fixed words of sheets, from the wording room. */
-export { labelsFor, type PrintLabels } from '../../wording/sheets/index.ts';
+export { labelsFor } from '../../wording/sheets/index.ts';

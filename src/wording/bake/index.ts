@@ -5,8 +5,8 @@ import { enGbBake } from './en-gb.ts';
 import { enUsBake } from './en-us.ts';
 
 export type { BakeWords } from './bake-words.ts';
-export { type DialTexts, type DialWords, dialTexts } from './dial.ts';
-export { type HeatScale, heatApartText, heatScaleOf, heatText, onScale } from './heat.ts';
+export { type DialTexts, dialTexts } from './dial.ts';
+export { heatApartText, heatScaleOf, heatText, onScale } from './heat.ts';
 export { formatBakeMinutes, formatLoggedMinutes, nearestFive } from './minutes.ts';
 export type { BakeLabel, BakeStepKind, BakeWorkingWords } from './working-words.ts';
 
