@@ -1,4 +1,4 @@
-/** Timetables: one worked by hand, weeks at random under the checker's eye, and what is refused. */
+/** Timetables: one worked by hand, weeks at random under the checker's eye, and what is refused. Long because every rule of a week is shown by a small week of its own. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ovenMemory } from '../../../src/compute/oven/index.ts';
