@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Kitchen } from '../../src/domain/kitchen.ts';
 import { inHomeUnits } from '../../src/views/home-units.ts';
 import { cupsText, measuredOut } from '../../src/wording/cups.ts';
 import { spoonsFor } from '../../src/wording/spoons.ts';
 import { inchesText, usUnitsInSentence } from '../../src/wording/us-units.ts';
 
-const AMERICAN = { locale: 'en-US', tins: [] } as const;
+const AMERICAN: Pick<Kitchen, 'locale' | 'tins'> = { locale: 'en-US', tins: [] };
 
 describe('inchesText(lengthMm)', () => {
   it.each([
