@@ -78,7 +78,8 @@ const stackSheets = printable<OrderPaper<{ order: OrderView & StackedOrder; code
   },
   draw: ({ view: { order, code }, paper, lang }, style, metrics) => [
     stackSheetPrint(order, style, metrics, paper, lang, code),
-    supportTemplatePrint(order, style, metrics, paper, lang),
+    // Dummies below all else leave nothing to prick.
+    ...(order.stack.sets.length === 0 ? [] : [supportTemplatePrint(order, style, metrics, paper, lang)]),
   ],
 });
 

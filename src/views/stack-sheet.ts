@@ -127,6 +127,7 @@ export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: 
   const sets = supportSets(stack, names, words);
   const inside = insideText(stack, sets, words);
   const hasDummy = stack.parts.some(isDummyPart);
+  const hasSupports = sets.length > 0;
   const height = heightFigure(stack.totalHeightMm);
   const view = {
     heading: words.heading,
@@ -138,8 +139,11 @@ export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: 
     dowel: stack.dowel === null ? null : heightFigure(stack.dowel.lengthMm),
     tiers,
     sets,
-    placesAbout: words.placesAbout,
-    steps: words.steps(stack.dowel !== null, order.travelsAssembled, hasDummy),
+    placesAbout: hasSupports ? words.placesAbout : words.noSupports,
+    steps: words.steps({
+      ...{ hasDummy, hasSupports, hasDowel: stack.dowel !== null },
+      travelsAssembled: order.travelsAssembled,
+    }),
     cautions: [...dummyCautions(tiers, words), ...cautionsOf(words, inside, stack.totalWeightG)],
     warnings: warningsOf(tiers, words),
     picture: stackPicture(order.title, stack, tiers, words),

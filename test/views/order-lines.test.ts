@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { orderCsv } from '../../src/data/order-data.ts';
 import type { Content } from '../../src/domain/content.ts';
-import type { Order } from '../../src/domain/order.ts';
+import type { DummyTier, Order } from '../../src/domain/order.ts';
 import { bunTinViews } from '../../src/views/bun-tins.ts';
 import type { OrderView } from '../../src/views/order.types.ts';
 import { intoText } from '../../src/views/order-batters.ts';
@@ -134,6 +134,38 @@ describe('a dummy', () => {
       ['dummy-1', true],
     ]);
     expect(square.stack?.picture.parts.filter(({ kind }) => kind === 'dummy')).toHaveLength(1);
+  });
+
+  it('below all else needs no supports: a show of dummies says so, and has no template', () => {
+    const order = content.orders.find(({ id }) => id === 'square-and-round');
+    if (order === undefined) throw new Error('no order');
+    const dummy = (at: number, acrossMm: number): DummyTier => ({
+      ...{ at, form: { shape: { kind: 'round', acrossMm }, depthMm: 100 }, unit: 'mm' },
+      ...{ finishes: [{ finishId: 'sugarpaste', use: 'rolled' }], supply: 'bought', eachMinor: 320 },
+    });
+    const show = {
+      ...order,
+      tiers: order.tiers.filter(({ beside }) => beside !== undefined),
+      dummies: [dummy(0, 250), dummy(1, 150)],
+    };
+    const orders = content.orders.map((one) => (one === order ? show : one));
+    const view = ordersView({ ...content, orders }).orders.find(({ id }) => id === show.id);
+    expect(view?.summary).toMatch(/^Two tiers, stacked, all of them dummies; a cutting cake: /);
+    expect(view?.stack?.sets).toEqual([]);
+    expect(view?.stack?.placesAbout).toBe('No tier needs supports: dummies hold what stands on them.');
+    expect(view?.stack?.steps.join(' ')).not.toContain('Prick');
+    // Both are bought: things on the list, and costs under their own names.
+    const things = view?.shopping.rows.filter(({ material }) => material) ?? [];
+    expect(
+      things.map(({ ingredient, buyText, cost, used }) => [ingredient.name, buyText, cost?.value, used]),
+    ).toEqual([
+      ['Dummy tier, round 250 × 100 mm', '1', 320, null],
+      ['Dummy tier, round 150 × 100 mm', '1', 320, null],
+    ]);
+    expect(view?.cost.rows.filter(({ kind }) => kind === 'materials').map(({ cost }) => cost.value)).toEqual([
+      320, 320,
+    ]);
+    expect(view?.cost.notes).toEqual([]);
   });
 
   it('is a hire with VAT on the quote and no cake', () => {

@@ -20,7 +20,7 @@ function tiersText({ stacked, tiers, dummies }: MadeOf): string[] {
   return [
     dummies === 0
       ? standing
-      : `${standing}, ${number(dummies)} of them ${dummies === 1 ? 'a dummy' : 'dummies'}`,
+      : `${standing}, ${tiers === 0 ? 'all' : number(dummies)} of them ${dummies === 1 ? 'a dummy' : 'dummies'}`,
   ];
 }
 

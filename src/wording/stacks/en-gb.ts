@@ -3,7 +3,7 @@
 import { listInWords } from '../list.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
 import { capitalised, uncapitalised } from '../sentence-case.ts';
-import type { NotCake, StackWords } from './stack-words.ts';
+import type { NotCake, StackSteps, StackWords } from './stack-words.ts';
 
 const the = (tier: string): string => `the ${uncapitalised(tier)}`;
 const ofCake = (hasDummy: boolean): string => (hasDummy ? 'of cake and dummy' : 'of cake');
@@ -19,24 +19,29 @@ function notCake({ supports, cards, dummies, hasDowel }: NotCake): string {
   return listInWords(parts, 'and');
 }
 
-function steps(hasDowel: boolean, travelsAssembled: boolean, hasDummy: boolean): string[] {
+const SUPPORT_STEPS: readonly string[] = [
+  'Lay the template on baking paper on the tier, its back to the back, the same width free all round. Prick through the middle of each circle.',
+  'Push one support straight down to the board and mark it level with the top. Cut all supports of the tier to that one mark: the lengths here are planned, your cake decides.',
+  'Push them all in upright. No support stands proud and none lies deeper than its neighbours.',
+];
+
+const DUMMY_STEP =
+  'A dummy takes no supports: what stands on it stands on its card. Under a dummy the cake has its supports like any other. Bore it for the dowel before it is covered.';
+
+const DOWEL_STEP =
+  'Last, drive the dowel, pointed at its lower end, through the middle of all tiers down to the drum. It ends out of sight below the top.';
+
+function steps({ hasDowel, travelsAssembled, hasDummy, hasSupports }: StackSteps): string[] {
   const hole = hasDowel ? ', with a hole in the middle for the dowel' : '';
+  const [there, level] = hasSupports
+    ? ['Put the supports in at home and carry the tiers in boxes. On the spot, set', 'on the supports']
+    : ['Carry the tiers in boxes. On the spot, set', 'on the one below'];
   return [
     `Fix the bottom tier to the drum. Every other tier stands on a card of its own, cut to the outline on the template${hole}.`,
-    'Lay the template on baking paper on the tier, its back to the back, the same width free all round. Prick through the middle of each circle.',
-    'Push one support straight down to the board and mark it level with the top. Cut all supports of the tier to that one mark: the lengths here are planned, your cake decides.',
-    'Push them all in upright. No support stands proud and none lies deeper than its neighbours.',
-    ...(hasDummy
-      ? [
-          'A dummy takes no supports: what stands on it stands on its card. Under a dummy the cake has its supports like any other. Bore it for the dowel before it is covered.',
-        ]
-      : []),
-    `${travelsAssembled ? 'At home, set' : 'Put the supports in at home and carry the tiers in boxes. On the spot, set'} each tier on the supports and lay a spirit level across before the next one.`,
-    ...(hasDowel
-      ? [
-          'Last, drive the dowel, pointed at its lower end, through the middle of all tiers down to the drum. It ends out of sight below the top.',
-        ]
-      : []),
+    ...(hasSupports ? SUPPORT_STEPS : []),
+    ...(hasDummy ? [DUMMY_STEP] : []),
+    `${travelsAssembled ? 'At home, set' : there} each tier ${level} and lay a spirit level across before the next one.`,
+    ...(hasDowel ? [DOWEL_STEP] : []),
   ];
 }
 
@@ -87,6 +92,7 @@ export const enGbStacks: StackWords = {
   ledge: (above, mm) => `${capitalised(the(above))} leaves ${mm}\u00a0mm free where it is narrowest.`,
   placesAbout:
     'Clock face: seen from above, 0 points to the back, 15 to the right. Every place is the middle of a support; the edge is that of the coated tier it stands in.',
+  noSupports: 'No tier needs supports: dummies hold what stands on them.',
   right: (mm) => `${mm} right`,
   left: (mm) => `${mm} left`,
   back: (mm) => `${mm} back`,

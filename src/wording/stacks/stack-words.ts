@@ -17,6 +17,14 @@ export interface NotCake {
   hasDowel: boolean;
 }
 
+/** What a stack is put together from. */
+export interface StackSteps {
+  hasDowel: boolean;
+  travelsAssembled: boolean;
+  hasDummy: boolean;
+  hasSupports: boolean;
+}
+
 export interface StackWords {
   /** Over the section of a page. */
   heading: string;
@@ -59,13 +67,15 @@ export interface StackWords {
   set: (count: number, lengthMm: string, carriesG: string) => string;
   ledge: (above: string, mm: string) => string;
   placesAbout: string;
+  /** Where dummies hold all that stands. */
+  noSupports: string;
   right: (mm: string) => string;
   left: (mm: string) => string;
   back: (mm: string) => string;
   front: (mm: string) => string;
   noPlaces: string;
   stepsTitle: string;
-  steps: (hasDowel: boolean, travelsAssembled: boolean, hasDummy: boolean) => string[];
+  steps: (stack: StackSteps) => string[];
   cautions: Record<Exclude<StackCaution, 'dummy-tier' | 'tell-the-cutter' | 'two-people-lift'>, string> & {
     /** Takes the names of the dummies. */
     'dummy-tier': (names: readonly string[]) => string;
