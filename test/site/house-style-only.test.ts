@@ -50,6 +50,8 @@ describe('the source', () => {
       'src/domain/bundled-fonts.ts',
       'src/parse/house-style.ts',
       'src/parse/schemas/house-style-schema.ts',
+      // What a device has of its own, while the house's are unpacked.
+      'src/site/meanwhile-fonts.ts',
     ]);
   });
 });

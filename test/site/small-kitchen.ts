@@ -3,7 +3,7 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readContent } from '../../src/read/content.ts';
-import { buildSite } from '../../src/site/index.ts';
+import { buildSite, builtFiles, folderOutput } from '../../src/site/index.ts';
 import { chartViews } from '../../src/views/chart-views.ts';
 
 export interface BuiltKitchen {
@@ -146,8 +146,8 @@ async function builtSite(contentDir: string): Promise<BuiltKitchen> {
     charts,
     contentDir,
     stagingDir: folder,
-    outputDir: folder,
-    parts: ['site', 'print', 'data'],
+    files: (['print', 'data'] as const).flatMap((part) => builtFiles(part, join(folder, part))),
+    output: folderOutput(join(folder, 'site')),
   });
   return { site: join(folder, 'site'), remove: () => rmSync(folder, { recursive: true, force: true }) };
 }
