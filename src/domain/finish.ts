@@ -6,6 +6,7 @@ export type FinishKind =
   | 'ganache'
   | 'sugarpaste'
   | 'marzipan'
+  | 'royal icing'
   | 'jam'
   | 'curd'
   | 'cream'
@@ -15,6 +16,7 @@ export const FINISH_KINDS: readonly FinishKind[] = [
   'ganache',
   'sugarpaste',
   'marzipan',
+  'royal icing',
   'jam',
   'curd',
   'cream',

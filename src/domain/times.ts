@@ -27,6 +27,8 @@ export interface SingleTimes {
   rollOutMin: number;
   rolledSetsMin: number;
   marzipanDriesMin: number;
+  marzipanHardensMin: number;
+  royalIcingDriesMin: number;
   brushMin: number;
   stackMin: number;
   stackSettlesMin: number;
@@ -101,6 +103,8 @@ export const TIME_ENTRIES: readonly TimeEntry[] = [
   entry('roll_out', 'rollOutMin', 'hands-on', 'Rolling out and covering one cake'),
   entry('rolled_sets', 'rolledSetsMin', 'waiting', 'Sugarpaste drying'),
   entry('marzipan_dries', 'marzipanDriesMin', 'waiting', 'Marzipan drying before the next coat'),
+  entry('marzipan_hardens', 'marzipanHardensMin', 'waiting', 'Marzipan drying hard before royal icing'),
+  entry('royal_icing_dries', 'royalIcingDriesMin', 'waiting', 'Each coat of royal icing drying'),
   entry('brush', 'brushMin', 'hands-on', 'Brushing the layers of one cake'),
   entry('stack', 'stackMin', 'hands-on', 'Supports and stacking, one tier on the one below'),
   entry('stack_settles', 'stackSettlesMin', 'waiting', 'Stack settling before it moves'),
@@ -181,6 +185,8 @@ export const USUAL_TIMES: KitchenTimes = {
   rollOutMin: 40,
   rolledSetsMin: 8 * HOUR,
   marzipanDriesMin: DAY,
+  marzipanHardensMin: 2 * DAY,
+  royalIcingDriesMin: DAY,
   brushMin: 5,
   stackMin: 20,
   stackSettlesMin: 30,
@@ -242,6 +248,7 @@ export const USUAL_TIMES: KitchenTimes = {
     ganache: 15,
     sugarpaste: 10,
     marzipan: 10,
+    'royal icing': 20,
     jam: 0,
     curd: 25,
     cream: 10,
@@ -252,6 +259,7 @@ export const USUAL_TIMES: KitchenTimes = {
     ganache: 4 * HOUR,
     sugarpaste: 0,
     marzipan: 0,
+    'royal icing': 0,
     jam: 0,
     curd: 3 * HOUR,
     cream: 0,

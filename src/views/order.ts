@@ -1,7 +1,7 @@
 /** An order as plain data, from what was agreed to what is handed over. */
 
 import { orderStack } from '../compute/orders/order-stack.ts';
-import type { PlannedOrder } from '../compute/orders/plan-order.ts';
+import type { PlannedFinish, PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
@@ -72,6 +72,10 @@ function decisionsOf({ order }: PlannedOrder, words: OrderWords): DecisionView[]
 
 const HEAVY_G = 8000;
 
+/** Egg that no heat reaches: in royal icing. Meringue for buttercream is made over hot water. */
+const hasRawWhite = ({ finish }: PlannedFinish): boolean =>
+  finish.kind === 'royal icing' && finish.parts.some(({ eggPart }) => eggPart !== undefined);
+
 function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content: Content): Caution[] {
   const words = orderWordsFor(content.kitchen.locale);
   const { cautions } = words;
@@ -85,6 +89,7 @@ function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content:
     ...(finishes.some(({ finish }) => finish.chilled && finish.kind !== 'syrup')
       ? [{ code: 'chilled', text: cautions.chilled }]
       : []),
+    ...(finishes.some(hasRawWhite) ? [{ code: 'raw-white', text: cautions.rawWhite }] : []),
     ...(stacked ? [{ code: 'supports', text: cautions.supports }] : []),
     ...(stacked || weightG > HEAVY_G ? [{ code: 'heavy', text: cautions.heavy }] : []),
     ...(inedible.length === 0

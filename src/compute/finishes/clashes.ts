@@ -9,8 +9,26 @@ import type { Warning } from '../../domain/problem.ts';
 const orList = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names[names.length - 1] ?? ''}`;
 
+/** Royal icing needs a dry ground that gives nothing off: marzipan, or royal icing; anything fatty stains it. */
+function icingClashes(finishes: readonly Finish[]): Warning[] {
+  const at = finishes.findIndex(({ kind, use }) => kind === 'royal icing' && use.coating !== undefined);
+  const icing = finishes[at];
+  if (icing === undefined) return [];
+  const under = finishes
+    .slice(0, at)
+    .findLast(({ use }) => use.coating !== undefined || use.rolled !== undefined);
+  if (under?.kind === 'marzipan' || under?.kind === 'royal icing') return [];
+  const ground = under === undefined ? 'the bare cake' : under.name;
+  const message = `${icing.name} goes on ${ground}, which stains it and lets it crack: put marzipan under it and let that dry hard.`;
+  return [{ code: 'icing-without-marzipan', message }];
+}
+
 /** Named warnings for finishes used together, whatever their order. `cream-under-sheet` must not be made. */
 export function finishClashes(finishes: readonly Finish[]): Warning[] {
+  return [...sheetClashes(finishes), ...icingClashes(finishes)];
+}
+
+function sheetClashes(finishes: readonly Finish[]): Warning[] {
   const sheets = orList(finishes.filter(({ use }) => use.rolled !== undefined).map(({ name }) => name));
   if (sheets === '') return [];
   return finishes.flatMap((inside): Warning[] => {

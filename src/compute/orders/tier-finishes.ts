@@ -43,13 +43,13 @@ interface Used {
   colour?: string;
 }
 
-/** Every colour has a bowl of its own, which keeps a tenth of what is made in it: common practice, no source. */
+/** Every colour has a bowl of its own: a tenth on top of what is needed, common practice, no source. */
 const COLOUR_LOSS_SHARE = 0.1;
 
 /** As much more as a bowl of its own keeps beyond what the finish loses anyway; a sheet is rolled out, not scraped. */
 function tinted(amount: FinishAmount, { finish, use, colour }: Used): FinishAmount {
   if (colour === undefined || use === 'rolled' || finish.lossShare >= COLOUR_LOSS_SHARE) return amount;
-  const more = (1 - finish.lossShare) / (1 - COLOUR_LOSS_SHARE);
+  const more = (1 + COLOUR_LOSS_SHARE) / (1 + finish.lossShare);
   return {
     ...amount,
     makeG: amount.makeG * more,

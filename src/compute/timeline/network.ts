@@ -14,7 +14,7 @@ export interface Network {
   loads: { load: Load; activity: number }[];
 }
 
-const MIXED_FINISHES = new Set<FinishWork['finish']['kind']>(['buttercream', 'cream']);
+const MIXED_FINISHES = new Set<FinishWork['finish']['kind']>(['buttercream', 'cream', 'royal icing']);
 
 class Builder {
   readonly activities: Activity[] = [];

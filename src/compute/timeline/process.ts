@@ -41,6 +41,13 @@ function buildStage(tier: DummyWork, times: KitchenTimes): Stage[] {
 
 const DOZEN = 12;
 
+/** Marzipan is dry in a day for sugarpaste, and hard for royal icing a day later. */
+function sheetSetsMin({ kind }: FinishWork['finish'], { finishes }: DummyWork, times: KitchenTimes): number {
+  if (kind !== 'marzipan') return times.rolledSetsMin;
+  const isIced = finishes.some(({ finish, use }) => finish.kind === 'royal icing' && use === 'coating');
+  return isIced ? times.marzipanHardensMin : times.marzipanDriesMin;
+}
+
 function coatStages({ finish, use }: FinishWork, tier: DummyWork, times: KitchenTimes): Stage[] {
   const { small } = tier;
   const count = cakesOf(tier);
@@ -51,13 +58,21 @@ function coatStages({ finish, use }: FinishWork, tier: DummyWork, times: Kitchen
   }
   if (use === 'coating') {
     const [crumb, final] = [count * times.crumbCoatMin, count * times.finalCoatMin];
+    // Royal icing is not chilled: each coat dries hard before the next.
+    if (finish.kind === 'royal icing') {
+      const dries = waiting('coat-sets', times.royalIcingDriesMin);
+      return [
+        { ...put, kind: 'crumb-coat', minutes: crumb, waits: dries },
+        { ...put, kind: 'final-coat', minutes: final, waits: dries },
+      ];
+    }
     return [
       { ...put, kind: 'crumb-coat', minutes: crumb, waits: waiting('chill', times.chillMin) },
       { ...put, kind: 'final-coat', minutes: final, waits: waiting('coat-sets', times.coatSetsMin) },
     ];
   }
   if (use !== 'rolled') return [];
-  const setsMin = finish.kind === 'marzipan' ? times.marzipanDriesMin : times.rolledSetsMin;
+  const setsMin = sheetSetsMin(finish, tier, times);
   return [
     { ...put, kind: 'cover', minutes: count * times.rollOutMin, waits: waiting('cover-sets', setsMin) },
   ];

@@ -21,6 +21,7 @@ export const enGbFinishing: FinishingWords = {
     ganache: 'ganache',
     sugarpaste: 'sugarpaste',
     marzipan: 'marzipan',
+    'royal icing': 'royal icing',
     jam: 'jam',
     curd: 'curd',
     cream: 'cream',

@@ -115,7 +115,8 @@ export const enGbOrders: OrderWords = {
     eggsAndTins: 'Eggs, batter, tins',
     beaten: (part, grams) => `${part}, ${grams}\u00a0g beaten`,
     batterIn: 'g of batter in the bowl',
-    intoTin: (cake, tin, count) => `g into ${count > 1 ? 'each of ' : ''}${uncapitalised(cake)}: ${tin}`,
+    intoTin: (cake, tin, count) =>
+      count > 1 ? `g into each of ${tin}: ${uncapitalised(cake)}` : `g into ${uncapitalised(cake)}: ${tin}`,
     surplus: (text) => `After filling: ${text}.`,
     bakes: (count, height, layersEach) =>
       `${count} bakes of ${height} make one cake, ${layersEach === 1 ? 'a layer' : `${layersEach} layers`} from each`,
@@ -142,6 +143,8 @@ export const enGbOrders: OrderWords = {
     supports:
       'Supports, boards and dowels that touch cake must be made for food, and all come out before it is cut.',
     raw: 'Batter holds raw egg and raw flour: nobody tastes it; wash hands and bowls after it.',
+    rawWhite:
+      'Royal icing holds egg white that nothing cooks: use pasteurised white, and say so to whoever is pregnant, very young, old or ill.',
     hot: 'Tins, shelves and heating cores stay hot: dry cloths, both hands.',
     cool: 'Cool cakes fully before they are wrapped, filled or boxed: warm cake sweats and spoils.',
     chilled:

@@ -171,6 +171,7 @@ export interface OrderWords {
   cautions: {
     supports: string;
     raw: string;
+    rawWhite: string;
     hot: string;
     cool: string;
     chilled: string;

@@ -68,6 +68,17 @@ describe('finishClashes(finishes)', () => {
     expect(finishClashes([paste, curd]).map(({ code }) => code)).toEqual(['chilled-under-sheet']);
   });
 
+  it('warns of royal icing without marzipan under it: it stains and cracks (common practice, no source)', () => {
+    const coat = { coating: { crumbMm: 2, finalMm: 2, corners: 'sharp' as const } };
+    const icing = finish({ id: 'icing', name: 'Icing', kind: 'royal icing', use: coat });
+    const marzipan = { ...paste, id: 'marzipan', name: 'Marzipan', kind: 'marzipan' as const };
+    expect(finishClashes([marzipan, icing])).toEqual([]);
+    expect(finishClashes([icing]).map(({ code }) => code)).toEqual(['icing-without-marzipan']);
+    expect(finishClashes([{ ...finish(), use: coat }, icing]).map(({ code }) => code)).toEqual([
+      'icing-without-marzipan',
+    ]);
+  });
+
   it('has nothing to say of buttercream below a sheet, or of cream alone', () => {
     expect(finishClashes([finish(), paste])).toEqual([]);
     expect(finishClashes([cream, curd])).toEqual([]);

@@ -9,7 +9,7 @@ import type { Work, WorkRoom } from '../../../src/compute/timeline/work.ts';
 import { MIXING_METHODS } from '../../../src/domain/recipe.ts';
 import { USUAL_OVEN_ROOM, USUAL_WORK } from '../../../src/domain/work-settings.ts';
 import { planFaults } from './checker/plan-faults.ts';
-import { anyWeek, bowlfulsOf, calendarOf, type Week } from './random-week.ts';
+import { anyWeek, bowlfulsOf, calendarOf, FINISHINGS, type Week } from './random-week.ts';
 import { BIRTHDAY, FAIR, london, ROOM, THREE_TIERS, tin, work } from './sample-week.ts';
 
 function planned(asked: Work, room: WorkRoom = ROOM): WeekPlan {
@@ -244,6 +244,23 @@ describe('tins and bowls that do not go as one would like', () => {
     // One tin: the second cake is mixed when the first has left it, so no load before the next day.
     expect((second?.from ?? 0) - (first?.to ?? 0)).toBeGreaterThanOrEqual(12 * 60);
     expect(planned(fruit(2)).loads).toHaveLength(1);
+  });
+
+  it('royal icing waits for hard marzipan, and each of its coats for the one before', () => {
+    const uses = FINISHINGS.at(-1) ?? [];
+    const iced = { ...BIRTHDAY, tiers: BIRTHDAY.tiers.map((tier) => ({ ...tier, finishes: uses })) };
+    const plan = planned(work(iced));
+    expect(planFaults(work(iced), ROOM, plan)).toEqual([]);
+    const ends = ['cover', 'crumb-coat', 'final-coat'].map(
+      (kind) => plan.steps.find((step) => step.kind === kind)?.to ?? 0,
+    );
+    const starts = ['crumb-coat', 'final-coat', 'pack'].map(
+      (kind) => plan.steps.find((step) => step.kind === kind)?.from ?? 0,
+    );
+    // Two days for the marzipan, a day for each coat (common practice, no source).
+    const gaps = starts.map((start, at) => (start - (ends[at] ?? 0)) / 1440);
+    expect(gaps[0]).toBeGreaterThanOrEqual(2);
+    expect(Math.min(...gaps.slice(1))).toBeGreaterThanOrEqual(1);
   });
 
   it('is refused for a tin bigger than the oven, batter that would stand too long, work longer than a day', () => {

@@ -76,6 +76,13 @@ export const FINISHINGS: FinishWork[][] = [
   ],
 ];
 
+const MARZIPAN = finish('marzipan', 'marzipan', 21);
+const ICING = finish('royal-icing', 'royal icing', 60);
+FINISHINGS.push([
+  { finish: MARZIPAN, use: 'rolled' },
+  { finish: ICING, use: 'coating' },
+]);
+
 const METHODS = ['creamed', 'creamed', 'all-in-one', 'whisked', 'melted'] as const;
 
 interface RawTier {

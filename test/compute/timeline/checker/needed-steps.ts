@@ -48,23 +48,26 @@ export function tierWork(tier: DummyWork, times: KitchenTimes): NeededStep[] {
   };
   const outside = tier.finishes.flatMap(({ finish, use }): NeededStep[] => {
     const finishId = finish.id;
+    const isIcing = finish.kind === 'royal icing';
     if (use === 'coating')
       return [
         {
           kind: 'crumb-coat' as const,
           minutes: cakes * times.crumbCoatMin,
-          wait: times.chillMin,
+          wait: isIcing ? times.royalIcingDriesMin : times.chillMin,
           finishId,
         },
         {
           kind: 'final-coat' as const,
           minutes: cakes * times.finalCoatMin,
-          wait: times.coatSetsMin,
+          wait: isIcing ? times.royalIcingDriesMin : times.coatSetsMin,
           finishId,
         },
       ];
     if (use === 'rolled') {
-      const wait = finish.kind === 'marzipan' ? times.marzipanDriesMin : times.rolledSetsMin;
+      const iced = uses('coating').some((each) => each.finish.kind === 'royal icing');
+      const marzipanMin = iced ? times.marzipanHardensMin : times.marzipanDriesMin;
+      const wait = finish.kind === 'marzipan' ? marzipanMin : times.rolledSetsMin;
       return [{ kind: 'cover' as const, minutes: cakes * times.rollOutMin, wait, finishId }];
     }
     // A quarter of an hour, or what the kitchen says, for every twelve pieces; the last minute begun is a whole one.

@@ -17,7 +17,7 @@ const WAITING = new Set([
   'cover-sets',
   'stack-settles',
 ]);
-const MIXED_FINISHES = new Set(['buttercream', 'cream']);
+const MIXED_FINISHES = new Set(['buttercream', 'cream', 'royal icing']);
 
 const use = ({ id, from, to }: Step): Use => ({ from, to, count: 1, who: id });
 
