@@ -5,12 +5,12 @@
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
 import type { LiningTemplateView } from '../views/lining-template.types.ts';
+import { templateLabelsFor } from '../wording/lining-template/sheet-words.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import { shiftedSurface } from './sheet/shifted-surface.ts';
 import type { Metrics, Print, PrintPage, Surface } from './sheet/surface.ts';
 import { type PatternSheet, type PlacedItem, templateLayout } from './templates/lay-out.ts';
 import { overviewPages } from './templates/overview.ts';
-import { templateLabelsFor } from '../wording/lining-template/sheet-words.ts';
 import { drawTemplateFurniture, templateFrame } from './templates/template-sheet.ts';
 
 function drawItem(surface: Surface, { item, xMm, yMm }: PlacedItem): void {

@@ -4,13 +4,13 @@
  */
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
+import { type TemplateLabels, templateLabelsFor } from '../wording/lining-template/sheet-words.ts';
 import { stackWordsFor } from '../wording/stacks/index.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import { shiftedSurface } from './sheet/shifted-surface.ts';
 import type { Metrics, Print, Surface } from './sheet/surface.ts';
 import type { StackedOrder } from './stack-sheet.ts';
 import { type PlacedItem, templateLayout } from './templates/lay-out.ts';
-import { type TemplateLabels, templateLabelsFor } from '../wording/lining-template/sheet-words.ts';
 import { drawTemplateFurniture, templateFrame } from './templates/template-sheet.ts';
 
 /** The words of lining papers, except where a template lies on cake. */

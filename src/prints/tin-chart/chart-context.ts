@@ -1,7 +1,7 @@
 /** What the parts of a tin chart share. */
 import type { TinChartView } from '../../views/tin-chart.types.ts';
-import type { Words } from '../../wording/words.ts';
 import type { PrintLabels } from '../../wording/sheets/index.ts';
+import type { Words } from '../../wording/words.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Arrangement, DrawingField } from '../sheet/tin-drawing.ts';
 
