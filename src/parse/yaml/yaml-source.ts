@@ -7,6 +7,7 @@ import type { Place } from '../../domain/problem.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
 import { error } from '../problems.ts';
 import { hiddenCharacter, lineColumn } from './readable-text.ts';
+import { tooDeepAt } from './yaml-depth.ts';
 import { exhausted, firstFaults, syntaxProblem } from './yaml-faults.ts';
 import { nodeFinder } from './yaml-nodes.ts';
 import { structureProblems } from './yaml-structure.ts';
@@ -51,9 +52,12 @@ function open(text: string, file: string): Result<YamlSource> {
   };
   const faults = [...doc.errors, ...doc.warnings];
   if (faults.length > 0) {
-    // Where the stack ran out differs between machines.
-    const start = ({ code, pos }: YAMLError): number => (code === 'RESOURCE_EXHAUSTION' ? 0 : pos[0]);
-    return fail(...firstFaults(faults).map((fault) => ({ ...syntaxProblem(fault), ...place(start(fault)) })));
+    // Where the stack ran out, how often, and what is missing after that differ between machines.
+    const isExhausted = ({ code }: YAMLError): boolean => code === 'RESOURCE_EXHAUSTION';
+    const deep = faults.find(isExhausted);
+    const told = deep === undefined ? firstFaults(faults) : [deep];
+    const start = (fault: YAMLError): number => (isExhausted(fault) ? 0 : fault.pos[0]);
+    return fail(...told.map((fault) => ({ ...syntaxProblem(fault), ...place(start(fault)) })));
   }
   const problems = structureProblems(doc, place);
   if (problems.length > 0) return fail(...problems);
@@ -90,10 +94,12 @@ function finders(
 export function yamlSource(text: string, file: string): Result<YamlSource> {
   const hidden = hiddenCharacter(text);
   if (hidden !== null) return fail({ ...hidden.problem, file, ...lineColumn(text, hidden.index) });
+  const deep = tooDeepAt(text);
+  if (deep !== null) return fail({ ...exhausted(), file, ...lineColumn(text, deep) });
   try {
     return open(text, file);
   } catch (thrown) {
-    // The YAML library recurses: brackets nested tens of thousands deep exhaust the stack.
+    // The YAML library recurses, and what has got past the look at its depth may still exhaust the stack.
     if (!(thrown instanceof RangeError)) throw thrown;
     return fail({ ...exhausted(), file, line: 1, column: 1 });
   }
