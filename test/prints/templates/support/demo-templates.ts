@@ -5,9 +5,9 @@ import { liningTemplatePrint } from '../../../../src/prints/lining-template.ts';
 import { sheetContext } from '../../../../src/prints/sheet/sheet-context.ts';
 import type { Print } from '../../../../src/prints/sheet/surface.ts';
 import { type TemplateLayout, templateLayout } from '../../../../src/prints/templates/lay-out.ts';
-import { templateLabelsFor } from '../../../../src/wording/lining-template/sheet-words.ts';
 import { liningTemplateView } from '../../../../src/views/lining-template.ts';
 import type { LiningTemplateView } from '../../../../src/views/lining-template.types.ts';
+import { templateLabelsFor } from '../../../../src/wording/lining-template/sheet-words.ts';
 import { readDemo } from '../../../samples/demo.ts';
 import { sampleFonts } from '../../../samples/fonts.ts';
 
