@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFile
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type KeptPrints, openKeptPrints } from '../../../src/commands/make/kept-prints.ts';
-import type { MadePrint } from '../../../src/commands/make/made-file.ts';
+import type { DrawnPrint } from '../../../src/commands/make/made-file.ts';
 import { type PrintJob, printFiles } from '../../../src/commands/make/print-files.ts';
 import { type PrintHouse, printHouse } from '../../../src/commands/make/print-house.ts';
 import { printKeys } from '../../../src/commands/make/print-key.ts';
@@ -18,13 +18,13 @@ import { newFolder } from '../support/folders.ts';
 
 const KEY = 'ab'.padEnd(64, '0');
 
-const made = (path: string, text: string): MadePrint => {
+const made = (path: string, text: string): DrawnPrint => {
   const bytes = Buffer.from(text);
-  return { path, bytes, sha256: createHash('sha256').update(bytes).digest('hex') };
+  return { path, bytes, byteCount: bytes.length, sha256: createHash('sha256').update(bytes).digest('hex') };
 };
 const FILES = [made('tin-charts/a.pdf', 'one'), made('in-slate/tin-charts/b.pdf', 'two\nlines')];
 
-const said = (files: MadePrint[] | null) =>
+const said = (files: readonly DrawnPrint[] | null) =>
   files?.map(({ path, bytes, sha256 }) => [path, Buffer.from(bytes).toString(), sha256]) ?? null;
 
 function keptIn(folder: string): { kept: KeptPrints; entry: string } {
@@ -132,7 +132,7 @@ describe('prints of a kitchen', () => {
     const run = async (kept?: KeptPrints) => {
       const files = await printFiles(few, kept === undefined ? {} : { kept });
       if (!files.ok) throw new Error('no prints');
-      return said(files.value);
+      return said(files.value.map((file) => ({ ...file, bytes: file.bytes ?? Buffer.from('not drawn') })));
     };
     const fresh = await run();
     const kept = openKeptPrints(folder);

@@ -70,7 +70,7 @@ describe('prints made by threads', () => {
     const { houseStyle } = job.content;
     const fonts = { ...houseStyle.fonts, heading: 'fonts/not-there.ttf' };
     const content = { ...job.content, houseStyle: { ...houseStyle, fonts }, houseStyles: [] };
-    const made = await printFiles({ ...job, content, contentDir: folder }, { threads });
+    const made = await printFiles({ ...job, content, contentDir: folder }, { threads: () => threads });
     if (made.ok) throw new Error('a print without its font');
     expect(made.problems.map(({ code, file }) => [code, file])).toEqual([
       ['font-missing', 'house-style.yaml'],

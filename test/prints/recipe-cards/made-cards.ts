@@ -51,7 +51,7 @@ export function cardsInSize(
 ): MadeCards[] {
   const loaded = fontsOnce(style);
   const wishes = { sizes: [size], papers: ['A4', 'Letter'] as const, lang: kitchen.locale };
-  return recipeCardPrints(views, style, loaded.metrics, wishes).map((print) => ({
+  return recipeCardPrints([...views], style, loaded.metrics, wishes).map((print) => ({
     print,
     bytes: printed(print, loaded),
   }));
