@@ -1,7 +1,8 @@
 /** An order as plain data, from what was agreed to what is handed over. */
 
+import { hasRawWhite } from '../compute/finishes/raw-white.ts';
 import { orderStack } from '../compute/orders/order-stack.ts';
-import type { PlannedFinish, PlannedOrder } from '../compute/orders/plan-order.ts';
+import type { PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
@@ -71,10 +72,6 @@ function decisionsOf({ order }: PlannedOrder, words: OrderWords): DecisionView[]
 }
 
 const HEAVY_G = 8000;
-
-/** Egg that no heat reaches: in royal icing. Meringue for buttercream is made over hot water. */
-const hasRawWhite = ({ finish }: PlannedFinish): boolean =>
-  finish.kind === 'royal icing' && finish.parts.some(({ eggPart }) => eggPart !== undefined);
 
 function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content: Content): Caution[] {
   const words = orderWordsFor(content.kitchen.locale);
