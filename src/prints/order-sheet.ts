@@ -35,8 +35,21 @@ const TURNS = ['bake', 'finish', 'where the page ends'] as const;
 /** A spread: two pages that lie side by side. */
 const SPREAD = 2;
 
-const headed = (text: string, anchor: string, { look }: Sheet): Block =>
-  heading(text, { level: 2, type: look.section, spaceMm: look.gapMm, bookmark: text, anchor });
+type Step = 'mix' | 'bake' | 'finish' | 'pack' | 'handOver';
+
+/** The sheet's own steps, in their turn: what comes before them is not done at the worktop. */
+const stepsOf = ({ finishes }: OrderView): Step[] => [
+  'mix',
+  'bake',
+  ...(finishes.length > 0 ? (['finish'] as const) : []),
+  'pack',
+  'handOver',
+];
+
+function headed(step: Step, anchor: string, view: OrderView, { words, look }: Sheet): Block {
+  const text = words.steps.numbered(stepsOf(view).indexOf(step) + 1, words.steps[step]);
+  return heading(text, { level: 2, type: look.section, spaceMm: look.gapMm, bookmark: text, anchor });
+}
 
 function factBlocks({ facts }: OrderView, { look }: Sheet): Block {
   const half = Math.ceil(facts.length / 2);
@@ -85,7 +98,7 @@ function cautionOf(
 
 /** What is settled, then every bowlful. */
 function mixSection(view: OrderView, sheet: Sheet, code: PageCode | null, cautionWord: string): Section {
-  const { words, look } = sheet;
+  const { look } = sheet;
   const shared: Block[] =
     view.sharedText === null
       ? []
@@ -105,7 +118,7 @@ function mixSection(view: OrderView, sheet: Sheet, code: PageCode | null, cautio
       ),
       factBlocks(view, sheet),
       ...decisionBlocks(view, sheet),
-      headed(words.steps.mix, 'mix', sheet),
+      headed('mix', 'mix', view, sheet),
       ...sideBySide(shared, cautionOf(OF_MIXING, view, cautionWord, sheet)),
       ...bowlBlocks(view.batters, sheet),
     ],
@@ -119,7 +132,7 @@ function finishSection(view: OrderView, sheet: Sheet): Block[] {
   const others = view.finishes.filter((one) => one !== longest);
   const blocks = (some: OrderView['finishes']): Block[] => some.flatMap((one) => finishBlocks(one, sheet));
   return [
-    headed(sheet.words.steps.finish, 'finish', sheet),
+    headed('finish', 'finish', view, sheet),
     others.length === 0 ? beside(blocks([longest]), []) : beside(blocks(others), blocks([longest])),
     table(cakeTable([...view.tiers, ...view.dummies], sheet)),
   ];
@@ -139,21 +152,23 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
   const { allergens } = view;
   const told = [allergens.unknown, allergens.mayContain, allergens.notFree].flatMap((text) => text ?? []);
   const late = view.cautions.filter(({ code }) => !EARLY.includes(code));
+  // The bowls of a mix that is too large for one are on this sheet, a list each.
+  const warnings = view.warnings.filter(({ code }) => code !== 'several-loads');
   const cautions = [
     caution(words.allergens.title, [allergens.sentence, ...told].join(' '), look.body),
     ...(late.length === 0 ? [] : [caution(cautionWord, late.map(({ text }) => text).join(' '), look.body)]),
-    ...(view.warnings.length === 0
+    ...(warnings.length === 0
       ? []
       : [
           list(
             'warnings',
-            view.warnings.map(({ message }) => message),
+            warnings.map(({ message }) => message),
             look.body,
           ),
         ]),
   ];
   return [
-    headed(words.steps.handOver, 'hand-over', sheet),
+    headed('handOver', 'hand-over', view, sheet),
     beside(cautions, [
       textParagraph('ask', paragraph(allergens.ask, look.body), 0),
       ...keepingTexts(view).map((text, at) => textParagraph(`keeps-${at}`, paragraph(text, look.body), 1)),
@@ -163,11 +178,10 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
 }
 
 function bakeSection(view: OrderView, sheet: Sheet, cautionWord: string): Section {
-  const { words } = sheet;
   return {
     key: 'bake',
     blocks: [
-      headed(words.steps.bake, 'bake', sheet),
+      headed('bake', 'bake', view, sheet),
       table(bakeTable(view.tiers, sheet)),
       ...cautionOf(OF_BAKING, view, cautionWord, sheet),
     ],
@@ -179,7 +193,7 @@ function handOverSection(view: OrderView, sheet: Sheet, cautionWord: string): Se
     key: 'hand-over',
     blocks: [
       ...finishSection(view, sheet),
-      headed(sheet.words.steps.pack, 'pack', sheet),
+      headed('pack', 'pack', view, sheet),
       table(boxTable([...view.tiers, ...view.dummies], sheet)),
       ...handOverBlocks(view, sheet, cautionWord),
     ],

@@ -160,7 +160,7 @@ const jumps = (entries: readonly [string, string][]): PageLink[] =>
   entries.map(([anchor, text]) => ({ path: `#${anchor}`, text }));
 
 function orderSteps({ steps, page }: OrderWords, hasFiles: boolean): PageLink[] {
-  return jumps([
+  const done = [
     ['settle', steps.settle],
     ['shop', steps.shop],
     ['mix', steps.mix],
@@ -168,6 +168,9 @@ function orderSteps({ steps, page }: OrderWords, hasFiles: boolean): PageLink[] 
     ['finish', steps.finish],
     ['pack', steps.pack],
     ['hand-over', steps.handOver],
+  ] as const;
+  return jumps([
+    ...done.map(([anchor, text], at): [string, string] => [anchor, steps.numbered(at + 1, text)]),
     ['when', page.when],
     ['money', steps.money],
     ...(hasFiles ? [['files', page.toPrint] as [string, string]] : []),

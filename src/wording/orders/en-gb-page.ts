@@ -4,14 +4,15 @@ import type { OrderWords } from './order-words.ts';
 export const enGbPageWords: Pick<OrderWords, 'steps' | 'table' | 'page'> = {
   steps: {
     glance: 'At a glance',
-    settle: '1. Settle',
-    shop: '2. Shop',
-    mix: '3. Weigh and mix',
-    bake: '4. Bake',
-    finish: '5. Fill and cover',
-    pack: '6. Board and box',
-    handOver: '7. Hand over',
+    settle: 'Settle',
+    shop: 'Shop',
+    mix: 'Weigh and mix',
+    bake: 'Bake',
+    finish: 'Fill and cover',
+    pack: 'Board and box',
+    handOver: 'Hand over',
     money: 'What it costs',
+    numbered: (place, step) => `${place}. ${step}`,
   },
   table: {
     tier: 'Cake',

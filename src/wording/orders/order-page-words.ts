@@ -1,6 +1,7 @@
 /** The words around an order: its steps as headings, the heads of its tables, and what only pages say. */
 
 /** The steps from order to hand-over, as headings. */
+/** The steps of an order in their turn, as headings; `numbered` puts a step's place before it. */
 export interface OrderSteps {
   glance: string;
   settle: string;
@@ -11,6 +12,7 @@ export interface OrderSteps {
   pack: string;
   handOver: string;
   money: string;
+  numbered(place: number, step: string): string;
 }
 
 export interface OrderTableWords {
