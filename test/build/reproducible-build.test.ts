@@ -33,12 +33,15 @@ function built(output: string, env: Record<string, string> = {}, more: string[] 
  */
 const KITCHEN = process.env.TINWRIGHT_LONG === undefined ? 'test/kitchens/good/minimal' : 'content';
 
-/** The kitchen built once, for every test that looks at such a build. */
+/** The kitchen built once, in this very process, for every test that looks at such a build. */
 let plain = '';
 afterAll(() => rmSync(plain, { recursive: true, force: true }));
 
-function plainBuild(): string {
-  if (plain === '') plain = built(mkdtempSync(join(tmpdir(), 'tinwright-test-')), {}, ['--content', KITCHEN]);
+async function plainBuild(): Promise<string> {
+  if (plain !== '') return plain;
+  plain = mkdtempSync(join(tmpdir(), 'tinwright-test-'));
+  const answer = await ask('build', '--content', KITCHEN, '--output', plain, '--no-cache');
+  expect(answer).toMatchObject({ code: 0, stderr: '' });
   return plain;
 }
 
@@ -46,8 +49,8 @@ const differing = (one: Record<string, string>, other: Record<string, string>): 
   [...new Set([...Object.keys(one), ...Object.keys(other)])].filter((path) => one[path] !== other[path]);
 
 describe('a kitchen, built', () => {
-  it('twice, from two places and in two zones of time, gives the same bytes', () => {
-    const first = builtContents(plainBuild());
+  it('twice, from two places and in two zones of time, gives the same bytes', async () => {
+    const first = builtContents(await plainBuild());
     const folder = newFolder();
     cpSync(KITCHEN, join(folder, 'elsewhere'), { recursive: true });
     const second = builtContents(
@@ -61,8 +64,8 @@ describe('a kitchen, built', () => {
     console.log(`${Object.keys(first).length} files the same`);
   });
 
-  it('by Eleventy alone gives the same site, prints and data in it, also without any beside it', () => {
-    const whole = process.env.TINWRIGHT_LONG === undefined ? plainBuild() : demoOutput();
+  it('by Eleventy alone gives the same site, prints and data in it, also without any beside it', async () => {
+    const whole = process.env.TINWRIGHT_LONG === undefined ? await plainBuild() : demoOutput();
     const output = join(newFolder(), 'site');
     const eleventy = ['node_modules/@11ty/eleventy/cmd.cjs', `--output=${output}`, '--quiet'];
     const { status, stderr } = spawnSync(process.execPath, eleventy, {
