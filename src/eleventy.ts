@@ -82,7 +82,8 @@ function rememberLast(make: Make): Make {
   let key = '';
   let files: FileToCopy[] = [];
   return async (content, charts) => {
-    const now = JSON.stringify([content, charts]);
+    // The charts are worked out from the content alone.
+    const now = JSON.stringify(content);
     if (now !== key) files = await make(content, charts);
     key = now;
     return files;

@@ -1,5 +1,6 @@
 /** One tin chart and its working as pages: the view's own figures, laid out so that templates only write them. */
 
+import type { ChartViews } from '../views/chart-views.ts';
 import type { DownloadLink } from '../views/downloads.ts';
 import { chartPath, type PageHead, pageHead, recipePath, tinPath, workingPath } from '../views/nav.ts';
 import type {
@@ -131,36 +132,62 @@ export function chartPage(chart: TinChartView, files: readonly DownloadLink[], w
 
 export interface WorkingPage {
   head: PageHead;
-  working: WorkingView;
+  title: string;
   chartPath: string;
   shared: WorkingStep[];
   rows: { anchor: string; title: string; steps: WorkingStep[] }[];
 }
 
-/** The page that shows how every figure of a chart came about. */
-/** The working is by far the longest page: what was remembered of a chart is not written again. */
-const written = new WeakMap<WorkingView, { chart: TinChartView; words: SiteWords; page: WorkingPage }>();
+type Steps = Pick<WorkingPage, 'shared' | 'rows'>;
 
-export function workingPage(working: WorkingView, chart: TinChartView, words: SiteWords): WorkingPage {
-  const before = written.get(working);
-  if (before?.chart === chart && before.words === words) return before.page;
-  const page = freshWorkingPage(working, chart, words);
-  written.set(working, { chart, words, page });
+/** Squares and cubes as they are written by hand. */
+export const stepsOf = ({ shared, rows }: WorkingView): Steps => ({
+  shared: writtenSteps(shared),
+  rows: rows.map((row) => ({ ...row, steps: writtenSteps(row.steps) })),
+});
+
+/** The one working that is held: that of the page which was asked for it last. */
+let last: { views: ChartViews; steps: Steps } | null = null;
+
+function lastSteps(views: ChartViews): Steps {
+  if (last?.views === views) return last.steps;
+  last = null;
+  const steps = stepsOf(views.working());
+  last = { views, steps };
+  return steps;
+}
+
+const made = new WeakMap<ChartViews, { words: SiteWords; page: WorkingPage }>();
+
+/**
+ * The page that shows how every figure of a chart came about: by far the longest, so its steps are worked out when
+ * they are read, one chart's at a time. What was remembered of a chart gives the same page again.
+ */
+export function workingPage(views: ChartViews, words: SiteWords): WorkingPage {
+  const before = made.get(views);
+  if (before?.words === words) return before.page;
+  const page = freshWorkingPage(views, words);
+  made.set(views, { words, page });
   return page;
 }
 
-function freshWorkingPage(working: WorkingView, chart: TinChartView, words: SiteWords): WorkingPage {
+function freshWorkingPage(views: ChartViews, words: SiteWords): WorkingPage {
+  const { chart, workingTitle: title } = views;
   return {
     head: pageHead({
-      path: workingPath(working.chartId),
-      text: working.title,
+      path: workingPath(chart.id),
+      text: title,
       description: words.working.description(chart.recipe.name),
       section: 'charts',
       below: [{ path: chartPath(chart.id), text: words.chart.title(chart.title) }],
     }),
-    working,
+    title,
     chartPath: chartPath(chart.id),
-    shared: writtenSteps(working.shared),
-    rows: working.rows.map((row) => ({ ...row, steps: writtenSteps(row.steps) })),
+    get shared() {
+      return lastSteps(views).shared;
+    },
+    get rows() {
+      return lastSteps(views).rows;
+    },
   };
 }

@@ -12,11 +12,10 @@ import {
 } from '../views/finishing-tables.ts';
 import { finishPath, type PageHead, pageHead, tinPath, workingPath } from '../views/nav.ts';
 import type { WorkingView } from '../views/working.types.ts';
-import { writtenSteps } from '../views/written-steps.ts';
 import type { FinishingWorkingWords } from '../wording/finishing/index.ts';
 import type { FinishingTableWords } from '../wording/finishing/tables.ts';
 import type { SiteWords } from '../wording/site/index.ts';
-import type { WorkingPage } from './chart-page.ts';
+import { stepsOf, type WorkingPage } from './chart-page.ts';
 import { markdownHtml } from './markdown.ts';
 
 interface Row {
@@ -170,9 +169,8 @@ export function finishingWorkingPage(
       section: 'finishing',
       below: [{ path: 'finishing.html', text: view.title }],
     }),
-    working,
+    title: working.title,
     chartPath: 'finishing.html',
-    shared: writtenSteps(working.shared),
-    rows: working.rows.map((row) => ({ ...row, steps: writtenSteps(row.steps) })),
+    ...stepsOf(working),
   };
 }

@@ -254,7 +254,7 @@ function pagesData(input: SiteInput): SiteData {
     charts: [chartsPage(chartPages, site)],
     chartPages,
     workingPages: [
-      ...input.charts.map(({ chart, working }) => workingPage(working, chart, site)),
+      ...input.charts.map((views) => workingPage(views, site)),
       ...worked.map((view) =>
         finishingWorkingPage(finishingWorkingView(content, view), view, finishingWords),
       ),

@@ -8,12 +8,14 @@ import { bakesOfRecipes, type ChartContent, chartCombinations, chartInput } from
 import { chartMixes } from './chart-mixes.ts';
 import { tinChartView } from './tin-chart.ts';
 import type { TinChartView } from './tin-chart.types.ts';
-import { workingView } from './working.ts';
+import { workingTitle, workingView } from './working.ts';
 import type { WorkingView } from './working.types.ts';
 
 export interface ChartViews {
   chart: TinChartView;
-  working: WorkingView;
+  workingTitle: string;
+  /** Ten times as large as the chart: worked out whenever it is asked for, and held by nobody here. */
+  working(): WorkingView;
   /** How the plain recipe behaves in the oven; null on its flavours' charts, which bake alike. */
   guide: BakeGuideView | null;
 }
@@ -57,7 +59,8 @@ function chartsOf({ recipe, flavours: all, around }: ChartsOfRecipe): ChartViews
     const isPlain = (input.flavours?.named ?? []).length === 0;
     return {
       chart: tinChartView(input, mixes),
-      working: workingView(input, mixes),
+      workingTitle: workingTitle(input),
+      working: () => workingView(input),
       guide:
         isPlain && input.bakes ? bakeGuideView(input.bakes, input.kitchen, around.altitudeM ?? null) : null,
     };

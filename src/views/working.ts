@@ -51,16 +51,21 @@ function workingRow(row: ChartMix, input: ChartInput, words: Words): WorkingRow[
   return [{ anchor: id, title, steps: [...worked, ...weight, ...baked] }];
 }
 
+/** What the working of a chart is called. */
+export function workingTitle({ kitchen, recipe, flavours }: ChartInput): string {
+  const named = (flavours?.named ?? []).map(({ name }) => name);
+  return workingWordsFor(kitchen.locale).title(wordsFor(kitchen.locale).chart.title(recipe.name, named));
+}
+
 /** The working behind a recipe's tin chart; anchors are the chart's row ids. */
 export function workingView(input: ChartInput, mixes: readonly ChartMix[] = chartMixes(input)): WorkingView {
   const words = wordsFor(input.kitchen.locale);
   const own = workingWordsFor(input.kitchen.locale);
   const [first] = mixes;
   const shared = first === undefined ? [] : sharedSteps(input, first.mix.density, first.mix.gPerMl);
-  const named = (input.flavours?.named ?? []).map(({ name }) => name);
   return {
     chartId: chartId(input),
-    title: own.title(words.chart.title(input.recipe.name, named)),
+    title: workingTitle(input),
     shared: [
       ...shared.map((step) => workingStep(own, step)),
       ...(input.bakes ? sharedBakeSteps(input.bakes, input.kitchen.locale) : []),
