@@ -19,6 +19,9 @@ function change(path: string, from: RegExp, to: string): void {
   writeFileSync(first, text.replace(from, to));
 }
 
+/** The first tin's, each key on a line or all on one. */
+const TIN_DEPTH = /^( +(?:- \{ id: .*)?depth: )[^,}\n]+/m;
+
 export const EDITS: readonly Edit[] = [
   {
     name: 'a recipe weighed anew',
@@ -31,8 +34,7 @@ export const EDITS: readonly Edit[] = [
   },
   {
     name: 'a tin of another depth',
-    make: (folder, step) =>
-      change(join(folder, 'kitchen.yaml'), /^( +)depth: .*$/m, `$1depth: ${70 + (step % 7)} mm`),
+    make: (folder, step) => change(join(folder, 'kitchen.yaml'), TIN_DEPTH, `$1${70 + (step % 7)} mm`),
   },
   {
     name: 'another accent colour',
