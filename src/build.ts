@@ -80,10 +80,11 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
       : null;
     printing?.catch(() => undefined);
     if (has('data')) {
-      const files = await stages.run('data', () =>
-        dataFiles(charts, finishing, portionsView(content), labelFolders(content), ordersView(content)),
-      );
-      for (const { path, bytes } of files) staged.write(`data/${path}`, bytes);
+      await stages.run('data', () => {
+        const [labels, orders] = [labelFolders(content), ordersView(content)];
+        for (const { path, bytes } of dataFiles(charts, finishing, portionsView(content), labels, orders))
+          staged.write(`data/${path}`, bytes);
+      });
     }
     const printed = await printing;
     if (printed && !printed.ok) return { outcome: 'content', problems: printed.problems };

@@ -60,10 +60,9 @@ async function builtInMemory(content: Content, charts: readonly ChartViews[]): P
   const prints = soundValue(await printFiles({ content, charts, finishing, contentDir: CONTENT }));
   return [
     ...filesOf('print', prints),
-    ...filesOf(
-      'data',
-      dataFiles(charts, finishing, portionsView(content), labelFolders(content), ordersView(content)),
-    ),
+    ...filesOf('data', [
+      ...dataFiles(charts, finishing, portionsView(content), labelFolders(content), ordersView(content)),
+    ]),
   ];
 }
 

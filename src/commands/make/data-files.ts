@@ -16,35 +16,31 @@ import type { PortionsView } from '../../views/portions.types.ts';
 import type { TinChartView } from '../../views/tin-chart.types.ts';
 import type { MadeFile } from './made-file.ts';
 
-/** The data files: a pair for each tin chart, for each egg ladder and for each finishing chart. */
-export function dataFiles(
+/** The data files, each made when it is asked for: a pair for each tin chart, egg ladder and finishing chart. */
+export function* dataFiles(
   charts: readonly { chart: TinChartView }[],
   finishing: readonly FinishingChartView[],
   portions: PortionsView,
   labels: readonly LabelFolder[] = [],
   orders: OrdersView = { orders: [], weeks: [], timetables: [] },
-): MadeFile[] {
-  return [
-    ...orderFiles(orders),
-    ...labels.flatMap(({ folder, labels: all }) => all.flatMap((label) => labelFiles(label, folder))),
-    ...portionFiles(portions),
-    ...charts.flatMap(({ chart }) => chartFiles(chart)),
-    ...finishing.flatMap(finishingFiles),
-  ];
+): Generator<MadeFile> {
+  yield* orderFiles(orders);
+  for (const { folder, labels: all } of labels) for (const label of all) yield* labelFiles(label, folder);
+  yield* portionFiles(portions);
+  for (const { chart } of charts) yield* chartFiles(chart);
+  for (const view of finishing) yield* finishingFiles(view);
 }
 
-function orderFiles({ orders, weeks, timetables }: OrdersView): MadeFile[] {
-  return [
-    ...orders.flatMap((order) => [
-      { path: `orders/${order.id}.csv`, bytes: orderCsv(order) },
-      { path: `orders/${order.id}.json`, bytes: orderJson(order) },
-    ]),
-    ...weeks.flatMap((week) => [
-      { path: `weeks/${week.id.toLowerCase()}.csv`, bytes: weekCsv(week) },
-      { path: `weeks/${week.id.toLowerCase()}.json`, bytes: weekJson(week) },
-    ]),
-    ...timetables.flatMap(timetableFiles),
-  ];
+function* orderFiles({ orders, weeks, timetables }: OrdersView): Generator<MadeFile> {
+  for (const order of orders) {
+    yield { path: `orders/${order.id}.csv`, bytes: orderCsv(order) };
+    yield { path: `orders/${order.id}.json`, bytes: orderJson(order) };
+  }
+  for (const week of weeks) {
+    yield { path: `weeks/${week.id.toLowerCase()}.csv`, bytes: weekCsv(week) };
+    yield { path: `weeks/${week.id.toLowerCase()}.json`, bytes: weekJson(week) };
+  }
+  for (const timetable of timetables) yield* timetableFiles(timetable);
 }
 
 function timetableFiles({ orderId, view }: OrdersView['timetables'][number]): MadeFile[] {
