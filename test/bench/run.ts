@@ -1,13 +1,15 @@
 /**
  * `npm run bench`: how fast, beside what one would use instead, on this computer and now. Every measure is a process
- * of its own, rivals take turns, and the middle of three rounds counts. `--large` adds 10,000 pages. Never a test:
- * times belong to the day they were taken.
+ * of its own, rivals take turns, and the middle of three rounds counts. `--large` adds 10,000 pages. `--growth` measures
+ * a kitchen and one ten times as large instead, `--largest` the largest; parts may follow (`data,site`; else data).
+ * Never a test: times belong to the day they were taken.
  */
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { systemChromium } from '../browser/browser.ts';
+import { measureGrowth } from './scale/growth.ts';
 
 const ROUNDS = 3;
 /** The one that most of the demo's orders and flavours are made of, and one that few are. */
@@ -196,7 +198,7 @@ function tableRow({ what, ours, beside, theirs, goal }: Row): string {
   return `| ${what} | ${seconds(ours)} | ${beside} | ${theirs === null ? '' : seconds(theirs)} | ${ratio} | ${goal} |`;
 }
 
-try {
+function everything(): void {
   const large = process.argv.includes('--large') ? [pages(10_000)] : [];
   const rows = [pages(1000), ...large, ...pdfs(), ...builds(), ...RECIPES.flatMap(rebuilds)];
   console.log(
@@ -204,6 +206,13 @@ try {
   );
   console.log('| what | ours | beside | theirs | ratio | goal |\n| --- | --- | --- | --- | --- | --- |');
   for (const row of rows) console.log(tableRow(row));
+}
+
+try {
+  const [kind, parts = 'data'] = process.argv.slice(2);
+  if (kind === '--growth' || kind === '--largest')
+    measureGrowth(kind === '--growth' ? 'growth' : 'largest', parts.split(','));
+  else everything();
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
