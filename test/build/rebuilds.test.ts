@@ -106,4 +106,4 @@ if (isLong)
       await bench.rebuild(ALL);
       if (step % 4 === 3) expectSame(builtContents(bench.output), bench.fresh());
     }
-  });
+  }, 1_800_000);
