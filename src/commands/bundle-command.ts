@@ -1,15 +1,17 @@
 /** `bundle`: prints, made afresh, as one zip to hand on or sell, with imprint, edition and checksums. */
-import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Content } from '../domain/content.ts';
 import { readContent } from '../read/content.ts';
+import { sha256 } from '../read/sha256.ts';
 import { runBuild } from './build-command.ts';
 import { CHECKSUMS, checksumsText, type Edition, IMPRINT, imprintText } from './bundle/imprint.ts';
-import { sha256Of, soldPrints } from './bundle/sold-prints.ts';
+import { soldPrints } from './bundle/sold-prints.ts';
 import { zipOf } from './bundle/zip-file.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { REPORT } from './output/places.ts';
 import type { Report } from './output/report.ts';
+import { writeWhole } from './output/write-whole.ts';
 import { counted, refuseContent, refuseUsage, usageProblem } from './problem-report.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -44,7 +46,7 @@ export async function runBundle(options: BundleOptions, terminal: Terminal): Pro
   const name = `${fileName(content.kitchen.name)}-edition-${options.number}`;
   const paths = prints.map(({ path }) => path);
   const imprint = imprintText(content.kitchen, content.booklet, edition, paths);
-  const listed = [...prints, { path: IMPRINT, bytes: imprint, sha256: sha256Of(imprint) }];
+  const listed = [...prints, { path: IMPRINT, bytes: imprint, sha256: sha256(imprint) }];
   const files = [...listed, { path: CHECKSUMS, bytes: checksumsText(listed) }];
   const zip = zipOf(
     files.map((file) => ({ ...file, path: `${name}/${file.path}` })),
@@ -70,17 +72,6 @@ function fileName(name: string): string {
       .replace(/^-+|-+$/g, '')
       .slice(0, 60) || 'kitchen'
   );
-}
-
-function writeWhole(path: string, bytes: Uint8Array): void {
-  const beside = `${path}.${process.pid}.part`;
-  try {
-    writeFileSync(beside, bytes);
-    renameSync(beside, path);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    throw error;
-  }
 }
 
 function numberProblem(number: string) {

@@ -1,6 +1,6 @@
 /** Orders and weeks as data: a record is one figure with the part of the order it belongs to. */
 import type { Figure } from '../views/figure.ts';
-import type { BatterView, FinishView, OrderView } from '../views/order.types.ts';
+import type { BatterView, FinishView, OrderTier, OrderView } from '../views/order.types.ts';
 import type { ShoppingView } from '../views/shopping.types.ts';
 import type { StackView } from '../views/stack-sheet.types.ts';
 import type { WeekView } from '../views/week.types.ts';
@@ -19,6 +19,25 @@ const record = (part: string, of: string, item: string, what: string, figure: Fi
 const some = (part: string, of: string, item: string, what: string, figure: Figure | null): Record[] =>
   figure === null ? [] : [record(part, of, item, what, figure)];
 
+/** A cake or a dummy with its coats on, and what it stands on and in. */
+const coveredRecords = (
+  covered: Pick<OrderTier, 'coatedHeight' | 'coatedAcross' | 'board' | 'boxHeight' | 'ribbon' | 'weight'>,
+  one: (what: string, figure: Figure | null) => Record[],
+): Record[] => [
+  ...one('coated height', covered.coatedHeight),
+  ...one('coated across', covered.coatedAcross),
+  ...one('board', covered.board),
+  ...one('box height', covered.boxHeight),
+  ...one('ribbon', covered.ribbon),
+  ...one('weight', covered.weight),
+];
+
+const onRecords = (on: string, covered: Pick<OrderTier, 'id' | 'finishes'>): Record[] =>
+  covered.finishes.flatMap((finish) => [
+    record(on, covered.id, finish.finish.id, finish.use, finish.on),
+    record('to make', covered.id, finish.finish.id, finish.use, finish.make),
+  ]);
+
 function tierRecords({ tiers }: OrderView): Record[] {
   return tiers.flatMap((tier) => {
     const one = (what: string, figure: Figure | null) => some('cake', tier.id, tier.tin.id, what, figure);
@@ -34,22 +53,14 @@ function tierRecords({ tiers }: OrderView): Record[] {
       ...one('offcuts', tier.level?.offcuts ?? null),
       ...one('bakes', tier.bakes?.count ?? null),
       ...one('height of each bake', tier.bakes?.height ?? null),
-      ...one('coated height', tier.coatedHeight),
-      ...one('coated across', tier.coatedAcross),
-      ...one('board', tier.board),
-      ...one('box height', tier.boxHeight),
-      ...one('ribbon', tier.ribbon),
-      ...one('weight', tier.weight),
+      ...coveredRecords(tier, one),
       ...one('portions', tier.portions),
       ...one('portions in rings', tier.inRings),
       ...one('oven', tier.bake?.dial ?? null),
       ...one('first look', tier.bake?.firstLook ?? null),
       ...one('likely', tier.bake?.likely ?? null),
       ...one('out by', tier.bake?.expectedBy ?? null),
-      ...tier.finishes.flatMap(({ finish, use, on, make }) => [
-        record('on the cake', tier.id, finish.id, use, on),
-        record('to make', tier.id, finish.id, use, make),
-      ]),
+      ...onRecords('on the cake', tier),
     ];
   });
 }
@@ -57,18 +68,7 @@ function tierRecords({ tiers }: OrderView): Record[] {
 function dummyRecords({ dummies }: OrderView): Record[] {
   return dummies.flatMap((dummy) => {
     const one = (what: string, figure: Figure | null) => some('dummy', dummy.id, dummy.name, what, figure);
-    return [
-      ...one('coated height', dummy.coatedHeight),
-      ...one('coated across', dummy.coatedAcross),
-      ...one('board', dummy.board),
-      ...one('box height', dummy.boxHeight),
-      ...one('ribbon', dummy.ribbon),
-      ...one('weight', dummy.weight),
-      ...dummy.finishes.flatMap(({ finish, use, on, make }) => [
-        record('on the dummy', dummy.id, finish.id, use, on),
-        record('to make', dummy.id, finish.id, use, make),
-      ]),
-    ];
+    return [...coveredRecords(dummy, one), ...onRecords('on the dummy', dummy)];
   });
 }
 

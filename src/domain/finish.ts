@@ -1,17 +1,8 @@
 /** What goes between the layers and around the cake, and what it is made of. */
 import type { Ingredient } from './ingredient.ts';
 
-export type FinishKind =
-  | 'buttercream'
-  | 'ganache'
-  | 'sugarpaste'
-  | 'marzipan'
-  | 'royal icing'
-  | 'jam'
-  | 'curd'
-  | 'cream'
-  | 'syrup';
-export const FINISH_KINDS: readonly FinishKind[] = [
+/** In the order in which a chart lists them. */
+export const FINISH_KINDS = [
   'buttercream',
   'ganache',
   'sugarpaste',
@@ -21,7 +12,8 @@ export const FINISH_KINDS: readonly FinishKind[] = [
   'curd',
   'cream',
   'syrup',
-];
+] as const;
+export type FinishKind = (typeof FINISH_KINDS)[number];
 
 /** A part of the finish's own formula, by weight against the other parts. */
 export interface FinishPart {

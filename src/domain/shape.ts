@@ -106,18 +106,20 @@ export type Shape =
   | Measured;
 
 export type ShapeKind = Shape['kind'];
-export const SHAPE_KINDS: readonly ShapeKind[] = [
-  'round',
-  'square',
-  'rectangle',
-  'loaf',
-  'hexagon',
-  'octagon',
-  'oval',
-  'heart',
-  'petal',
-  'ring',
-  'dome',
-  'outline',
-  'measured',
-];
+/** A table, so that a kind which is missing here does not compile. */
+const EVERY_KIND: Record<ShapeKind, true> = {
+  round: true,
+  square: true,
+  rectangle: true,
+  loaf: true,
+  hexagon: true,
+  octagon: true,
+  oval: true,
+  heart: true,
+  petal: true,
+  ring: true,
+  dome: true,
+  outline: true,
+  measured: true,
+};
+export const SHAPE_KINDS = Object.keys(EVERY_KIND) as readonly ShapeKind[];

@@ -1,5 +1,5 @@
 /** What the device keeps: this kitchen's own tins and settings, in its local storage, under one name. */
-import { detailsFrom, NO_DETAILS, type OrderDetails } from './order-file.ts';
+import { detailsFrom, type OrderDetails } from './order-file.ts';
 import { NO_OWN_KITCHEN, type OwnKitchen } from './own-kitchen.ts';
 
 const KEY = 'tinwright-own-kitchen';
@@ -34,65 +34,50 @@ export function ownKitchenFrom(kept: unknown): OwnKitchen {
   };
 }
 
-/** The kept kitchen; none where the device keeps nothing or must not. */
-export function keptKitchen(): OwnKitchen {
+type Store = 'localStorage' | 'sessionStorage';
+
+/** What lies there; null where nothing does, or where the device keeps nothing or must not. */
+function kept(store: Store, key: string): unknown {
   try {
-    return ownKitchenFrom(JSON.parse(localStorage.getItem(KEY) ?? 'null'));
+    return JSON.parse(window[store].getItem(key) ?? 'null');
   } catch {
-    return NO_OWN_KITCHEN;
+    return null;
   }
 }
 
-/** Whether it could be kept. */
-export function keepKitchen(own: OwnKitchen): boolean {
+/** Null is forgotten. A device that keeps nothing still plans and prints: whether it could be kept. */
+function keep(store: Store, key: string, value: unknown): boolean {
   try {
-    if (own === NO_OWN_KITCHEN) localStorage.removeItem(KEY);
-    else localStorage.setItem(KEY, JSON.stringify(own));
+    if (value === null) window[store].removeItem(key);
+    else window[store].setItem(key, JSON.stringify(value));
     return true;
   } catch {
     return false;
   }
 }
 
+/** The kept kitchen, or none. */
+export const keptKitchen = (): OwnKitchen => ownKitchenFrom(kept('localStorage', KEY));
+
+/** Whether it could be kept. */
+export const keepKitchen = (own: OwnKitchen): boolean =>
+  keep('localStorage', KEY, own === NO_OWN_KITCHEN ? null : own);
+
 const ORDER = 'tinwright-order';
 
 /** What was last said of an order. */
-export function keptDetails(): OrderDetails {
-  try {
-    return detailsFrom(JSON.parse(localStorage.getItem(ORDER) ?? 'null'));
-  } catch {
-    return NO_DETAILS;
-  }
-}
+export const keptDetails = (): OrderDetails => detailsFrom(kept('localStorage', ORDER));
 
-export function keepDetails(details: OrderDetails): void {
-  try {
-    localStorage.setItem(ORDER, JSON.stringify(details));
-  } catch {
-    // A device that keeps nothing still prints.
-  }
-}
+export const keepDetails = (details: OrderDetails): boolean => keep('localStorage', ORDER, details);
 
 const TICKS = 'tinwright-ticks';
 
 /** What was ticked on this plan; ticks of another plan are forgotten. */
 export function keptTicks(plan: string): string[] {
-  try {
-    const kept = JSON.parse(sessionStorage.getItem(TICKS) ?? 'null') as {
-      plan?: unknown;
-      ticks?: unknown;
-    } | null;
-    return kept?.plan === plan && Array.isArray(kept.ticks) ? kept.ticks.filter(isText) : [];
-  } catch {
-    return [];
-  }
+  const last = kept('sessionStorage', TICKS) as { plan?: unknown; ticks?: unknown } | null;
+  return last?.plan === plan && Array.isArray(last.ticks) ? last.ticks.filter(isText) : [];
 }
 
 /** Kept until the page is closed for good. */
-export function keepTicks(plan: string, ticks: readonly string[]): void {
-  try {
-    sessionStorage.setItem(TICKS, JSON.stringify({ plan, ticks }));
-  } catch {
-    // A device that keeps nothing still shows them until the page goes.
-  }
-}
+export const keepTicks = (plan: string, ticks: readonly string[]): boolean =>
+  keep('sessionStorage', TICKS, { plan, ticks });

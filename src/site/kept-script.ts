@@ -3,12 +3,10 @@
  * src/bin/load-program.js), under the hash of the packages installed and with its own checksum before it. A package
  * has no such folder: there it is made each time.
  */
-import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-
-const hashOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
+import { sha256 } from '../read/sha256.ts';
 
 /** Where it is kept, or null where nothing says that the sources are the same. */
 function placeOf(name: string): string | null {
@@ -16,7 +14,7 @@ function placeOf(name: string): string | null {
   if (folder === undefined) return null;
   const installed = fileURLToPath(new URL('../../node_modules/.package-lock.json', import.meta.url));
   try {
-    return join(folder, 'browser', hashOf(readFileSync(installed)).slice(0, 20), `${name}.js`);
+    return join(folder, 'browser', sha256(readFileSync(installed)).slice(0, 20), `${name}.js`);
   } catch {
     return null;
   }
@@ -27,7 +25,7 @@ function readKept(place: string): string | null {
   try {
     const [sum = '', ...lines] = readFileSync(place, 'utf8').split('\n');
     const text = lines.join('\n');
-    return hashOf(text) === sum ? text : null;
+    return sha256(text) === sum ? text : null;
   } catch {
     return null;
   }
@@ -38,7 +36,7 @@ function keep(place: string, text: string): void {
   const draft = `${place}.${process.pid}`;
   try {
     mkdirSync(dirname(place), { recursive: true });
-    writeFileSync(draft, `${hashOf(text)}\n${text}`);
+    writeFileSync(draft, `${sha256(text)}\n${text}`);
     renameSync(draft, place);
   } catch {}
 }

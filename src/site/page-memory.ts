@@ -3,9 +3,9 @@
  * templates: where the hash of these is what it was, the page of the last build is taken along. Templates see one
  * page's view at a time and nothing of the others' (a test holds them to it).
  */
-import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { sha256 } from '../read/sha256.ts';
 import { charactersOf } from './house-fonts.ts';
 import { TEMPLATES } from './site-assets.ts';
 import type { SiteData } from './site-data.ts';
@@ -44,8 +44,6 @@ function writtenView(view: object): WrittenView {
   written.set(view, fresh);
   return fresh;
 }
-
-const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 function templatesText(): string {
   return ['layouts', 'pages', 'parts']

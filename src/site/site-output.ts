@@ -1,7 +1,7 @@
 /** Where a site's files go, and what is known of those that are there. */
-import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { sha256 } from '../read/sha256.ts';
 
 /** What is known of a file without reading it. */
 export interface KnownFile {
@@ -26,8 +26,5 @@ export const folderOutput = (folder: string): SiteOutput => ({
     writeFileSync(join(folder, path), typeof bytes === 'function' ? bytes() : bytes);
   },
   carry: () => false,
-  hashOf: (path) =>
-    createHash('sha256')
-      .update(readFileSync(join(folder, path)))
-      .digest('hex'),
+  hashOf: (path) => sha256(readFileSync(join(folder, path))),
 });

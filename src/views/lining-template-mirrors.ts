@@ -18,7 +18,15 @@ export function mirrorsOf(shape: Shape): Mirrors {
     case 'outline':
     case 'measured':
       return { leftRight: false, topBottom: false };
-    default:
+    case 'round':
+    case 'square':
+    case 'rectangle':
+    case 'loaf':
+    case 'hexagon':
+    case 'octagon':
+    case 'oval':
+    case 'ring':
+    case 'dome':
       return MIRRORED;
   }
 }

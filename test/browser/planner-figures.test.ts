@@ -9,7 +9,7 @@ import type { Content } from '../../src/domain/content.ts';
 import { EMPTY_PLAN, type PlanState, planText } from '../../src/planner/plan-state.ts';
 import type { MixJson } from '../../src/views/mix-json.ts';
 import { demoOutput } from '../build/support/demo-output.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { launchBrowser } from './browser.ts';
 import { openedPlanner } from './planner-page.ts';
 
@@ -23,8 +23,7 @@ let demo: Content;
 
 beforeAll(async () => {
   output = demoOutput();
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   demo = content;
   browser = await launchBrowser();
 });

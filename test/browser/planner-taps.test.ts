@@ -7,7 +7,7 @@ import type { Content } from '../../src/domain/content.ts';
 import { parseKitchenYaml } from '../../src/parse/kitchen.ts';
 import type { MixJson } from '../../src/views/mix-json.ts';
 import { readPdf } from '../reading-back/read-pdf.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { launchBrowser } from './browser.ts';
 import { fileAddress, openedPage, openedPlanner } from './planner-page.ts';
 
@@ -15,8 +15,7 @@ let browser: Browser;
 let demo: Content;
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   demo = content;
   browser = await launchBrowser();
 });

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { answerMix } from '../../src/commands/mix-command.ts';
 import { chartViews } from '../../src/views/chart-views.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { ask } from './support/command-line.ts';
 
 /** What the contract promises, key by key; other keys may stand beside these. */
@@ -82,8 +82,7 @@ async function mixOf(recipe: string, tins: string, ...more: string[]): Promise<M
 
 /** The same where many are asked: the command itself, with the demo read once. The command line is asked for each option once. */
 async function saidFromRead(recipe: string, tins: string, json: boolean, flavour?: string): Promise<string> {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   const [said, told]: [string[], string[]] = [[], []];
   const terminal = {
     say: (text: string) => void said.push(text),
@@ -309,8 +308,7 @@ describe('mix refuses, with exit 2, all at once', () => {
       '--json',
     );
     const { bake } = JSON.parse(stdout).tins[0];
-    const { content } = await readDemo();
-    if (content === null) throw new Error('the demo content is wrong');
+    const content = await demoContent();
     const [chart] = chartViews({
       ...content,
       recipes: content.recipes.filter(({ id }) => id === 'vanilla-equal-weights'),

@@ -2,14 +2,13 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { finishingChartCsv, finishingChartJson } from '../../src/data/finishing-chart-files.ts';
 import { finishingChartView } from '../../src/views/finishing-chart.ts';
 import type { FinishingChartView } from '../../src/views/finishing-chart.types.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { type CsvRecord, cellText, csvRecords } from './support/csv-records.ts';
 import { leavesOf } from './support/leaves.ts';
 
 let view: FinishingChartView;
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   view = finishingChartView(content);
 });
 

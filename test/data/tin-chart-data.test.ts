@@ -6,7 +6,7 @@ import { chartInput } from '../../src/views/chart-inputs.ts';
 import { recipeBakes } from '../../src/views/recipe-bakes.ts';
 import { tinChartView } from '../../src/views/tin-chart.ts';
 import type { TinChartView } from '../../src/views/tin-chart.types.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { eggLadderCell, tinChartCell } from './support/chart-in-csv.ts';
 import { csvRecords } from './support/csv-records.ts';
 import { type Leaf, leavesOf } from './support/leaves.ts';
@@ -14,8 +14,7 @@ import { type Leaf, leavesOf } from './support/leaves.ts';
 let charts: TinChartView[] = [];
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   charts = content.recipes.map((recipe) =>
     tinChartView(chartInput(content, recipe, [], recipeBakes(recipe, content))),
   );

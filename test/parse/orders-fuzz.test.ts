@@ -6,7 +6,8 @@ import type { Content } from '../../src/domain/content.ts';
 import { POUNDS } from '../../src/domain/money.ts';
 import { type OrderContext, parseOrderYaml } from '../../src/parse/orders.ts';
 import { parseStockCsv } from '../../src/parse/stock.ts';
-import { demoContent, orderContent } from '../compute/orders/demo-orders.ts';
+import { orderContent } from '../compute/orders/demo-orders.ts';
+import { demoContent } from '../samples/demo.ts';
 
 const FILES = readdirSync('content/orders').map((name) => readFileSync(`content/orders/${name}`, 'utf8'));
 const STOCK = readFileSync('content/stock.csv', 'utf8');

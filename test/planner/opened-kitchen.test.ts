@@ -3,13 +3,12 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
 import { readKitchen } from '../../src/planner/kitchen-reader.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 
 let demo: Content;
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   demo = content;
 });
 

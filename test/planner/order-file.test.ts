@@ -8,13 +8,12 @@ import { orderFile } from '../../src/planner/make-order.ts';
 import { detailsFrom, NO_DETAILS, orderId } from '../../src/planner/order-file.ts';
 import { EMPTY_PLAN } from '../../src/planner/plan-state.ts';
 import { plannerContent } from '../../src/views/planner-content.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 
 let demo: Content;
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   demo = content;
 });
 

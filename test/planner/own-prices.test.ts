@@ -7,13 +7,12 @@ import { readPrices } from '../../src/planner/kitchen-reader.ts';
 import { packsFrom, packsText, withOwnPrices } from '../../src/planner/own-prices.ts';
 import { planFrom } from '../../src/planner/plan-state.ts';
 import { type PlannerContent, plannerContent } from '../../src/views/planner-content.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 
 let demo: Content;
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   demo = content;
 });
 

@@ -5,7 +5,7 @@ import { kitchenYaml } from '../../src/planner/kitchen-file.ts';
 import { readKitchen } from '../../src/planner/kitchen-reader.ts';
 import { kitchenHere, NO_OWN_KITCHEN } from '../../src/planner/own-kitchen.ts';
 import { EMPTY_PLAN, type PlanState, planFrom, planText, withTin } from '../../src/planner/plan-state.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 
 const id = fc.stringMatching(/^[a-z][a-z0-9]{0,8}(-[a-z0-9]{1,6}){0,2}$/);
 const tin = fc.oneof(id, fc.constantFrom('round 7in x 3in', 'petal6 9in x 3in', 'square 150mm x 75mm'));
@@ -83,8 +83,7 @@ describe('a kitchen of one’s own', () => {
   });
 
   it('lies over the published one: eggs, bowl, scale, what is owned and other tins', async () => {
-    const { content } = await readDemo();
-    if (content === null) throw new Error('the demo content is wrong');
+    const content = await demoContent();
     const own = {
       owned: { 'round-6': 5 },
       tins: [{ description: 'round 7in x 3in', owned: 2 }],
@@ -109,8 +108,7 @@ describe('a kitchen of one’s own', () => {
 
 describe('a kitchen.yaml from the planner', () => {
   it('is read by the build as the kitchen that was saved', async () => {
-    const { content } = await readDemo();
-    if (content === null) throw new Error('the demo content is wrong');
+    const content = await demoContent();
     const own = { ...NO_OWN_KITCHEN, tins: [{ description: 'round 7in x 3in', owned: 2 }], egg: '52 g' };
     const { kitchen } = kitchenHere(content.kitchen, own, content.outlines);
     const { kitchen: back, problems } = readKitchen(kitchenYaml(kitchen), content);

@@ -9,7 +9,7 @@ import { bakesOfRecipes } from '../../src/views/chart-inputs.ts';
 import { objectsLike, pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../reading-back/read-pdf.ts';
 import { nodesWithin, rolesWithin, spokenText, tableRows } from '../reading-back/structure.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { sampleFonts } from '../samples/fonts.ts';
 import { sampleStyle } from '../samples/house-style.ts';
 import { printed } from '../samples/printed.ts';
@@ -27,8 +27,7 @@ const guidesOf = (content: Content): BakeGuideView[] =>
   );
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   demo = content;
   guides = guidesOf(content);
 });

@@ -8,7 +8,7 @@ import { portionsWordsFor } from '../../src/wording/portions/index.ts';
 import { pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../reading-back/read-pdf.ts';
 import { rolesWithin, spokenText } from '../reading-back/structure.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { sampleFonts } from '../samples/fonts.ts';
 import { sampleStyle } from '../samples/house-style.ts';
 import { printed } from '../samples/printed.ts';
@@ -18,8 +18,7 @@ const fonts = sampleFonts();
 let view: PortionsView;
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   view = portionsView(content);
 });
 

@@ -13,12 +13,11 @@ import { labelWordsFor } from '../../src/wording/label/index.ts';
 import { pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { readPdf } from '../reading-back/read-pdf.ts';
 import { readType } from '../reading-back/read-type.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { printed } from '../samples/printed.ts';
 import { sheetFaults, unmarkedPainting } from './sheet-checks.ts';
 
-const { content } = await readDemo();
-if (content === null) throw new Error('the demo does not read');
+const content = await demoContent();
 const { kitchen, label, houseStyle, houseStyles } = content;
 const views = sampleLabels(content).flatMap(({ view }) => view ?? []);
 const wanted = [

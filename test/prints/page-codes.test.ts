@@ -15,7 +15,7 @@ import { demoOutput } from '../build/support/demo-output.ts';
 import { pageImage } from '../reading-back/page-image.ts';
 import { type ReadPage, readPdf } from '../reading-back/read-pdf.ts';
 import { nodesWithin } from '../reading-back/structure.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { sampleFonts } from '../samples/fonts.ts';
 import { printed } from '../samples/printed.ts';
 import { type Margins, sheetFaults } from './sheet-checks.ts';
@@ -39,8 +39,7 @@ let output = '';
 const margins = new Map<string, Margins>();
 beforeAll(async () => {
   output = demoOutput();
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   margins.set('', content.houseStyle.marginMm);
   for (const { id, style } of content.houseStyles) margins.set(`in-${id}`, style.marginMm);
 });

@@ -5,12 +5,11 @@ import { POUNDS } from '../../src/domain/money.ts';
 import { isDummy, stackOf } from '../../src/domain/order.ts';
 import { type OrderContext, type OrderOutcome, parseOrderYaml } from '../../src/parse/orders.ts';
 import { formatProblem } from '../../src/read/format-problem.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 
 let context: OrderContext;
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('The demo cannot be read.');
+  const content = await demoContent();
   const names = (all: readonly { id: string }[]) => ({ ids: all.map(({ id }) => id), broken: [] });
   const { kitchen, recipes, flavours, finishes } = content;
   const bunTins = kitchen.bunTins ?? [];

@@ -12,6 +12,13 @@ export function readDemo(): ReturnType<typeof readContent> {
   return reading;
 }
 
+/** The demo's content. Throws where it cannot be read, which the tests of reading tell more of. */
+export async function demoContent(): Promise<Content> {
+  const { content } = await readDemo();
+  if (content === null) throw new Error('the demo cannot be read');
+  return content;
+}
+
 const worked = new WeakMap<Content, ChartViews[]>();
 
 /** The charts of a content that several test files ask for. */

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
 import { orderPages } from '../../src/site/order-pages.ts';
 import { publishedFiles } from '../../src/site/published-files.ts';
-import { demoContent } from '../compute/orders/demo-orders.ts';
+import { demoContent } from '../samples/demo.ts';
 
 const FILES = [
   'print/tin-charts/vanilla-a4.pdf',

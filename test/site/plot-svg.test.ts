@@ -6,14 +6,13 @@ import { bakeGuideView } from '../../src/views/bake-guide.ts';
 import { bakesOfRecipes } from '../../src/views/chart-inputs.ts';
 import type { Plot } from '../../src/views/plot/plot.types.ts';
 import { bakeWordsFor } from '../../src/wording/bake/index.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 
 let plots: Plot[] = [];
 let pages: BakePage[] = [];
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   const demo: Content = content;
   const views = [...bakesOfRecipes(demo).values()].map((bakes) => bakeGuideView(bakes, demo.kitchen, null));
   plots = views.flatMap((view) => view.plots);

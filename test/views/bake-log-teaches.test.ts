@@ -4,14 +4,13 @@ import type { Content } from '../../src/domain/content.ts';
 import { bakeGuideView } from '../../src/views/bake-guide.ts';
 import { bakesOfRecipes } from '../../src/views/chart-inputs.ts';
 import { chartViews } from '../../src/views/chart-views.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 
 const RECIPE = 'vanilla-equal-weights';
 let demo: Content;
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   demo = { ...content, flavours: [], recipes: content.recipes.filter(({ id }) => id === RECIPE) };
 });
 

@@ -2,11 +2,10 @@
 import { expect, it } from 'vitest';
 import { workedOrders } from '../../src/views/planned-orders.ts';
 import { planFaults } from '../compute/timeline/checker/plan-faults.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 
 it('every week of the demo has a timetable without fault, close to its bound', async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo cannot be read');
+  const content = await demoContent();
   const { weeks } = workedOrders(content);
   expect(weeks.length).toBeGreaterThan(1);
   for (const { planned, room, plan } of weeks) {

@@ -7,11 +7,10 @@ import type { LabelView } from '../../src/views/label.types.ts';
 import { labelMatrix } from '../../src/views/label-matrix.ts';
 import { orderLabels } from '../../src/views/label-orders.ts';
 import { sampleLabels } from '../../src/views/label-samples.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { labelInput } from '../samples/label-input.ts';
 
-const { content } = await readDemo();
-if (content === null) throw new Error('the demo does not read');
+const content = await demoContent();
 const samples = sampleLabels(content);
 const kitchen = { name: 'A kitchen', edition: '2026-11-01', locale: 'en-GB' as const };
 

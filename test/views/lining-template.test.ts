@@ -3,12 +3,11 @@ import { USUAL_FINISHING } from '../../src/domain/finishing.ts';
 import type { Locale } from '../../src/domain/kitchen.ts';
 import type { Tin } from '../../src/domain/tin.ts';
 import { liningTemplates, liningTemplateView } from '../../src/views/lining-template.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { TIN_OF_KIND } from '../samples/tins.ts';
 
 describe('a lining template', async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo kitchen does not read');
+  const content = await demoContent();
   const { kitchen, recipes } = content;
   const viewOf = (tin: Tin, locale: Locale = 'en-GB') =>
     liningTemplateView(tin, { kitchen: { ...kitchen, locale }, recipes, finishing: USUAL_FINISHING });

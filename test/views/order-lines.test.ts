@@ -9,7 +9,7 @@ import { intoText } from '../../src/views/order-batters.ts';
 import { orderSummary, tierName } from '../../src/views/order-names.ts';
 import { ordersView } from '../../src/views/orders.ts';
 import { orderWordsFor } from '../../src/wording/orders/index.ts';
-import { demoContent } from '../compute/orders/demo-orders.ts';
+import { demoContent } from '../samples/demo.ts';
 
 let content: Content;
 let fair: OrderView;

@@ -4,7 +4,7 @@ import { NO_COSTS } from '../../src/domain/costs.ts';
 import type { OrderView } from '../../src/views/order.types.ts';
 import { type OrdersView, ordersView } from '../../src/views/orders.ts';
 import type { WeekView } from '../../src/views/week.types.ts';
-import { demoContent } from '../compute/orders/demo-orders.ts';
+import { demoContent } from '../samples/demo.ts';
 
 let content: Content;
 let view: OrdersView;

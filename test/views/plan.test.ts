@@ -12,15 +12,14 @@ import { type Planned, plan } from '../../src/views/plan.ts';
 import type { RecipeBakes } from '../../src/views/recipe-bakes.ts';
 import { recipeBakes } from '../../src/views/recipe-bakes.ts';
 import { planWorking } from '../../src/views/working-plan.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { agrees, evaluate } from './arithmetic.ts';
 
 let demo: Content;
 let bakes: Map<string, RecipeBakes>;
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   demo = content;
   bakes = bakesOfRecipes(content);
 });

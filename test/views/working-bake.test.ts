@@ -2,14 +2,13 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
 import { type ChartViews, chartViews } from '../../src/views/chart-views.ts';
 import type { WorkingStep } from '../../src/views/working.types.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { agrees, evaluate } from './arithmetic.ts';
 
 let views: ChartViews[] = [];
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   const kitchen: Content['kitchen'] = {
     ...content.kitchen,
     oven: { fan: true, dial: 'C', core: 'hollow', band: true },

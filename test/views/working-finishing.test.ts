@@ -3,14 +3,13 @@ import { finishingChartView } from '../../src/views/finishing-chart.ts';
 import type { FinishingChartView } from '../../src/views/finishing-chart.types.ts';
 import type { WorkingStep, WorkingView } from '../../src/views/working.types.ts';
 import { finishingWorkingView } from '../../src/views/working-finishing.ts';
-import { readDemo } from '../samples/demo.ts';
+import { demoContent } from '../samples/demo.ts';
 import { agrees, evaluate } from './arithmetic.ts';
 
 let views: { chart: FinishingChartView; working: WorkingView }[] = [];
 
 beforeAll(async () => {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   const tall = { ...content.finishing, cakeHeightMm: 130, layers: 5, damMm: 0, undercoatMm: 5 };
   const sharp = content.finishes.map((finish) =>
     finish.use.coating

@@ -2,9 +2,9 @@
  * Which prints go to others: charts, cards, guides, booklet, wall references and templates. Never orders, which are a
  * customer's, never labels, which speak for one kitchen's food, and nothing that is not named here.
  */
-import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { sha256 } from '../../read/sha256.ts';
 import type { Report } from '../output/report.ts';
 import { Stopped } from '../unexpected.ts';
 
@@ -27,9 +27,6 @@ export interface SoldPrint {
   sha256: string;
 }
 
-export const sha256Of = (bytes: Uint8Array | string): string =>
-  createHash('sha256').update(bytes).digest('hex');
-
 /** Path within the set, or null for what stays at home; `style` is a further house style's id. */
 export function soldPath(path: string, style: string | null): string | null {
   const within = `print/${style === null ? '' : `in-${style}/`}`;
@@ -44,11 +41,10 @@ export function soldPrints(outputDir: string, report: Report, style: string | nu
     const path = soldPath(file.path, style);
     if (path === null) return [];
     const bytes = readFileSync(join(outputDir, file.path));
-    const sha256 = sha256Of(bytes);
-    if (sha256 !== file.sha256)
+    if (sha256(bytes) !== file.sha256)
       throw new Stopped(
         `${join(outputDir, file.path)} was changed while it was being packed. Run the command again.`,
       );
-    return [{ path, bytes, sha256 }];
+    return [{ path, bytes, sha256: file.sha256 }];
   });
 }

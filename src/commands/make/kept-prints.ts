@@ -4,9 +4,10 @@
  * that was cut short, changed or put there by somebody else is thrown away. Never relied on: where the folder cannot
  * be read or written, prints are drawn.
  */
-import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, utimesSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { sha256 } from '../../read/sha256.ts';
+import { writeWhole } from '../output/write-whole.ts';
 import type { DrawnPrint } from './made-file.ts';
 import { tidyFolder } from './tidy-folder.ts';
 
@@ -26,8 +27,6 @@ interface Listed {
   bytes: number;
   sha256: string;
 }
-
-const sha256 = (bytes: Uint8Array | string): string => createHash('sha256').update(bytes).digest('hex');
 
 /** First line: the hash of the second, which lists the files whose bytes follow. */
 function entryOf(key: string, files: readonly DrawnPrint[]): Uint8Array[] {
@@ -116,14 +115,11 @@ function soundFiles(entry: Buffer, key: string): DrawnPrint[] | null {
 
 /** Whether it could be written; nobody is told, because the build is none the worse for it. */
 function written(path: string, parts: readonly Uint8Array[]): boolean {
-  const beside = `${path}.${process.pid}.part`;
   try {
     mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(beside, Buffer.concat(parts));
-    renameSync(beside, path);
+    writeWhole(path, Buffer.concat(parts));
     return true;
   } catch {
-    rmQuietly(beside);
     return false;
   }
 }

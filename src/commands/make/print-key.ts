@@ -3,12 +3,10 @@
  * it; beside that only the style, the very font files, what stands in the file's head, and the program itself.
  * Not in it: the engine's version and the clock, which the bytes do not depend on.
  */
-import { createHash } from 'node:crypto';
+import { sha256 } from '../../read/sha256.ts';
 import type { PrintHouse } from './print-house.ts';
 import type { PrintTask } from './print-tasks.ts';
 import { programHash } from './program-hash.ts';
-
-const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 /** One key for each task. */
 export function printKeys({ dresses, ...head }: PrintHouse, tasks: readonly PrintTask[]): string[] {

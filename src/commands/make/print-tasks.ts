@@ -2,13 +2,13 @@
  * The PDFs of a build in pieces that can be made apart. A maker keeps the fonts of a style from piece to piece,
  * because what they have measured is most of the work.
  */
-import { createHash } from 'node:crypto';
 import { instantOf } from '../../domain/edition.ts';
 import { fail, type Result, succeed } from '../../domain/result.ts';
 import type { LoadedFonts } from '../../pdf/fonts.ts';
 import { renderPdf } from '../../pdf/render-pdf.ts';
 import { printsOfPiece } from '../../prints/catalogue.ts';
 import type { PrintPiece } from '../../prints/printable.ts';
+import { sha256 } from '../../read/sha256.ts';
 import { parsedFonts } from './house-fonts.ts';
 import type { DrawnPrint } from './made-file.ts';
 import type { Dress, PrintHouse } from './print-house.ts';
@@ -47,9 +47,8 @@ export function printMaker(house: PrintHouse, shelf: FontShelf = new Map()): Pri
     const files = printsOfPiece(piece, dress.style, fonts.value.metrics).map((print) => {
       const pdf = renderPdf(print, fonts.value, info);
       if (!pdf.ok) return pdf;
-      const sha256 = createHash('sha256').update(pdf.value).digest('hex');
       const path = `${dress.folder}${print.path}.pdf`;
-      return succeed([{ path, byteCount: pdf.value.length, sha256, bytes: pdf.value }]);
+      return succeed([{ path, byteCount: pdf.value.length, sha256: sha256(pdf.value), bytes: pdf.value }]);
     });
     return allOf(files);
   };

@@ -1,8 +1,8 @@
 /** What a build made: every file with its size and checksum, every warning, and the only times in the output. */
-import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Problem } from '../../domain/problem.ts';
+import { sha256 } from '../../read/sha256.ts';
 import { PARTS, type Part } from './places.ts';
 
 export interface ReportFile {
@@ -53,9 +53,15 @@ function filesBelow(
   });
 }
 
+/** What a report tells of a file. */
+export const factsOf = (bytes: Uint8Array | string): Omit<ReportFile, 'path'> => ({
+  bytes: Buffer.byteLength(bytes),
+  sha256: sha256(bytes),
+});
+
 function fileAt(root: string, path: string): ReportFile {
   const bytes = readFileSync(join(root, path));
-  return { path, bytes: bytes.length, sha256: createHash('sha256').update(bytes).digest('hex') };
+  return { path, ...factsOf(bytes) };
 }
 
 /** The report as it is written. */

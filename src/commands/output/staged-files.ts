@@ -3,10 +3,9 @@
  * output folder, and what would be the same again, is linked from there rather than written: a link costs nothing,
  * and the old output stays whole whatever happens to the new.
  */
-import { createHash } from 'node:crypto';
 import { copyFileSync, linkSync, lstatSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import type { ReportFile } from './report.ts';
+import { factsOf, type ReportFile } from './report.ts';
 
 /** A file as a build left it. */
 export interface LeftFile extends ReportFile {
@@ -35,8 +34,6 @@ export interface StagedFiles {
   /** What is known of a file so far. */
   fileAt(path: string): ReportFile | undefined;
 }
-
-const sha256 = (bytes: Uint8Array | string): string => createHash('sha256').update(bytes).digest('hex');
 
 /** Whether it was linked: where files cannot be, or not so often, they are copied. */
 function linkOrCopy(from: string, to: string): boolean {
@@ -94,11 +91,6 @@ export function stageFiles(
     fileAt: (path) => staged.get(path),
   };
 }
-
-const factsOf = (bytes: Uint8Array | string): Omit<ReportFile, 'path'> => ({
-  bytes: Buffer.byteLength(bytes),
-  sha256: sha256(bytes),
-});
 
 /** The same files with what tells them from others later; `outputDir` must hold them by now. */
 export function leftFiles(outputDir: string, files: readonly ReportFile[]): LeftFiles {

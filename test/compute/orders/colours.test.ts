@@ -4,7 +4,8 @@ import { type PlannedOrder, planOrder } from '../../../src/compute/orders/plan-o
 import type { Content } from '../../../src/domain/content.ts';
 import type { FinishAsk } from '../../../src/domain/order.ts';
 import { ordersView } from '../../../src/views/orders.ts';
-import { demoContent, orderContent } from './demo-orders.ts';
+import { demoContent } from '../../samples/demo.ts';
+import { orderContent } from './demo-orders.ts';
 
 let content: Content;
 beforeAll(async () => {

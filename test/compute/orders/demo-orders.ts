@@ -4,13 +4,7 @@ import type { OrderContent } from '../../../src/compute/orders/order-content.ts'
 import { type PlannedOrder, planOrder } from '../../../src/compute/orders/plan-order.ts';
 import type { Content } from '../../../src/domain/content.ts';
 import { recipeBakes } from '../../../src/views/recipe-bakes.ts';
-import { readDemo } from '../../samples/demo.ts';
-
-export async function demoContent(): Promise<Content> {
-  const { content } = await readDemo();
-  if (content === null) throw new Error('The demo cannot be read.');
-  return content;
-}
+import { demoContent } from '../../samples/demo.ts';
 
 export function orderContent(content: Content): OrderContent {
   const bakes = new Map(content.recipes.map((recipe) => [recipe.id, recipeBakes(recipe, content)]));

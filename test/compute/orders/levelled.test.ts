@@ -4,7 +4,8 @@ import { levelled, levelMm } from '../../../src/compute/orders/levelled.ts';
 import { type PlannedOrder, planOrder } from '../../../src/compute/orders/plan-order.ts';
 import type { Content } from '../../../src/domain/content.ts';
 import { ordersView } from '../../../src/views/orders.ts';
-import { demoContent, orderContent } from './demo-orders.ts';
+import { demoContent } from '../../samples/demo.ts';
+import { orderContent } from './demo-orders.ts';
 
 let content: Content;
 beforeAll(async () => {

@@ -7,8 +7,9 @@ import { mixesOfOrder, workOf } from '../../../src/compute/orders/work-of.ts';
 import { planWeek } from '../../../src/compute/timeline/plan-week.ts';
 import type { Content } from '../../../src/domain/content.ts';
 import type { Order, TierAsk } from '../../../src/domain/order.ts';
+import { demoContent } from '../../samples/demo.ts';
 import { planFaults } from '../timeline/checker/plan-faults.ts';
-import { demoContent, orderContent } from './demo-orders.ts';
+import { orderContent } from './demo-orders.ts';
 
 let content: Content;
 beforeAll(async () => {

@@ -14,7 +14,7 @@ import { pageImage } from '../../reading-back/page-image.ts';
 import { pageContents, rawObjects } from '../../reading-back/raw-objects.ts';
 import { type ReadPdf, type ReadText, readPdf } from '../../reading-back/read-pdf.ts';
 import { nodesWithin, rolesWithin, spokenText } from '../../reading-back/structure.ts';
-import { readDemo } from '../../samples/demo.ts';
+import { demoContent } from '../../samples/demo.ts';
 import { sheetFaults, unmarkedPainting } from '../sheet-checks.ts';
 import { type InnerLink, innerLinks } from './support/places.ts';
 import { contentsOf, headingsOf, indexOf, spoken, wordsOn } from './support/read-booklet.ts';
@@ -90,8 +90,7 @@ describe.each(CASES)('the demo booklet on $page pages ($place)', (form) => {
     pdf = await readPdf(reading);
     fold = await readPdf(file(`to-fold-${form.paper}.pdf`));
     links = await innerLinks(reading);
-    const { content } = await readDemo();
-    if (content === null) throw new Error('the demo cannot be read');
+    const content = await demoContent();
     style = form.folder === '' ? content.houseStyle : (content.houseStyles[0]?.style ?? content.houseStyle);
     charts = content.recipes.map(({ id }) =>
       JSON.parse(readFileSync(join(output, 'data/tin-charts', `${id}.json`), 'utf8')),

@@ -13,7 +13,7 @@ import { demoOutput } from '../../build/support/demo-output.ts';
 import { pageContents, rawObjects } from '../../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../../reading-back/read-pdf.ts';
 import { nodesWithin, rolesWithin, tableRows } from '../../reading-back/structure.ts';
-import { readDemo } from '../../samples/demo.ts';
+import { demoContent } from '../../samples/demo.ts';
 import { sheetFaults, unmarkedPainting } from '../sheet-checks.ts';
 
 const isLong = process.env.TINWRIGHT_LONG !== undefined;
@@ -39,8 +39,7 @@ let output = '';
 const sheets: Sheet[] = [];
 beforeAll(async () => {
   output = demoOutput();
-  const { content } = await readDemo();
-  if (content === null) throw new Error('the demo content is wrong');
+  const content = await demoContent();
   const styles = [content.houseStyle, ...content.houseStyles.map(({ style }) => style)];
   for (const [index, folder] of FOLDERS.entries()) {
     const style = styles[index];
