@@ -62,6 +62,10 @@ interface Need {
   amount: number;
 }
 
+/** What costs nothing in every pack comes from the tap, and nobody fetches it. */
+const isFree = ({ packs = [] }: Need['item']): boolean =>
+  packs.length > 0 && packs.every(({ priceMinor }) => priceMinor === 0);
+
 const MG_PER_G = 1000;
 
 const whole = (amount: number, unit: Need['unit']): number =>
@@ -130,6 +134,7 @@ export function shoppingList(
 ): ShoppingList {
   const eggs = eggNeed(uses, shelf);
   const ingredients = needsOf(uses, shelf)
+    .filter(({ item }) => !isFree(item))
     .map((need) => line(need, stock))
     .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
   const lines = [...ingredients, ...materials.map(materialLine)];

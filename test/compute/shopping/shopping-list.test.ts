@@ -19,6 +19,7 @@ const SHELF: Ingredient[] = [
   }),
   item('sugar', { packs: [{ size: 1000, text: '1000', priceMinor: 169 }] }),
   item('salt'),
+  item('water', { packs: [{ size: 1000, text: '1 l', priceMinor: 0 }] }),
   item('egg', {
     role: 'egg',
     eggPart: 'egg',
@@ -40,6 +41,12 @@ const lineOf = (list: ReturnType<typeof shoppingList>, id: string) =>
   list.lines.find(({ ingredientId }) => ingredientId === id);
 
 describe('shoppingList', () => {
+  it('fetches nothing from the tap: 300 g of water at 0.00 is neither listed nor unpriced', () => {
+    const list = shoppingList([use('water', 300), use('sugar', 450)], [], SHELF);
+    expect(list.lines.map(({ ingredientId }) => ingredientId)).toEqual(['sugar']);
+    expect(list).toMatchObject({ unpricedIds: [], boughtMinor: 169 });
+  });
+
   it('buys what is missing, by hand: 700 g of butter with 250 g on hand is one 500 g pack at 3.95', () => {
     const list = shoppingList([use('butter', 700)], [{ ingredientId: 'butter', amount: 250 }], SHELF);
     expect(lineOf(list, 'butter')).toEqual({
