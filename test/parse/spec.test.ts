@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Shape } from '../../src/domain/shape.ts';
 import type { Tin } from '../../src/domain/tin.ts';
 import { parseSpec } from '../../src/parse/spec.ts';
+import { SHAPE_NAME } from '../../src/parse/tins/spec-words.ts';
 
 const owned: Tin = {
   id: 'round-8',
@@ -11,7 +12,10 @@ const owned: Tin = {
   depthMm: 76.2,
   shape: { kind: 'round', acrossMm: 203.2 },
 };
-const outlines = [{ id: 'star', outline: { rings: [] } }];
+const outlines = ['star', 'five-point-star', 'numeral-5'].map((id) => ({
+  id,
+  outline: { rings: [] },
+}));
 const read = (text: string) => parseSpec(text, { tins: [owned], outlines });
 
 function only(text: string): Tin {
@@ -39,6 +43,11 @@ const DESCRIBED: [string, Shape, number][] = [
     69.85,
   ],
   ['1 x outline star x 3in', { kind: 'outline', outlineId: 'star', outline: { rings: [] } }, 76.2],
+  ...['five-point-star', 'numeral-5'].map((outlineId): [string, Shape, number] => [
+    `1 x outline ${outlineId} x 3in`,
+    { kind: 'outline', outlineId, outline: { rings: [] } },
+    76.2,
+  ]),
   ['1 x dome 6in', { kind: 'dome', acrossMm: 152.4 }, 76.2],
   ['1 x dome 8in x 2in', { kind: 'dome', acrossMm: 203.2 }, 50.8],
   ['1 x measured 1850ml x 75mm', { kind: 'measured', volumeMl: 1850 }, 75],
@@ -47,6 +56,18 @@ const DESCRIBED: [string, Shape, number][] = [
 describe('parseSpec', () => {
   it.each(DESCRIBED)('%s is that tin, owned by nobody', (text, shape, depthMm) => {
     expect(only(text)).toMatchObject({ shape, depthMm, owned: 0 });
+  });
+
+  it.each([
+    ['half-round', 'half-round', undefined],
+    ['Number-Ring', 'Number-Ring', undefined],
+    ['half-petal6', 'half-petal', '6'],
+  ])('the name of a shape may be joined by hyphens: %s', (written, name, count) => {
+    expect(SHAPE_NAME.exec(written)?.slice(1)).toEqual([name, count]);
+  });
+
+  it.each(['round-', '-round', 'half--round', 'petal-6'])('%s names no shape', (written) => {
+    expect(SHAPE_NAME.test(written)).toBe(false);
   });
 
   it('reads several tins, owned and described, with x or ×, whatever the spaces', () => {

@@ -33,5 +33,5 @@ export const SPEC_FORMS: Readonly<Record<ShapeKind, SpecForm>> = {
   measured: { orders: ['<volume>'], example: '1 x measured 1850ml x 75mm' },
 };
 
-/** Names that start a description: a shape, and for petals how many. */
-export const SHAPE_NAME = /^([a-z]+?)(\d+)?$/i;
+/** Names that start a description: a shape, in one word or in several joined by hyphens, and for petals how many. */
+export const SHAPE_NAME = /^([a-z]+(?:-[a-z]+)*)(\d+)?$/i;
