@@ -4,9 +4,10 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { setImmediate as turn } from 'node:timers/promises';
 import { dataFiles } from './commands/make/data-files.ts';
 import type { MadePrint } from './commands/make/made-file.ts';
-import type { PrintHelp, PrintJob } from './commands/make/print-files.ts';
+import type { PrintHelp, PrintJob, TakePrint } from './commands/make/print-files.ts';
 import { type BuildMemory, noMemory, remembering, trustedMemory } from './commands/output/build-memory.ts';
 import { type Staging, withStaging } from './commands/output/output-folder.ts';
 import { PARTS, type Part, REPORT } from './commands/output/places.ts';
@@ -66,7 +67,7 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
   const charts = await stages.run('compute', () => chartViews(content, remember));
   const finishing = await stages.run('finishing', () => finishingCharts(content));
 
-  return withStaging(outputDir, async ({ dir, swapIn }: Staging): Promise<BuildResult> => {
+  return withStaging(outputDir, async ({ dir, isOpen, swapIn }: Staging): Promise<BuildResult> => {
     for (const part of parts) mkdirSync(join(dir, part));
     const staged = stageFiles(dir, outputDir, before.files, write);
     const known = (path: string): ReportFile | undefined =>
@@ -74,21 +75,27 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
     const left = { prints: before.prints };
     const pages = { remembered: before.pages };
     const help = { ...effects.printing, ...(effects.memory === undefined ? {} : { left }) };
+    const take = (print: MadePrint): void => {
+      if (!isOpen()) throw new Error('the build that asked for prints is over');
+      stagePrint(print, staged);
+    };
     // Other threads make the prints meanwhile; the site waits for them, because it lists them with their sizes.
     const printing = has('print')
-      ? stages.run('print', () => prints({ content, charts, finishing, contentDir }, help))
+      ? stages.run('print', () => prints({ content, charts, finishing, contentDir }, help, take))
       : null;
     printing?.catch(() => undefined);
     if (has('data')) {
-      await stages.run('data', () => {
+      await stages.run('data', async () => {
         const [labels, orders] = [labelFolders(content), ordersView(content)];
-        for (const { path, bytes } of dataFiles(charts, finishing, portionsView(content), labels, orders))
+        for (const { path, bytes } of dataFiles(charts, finishing, portionsView(content), labels, orders)) {
           staged.write(`data/${path}`, bytes);
+          // Prints that were made meanwhile are written too, and let go.
+          await turn();
+        }
       });
     }
     const printed = await printing;
     if (printed && !printed.ok) return { outcome: 'content', problems: printed.problems };
-    for (const print of printed?.value ?? []) stagePrint(print, staged);
     if (has('site')) {
       await stages.run('site', async () => {
         const { buildSite, builtFiles } = await import('./site/index.ts');
@@ -153,8 +160,8 @@ const siteOutput = (staged: StagedFiles): SiteOutput => ({
 });
 
 /** The PDF library is loaded only when it is asked for. */
-async function prints(job: PrintJob, help?: PrintHelp): Promise<Result<MadePrint[]>> {
-  return (await import('./commands/make/print-files.ts')).printFiles(job, help);
+async function prints(job: PrintJob, help: PrintHelp, take: TakePrint): Promise<Result<MadePrint[]>> {
+  return (await import('./commands/make/print-files.ts')).printFiles(job, help, take);
 }
 
 function writeFile(path: string, bytes: Uint8Array | string): void {

@@ -4,14 +4,14 @@
  * threads beside this one make it while it goes on with the site.
  */
 import { availableParallelism } from 'node:os';
-import { fail, type Result } from '../../domain/result.ts';
+import { fail, type Result, succeed } from '../../domain/result.ts';
 import { type PrintContent, piecesOf } from '../../prints/catalogue.ts';
 import type { KeptPrints } from './kept-prints.ts';
-import type { DrawnPrint, MadePrint } from './made-file.ts';
+import type { MadePrint } from './made-file.ts';
 import { type PrintHouse, printHouse } from './print-house.ts';
 import { printKeys } from './print-key.ts';
 import { allOf, type PrintTask, printMaker, printTasks } from './print-tasks.ts';
-import { type PrintThreads, printThreads } from './print-threads.ts';
+import { type PrintThreads, printThreads, type TakePiece } from './print-threads.ts';
 
 /** What one run's prints are made from. */
 export type PrintJob = PrintContent & { contentDir: string };
@@ -31,25 +31,35 @@ const FEW_TASKS = 12;
 /** More share too little: each measures the same words again. */
 const MOST_THREADS = 4;
 
-/** Problems are the house style's. Same files in the same order, whoever makes them. */
-export async function printFiles(job: PrintJob, help: PrintHelp = {}): Promise<Result<MadePrint[]>> {
+/** Is handed every print once, in any order, as soon as there is one. */
+export type TakePrint = (print: MadePrint) => void;
+
+/**
+ * Problems are the house style's. Same files in the same order, whoever makes them. With `take`, which has them all
+ * by then, they come back without their bytes: a kitchen's prints may be larger than the computer's memory.
+ */
+export async function printFiles(
+  job: PrintJob,
+  help: PrintHelp = {},
+  take?: TakePrint,
+): Promise<Result<MadePrint[]>> {
   const house = await printHouse(job.content, job.contentDir);
   if (!house.ok) return house;
   const tasks = printTasks(house.value, piecesOf(job));
   const keys = help.kept === undefined && help.left === undefined ? [] : printKeys(house.value, tasks);
-  const found = tasks.map((_, index) => foundBy(keys[index] ?? '', help));
-  const missing = tasks.flatMap((task, index) => (found[index] === null ? [{ task, index }] : []));
-  const made = await makeAll(
-    house.value,
-    missing.map(({ task }) => task),
-    help,
-  );
-  const all: Result<MadePrint[]>[] = found.map((files) => ({ ok: true, value: [...(files ?? [])] }));
-  for (const [at, { index }] of missing.entries()) {
-    const files = made[at] ?? fail();
-    all[index] = files;
-    if (files.ok) help.kept?.keep(keys[index] ?? '', files.value);
+  const all: Result<MadePrint[]>[] = tasks.map(() => fail());
+  const missing: { task: PrintTask; index: number }[] = [];
+  for (const [index, task] of tasks.entries()) {
+    const found = foundBy(keys[index] ?? '', help);
+    if (found === null) missing.push({ task, index });
+    else all[index] = succeed(handedOn(found, take));
   }
+  const asked = missing.map(({ task }) => task);
+  await makeAll(house.value, asked, help, (at, made) => {
+    const index = missing[at]?.index ?? at;
+    if (made.ok) help.kept?.keep(keys[index] ?? '', made.value);
+    all[index] = made.ok ? succeed(handedOn(made.value, take)) : made;
+  });
   help.kept?.tidy();
   if (help.left !== undefined) help.left.prints = leftBy(keys, all);
   return allOf(all);
@@ -57,6 +67,14 @@ export async function printFiles(job: PrintJob, help: PrintHelp = {}): Promise<R
 
 const foundBy = (key: string, { left, kept }: PrintHelp): readonly MadePrint[] | null =>
   left?.prints.get(key) ?? kept?.find(key) ?? null;
+
+function handedOn(files: readonly MadePrint[], take: TakePrint | undefined): MadePrint[] {
+  if (take === undefined) return [...files];
+  return files.map((file) => {
+    take(file);
+    return { ...file, bytes: null };
+  });
+}
 
 /** Without their bytes, which are in the output folder by the time they are asked for. */
 function leftBy(keys: readonly string[], all: readonly Result<MadePrint[]>[]): Map<string, MadePrint[]> {
@@ -71,13 +89,18 @@ async function makeAll(
   house: PrintHouse,
   tasks: readonly PrintTask[],
   { threads }: PrintHelp,
-): Promise<Result<DrawnPrint[]>[]> {
-  if (threads !== undefined && tasks.length > 0) return threads().make(house, tasks);
+  take: TakePiece,
+): Promise<void> {
+  if (threads !== undefined && tasks.length > 0) return threads().make(house, tasks, take);
   const count = tasks.length < FEW_TASKS ? 1 : Math.min(MOST_THREADS, availableParallelism());
-  if (count === 1) return tasks.map(printMaker(house));
+  if (count === 1) {
+    const make = printMaker(house);
+    for (const [at, task] of tasks.entries()) take(at, make(task));
+    return;
+  }
   const own = printThreads(count);
   try {
-    return await own.make(house, tasks);
+    await own.make(house, tasks, take);
   } finally {
     await own.close();
   }

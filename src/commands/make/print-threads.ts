@@ -10,6 +10,8 @@ import type { PrintTask } from './print-tasks.ts';
 
 /** What a thread sends back for a piece. */
 export interface MadePiece {
+  /** Which call it belongs to: pieces of one that failed may yet arrive. */
+  run: number;
   index: number;
   made: Result<DrawnPrint[]>;
 }
@@ -18,6 +20,7 @@ export interface MadePiece {
 export type ToThread =
   | { house: PrintHouse }
   | {
+      run: number;
       /** One number a piece: 0 until a thread has taken it. */
       taken: Int32Array;
       pieces: readonly AskedPiece[];
@@ -49,9 +52,12 @@ function bySize(tasks: readonly PrintTask[]): AskedPiece[] {
     );
 }
 
+/** Takes what was made of the task that stands `at` a place among all. */
+export type TakePiece = (at: number, made: Result<DrawnPrint[]>) => void;
+
 export interface PrintThreads {
-  /** One result for each task, in the order of the tasks. Throws what a thread throws. */
-  make(house: PrintHouse, tasks: readonly PrintTask[]): Promise<Result<DrawnPrint[]>[]>;
+  /** Hands over one result for each task as soon as it is made, in any order. Throws what a thread or `take` throws. */
+  make(house: PrintHouse, tasks: readonly PrintTask[], take: TakePiece): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -62,6 +68,7 @@ export function printThreads(count: number): PrintThreads {
     for (const worker of workers) worker.postMessage(message);
   };
   let told = '';
+  let run = 0;
   let failed: unknown = null;
   let onFailure = (_: unknown): void => {};
   let onPiece = (_: MadePiece): void => {};
@@ -75,23 +82,31 @@ export function printThreads(count: number): PrintThreads {
     worker.on('exit', (code) => fail(new Error(`a print thread ended early (${code})`)));
   }
   return {
-    make(house, tasks) {
+    make(house, tasks, take) {
       const name = houseName(house);
       if (name !== told) tell({ house });
       told = name;
       return new Promise((done, fails) => {
         if (failed !== null) return fails(failed);
-        const made: Result<DrawnPrint[]>[] = [];
         let left = tasks.length;
-        if (left === 0) return done(made);
-        onFailure = fails;
-        onPiece = ({ index, made: files }) => {
-          made[index] = files;
-          left -= 1;
-          if (left === 0) done(made);
-        };
+        if (left === 0) return done();
+        run += 1;
         const taken = new Int32Array(new SharedArrayBuffer(4 * tasks.length));
-        tell({ taken, pieces: bySize(tasks) });
+        onFailure = fails;
+        onPiece = ({ run: of, index, made }) => {
+          if (of !== run) return;
+          try {
+            take(index, made);
+          } catch (error) {
+            // Nobody takes the rest: the threads need not make it.
+            taken.fill(1);
+            onPiece = () => {};
+            return fails(error);
+          }
+          left -= 1;
+          if (left === 0) done();
+        };
+        tell({ run, taken, pieces: bySize(tasks) });
       });
     },
     async close() {

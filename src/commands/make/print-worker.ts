@@ -15,12 +15,12 @@ export function servePrints(): void {
       return;
     }
     if (make === null) throw new Error('a print without a house');
-    const { taken, pieces } = message;
+    const { run, taken, pieces } = message;
     for (const { index, task } of pieces) {
       if (Atomics.compareExchange(taken, index, 0, 1) !== 0) continue;
       const made = make(task);
       const buffers = made.ok ? made.value.map(({ bytes }) => bytes.buffer as ArrayBuffer) : [];
-      port.postMessage({ index, made } satisfies MadePiece, buffers);
+      port.postMessage({ run, index, made } satisfies MadePiece, buffers);
     }
   });
 }

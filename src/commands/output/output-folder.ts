@@ -12,6 +12,8 @@ import { needsRepair, repairOutput, swapIn } from './swap.ts';
 export interface Staging {
   /** The staging folder's path: parts are written into it. */
   dir: string;
+  /** False once it is over: what other threads still make must not bring the folder back. */
+  isOpen(): boolean;
   /** Puts these entries in the place of the old ones; `isOnDisk` knows files that an earlier build flushed. */
   swapIn(entries: string[], isOnDisk?: (path: string) => boolean): void;
 }
@@ -28,6 +30,7 @@ export async function withStaging<T>(
   if (!lock.taken) throw new Stopped(busyText(outputDir, lock.holder));
   const name = `${STAGING_PREFIX}${process.pid}`;
   const readme = join(outputDir, README);
+  let isOpen = true;
   try {
     repairOutput(outputDir, disk);
     mkdirSync(join(outputDir, name));
@@ -35,6 +38,7 @@ export async function withStaging<T>(
     writeFileSync(join(outputDir, name, README), OUTPUT_README);
     const result = await work({
       dir: join(outputDir, name),
+      isOpen: () => isOpen,
       // A page of somebody's own is left alone.
       swapIn: (entries) =>
         swapIn(outputDir, name, disk.exists(readme) ? entries : [...entries, README], disk),
@@ -45,6 +49,7 @@ export async function withStaging<T>(
     clearAtExit(outputDir, name);
     throw withPlace(error, outputDir);
   } finally {
+    isOpen = false;
     clearStaging(outputDir, name, disk);
     lock.release();
   }

@@ -2,10 +2,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { DrawnPrint } from '../../../src/commands/make/made-file.ts';
 import { type PrintJob, printFiles } from '../../../src/commands/make/print-files.ts';
 import { type PrintHouse, printHouse } from '../../../src/commands/make/print-house.ts';
 import { allOf, type PrintTask, printMaker, printTasks } from '../../../src/commands/make/print-tasks.ts';
 import { type PrintThreads, printThreads } from '../../../src/commands/make/print-threads.ts';
+import type { Result } from '../../../src/domain/result.ts';
 import { piecesOfKind } from '../../../src/prints/catalogue.ts';
 import { readContent } from '../../../src/read/content.ts';
 import { chartViews } from '../../../src/views/chart-views.ts';
@@ -44,12 +46,21 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
+/** What was made of each task, in their order. */
+async function madeBy(of: PrintHouse, asked: readonly PrintTask[]): Promise<Result<DrawnPrint[]>[]> {
+  const made: Result<DrawnPrint[]>[] = [];
+  await threads.make(of, asked, (at, files) => {
+    made[at] = files;
+  });
+  return made;
+}
+
 describe('prints made by threads', () => {
   it('are the files that one thread makes, in the same order, run after run', async () => {
     const here = allOf(tasks.map(printMaker(house)));
     expect(tasks).toHaveLength(4);
     for (const asked of [tasks, tasks]) {
-      const there = allOf(await threads.make(house, asked));
+      const there = allOf(await madeBy(house, asked));
       if (!here.ok || !there.ok) throw new Error('the demo does not print');
       expect(there.value.map(({ path }) => path)).toEqual(here.value.map(({ path }) => path));
       expect(here.value).toHaveLength(4);
@@ -61,7 +72,7 @@ describe('prints made by threads', () => {
   it('carry what the next run says of the house', async () => {
     const [task] = tasks;
     if (task === undefined) throw new Error('no task');
-    const [made] = await threads.make({ ...house, author: 'Another Kitchen' }, [task]);
+    const [made] = await madeBy({ ...house, author: 'Another Kitchen' }, [task]);
     if (!made?.ok) throw new Error('no print');
     expect(Buffer.from(made.value[0]?.bytes ?? '').toString('latin1')).toContain('Another Kitchen');
   });
@@ -77,11 +88,30 @@ describe('prints made by threads', () => {
     ]);
   });
 
+  it('are handed on one by one, and come back without their bytes', async () => {
+    const taken = new Map<string, number>();
+    const help = { threads: () => threads };
+    const made = await printFiles(job, help, ({ path, bytes }) => taken.set(path, bytes?.length ?? 0));
+    if (!made.ok) throw new Error('the demo does not print');
+    expect(made.value.length).toBeGreaterThan(0);
+    expect(made.value.every(({ bytes }) => bytes === null)).toBe(true);
+    expect(new Map(made.value.map(({ path, byteCount }) => [path, byteCount]))).toEqual(taken);
+  });
+
+  it('stop where one cannot be taken, and make the next run whole', async () => {
+    const full = threads.make(house, tasks, () => {
+      throw new Error('the disk is full');
+    });
+    await expect(full).rejects.toThrow('the disk is full');
+    const made = await madeBy(house, tasks);
+    expect(made.map(({ ok }) => ok)).toEqual(tasks.map(() => true));
+  });
+
   it('throw what a thread throws', async () => {
     const doomed = printThreads(1);
     const [task] = tasks;
     if (task === undefined) throw new Error('no task');
-    await expect(doomed.make(house, [{ ...task, dress: 99 }])).rejects.toThrow('no house style 99');
+    await expect(doomed.make(house, [{ ...task, dress: 99 }], () => {})).rejects.toThrow('no house style 99');
     await doomed.close();
   });
 });
