@@ -30,6 +30,11 @@ export const enGbGlossary: GlossaryWords = {
       'What the mixer takes at once. A mix that is more is made in several, each with whole eggs.',
     ),
     term(
+      'card',
+      'Card',
+      'The thin board under each tier above the lowest, cut to its size, so that the supports below have something firm to carry.',
+    ),
+    term(
       'coating',
       'Coating',
       'What goes round and over a cake: buttercream, ganache, or a rolled sheet over either.',
@@ -50,6 +55,17 @@ export const enGbGlossary: GlossaryWords = {
       'done-test',
       'Done test',
       'How one tells that a cake is ready: it springs back, a skewer comes out clean, the edge draws away.',
+    ),
+    term(
+      'dowel',
+      'Dowel',
+      'A rod down the middle of the whole stack, pushed through every card, so that no tier slides on the way. It is not food and comes out before cutting.',
+    ),
+    term('drum', 'Drum', 'The thick board that the whole cake stands and is carried on.'),
+    term(
+      'dummy',
+      'Dummy',
+      'A tier of foam that is covered like a cake, for height. It is not food and not counted in the portions.',
     ),
     term('edition', 'Edition', 'The date of all figures on these pages. A new edition may tell new ones.'),
     term('egg-ladder', 'Egg ladder', 'One egg, two eggs, three: what each makes, and which tins that fills.'),
@@ -78,6 +94,11 @@ export const enGbGlossary: GlossaryWords = {
     term('layer', 'Layer', 'A slice of sponge within a tier.'),
     term('lining', 'Lining', 'Paper inside a tin, cut to its base and its side.'),
     term('mix', 'Mix', 'Batter that is made together in one go for several tins, in one bowlful or more.'),
+    term(
+      'offcut',
+      'Offcut',
+      'What comes off a cake when its top is cut level. It is paid for, but is no part of the cake that is sold.',
+    ),
     term('order', 'Order', 'What a customer gets: tiers, a day, portions, and what has been decided.'),
     term(
       'portion',
@@ -89,7 +110,11 @@ export const enGbGlossary: GlossaryWords = {
       'Proven bake',
       'Tins and a finished height that a known weight of batter filled well. Everything is scaled from these.',
     ),
-    term('raw-fill', 'Raw fill', 'How deep the batter stands in the tin before it goes into the oven.'),
+    term(
+      'raw-fill',
+      'Raw fill',
+      'How deep the batter stands in the tin before it goes into the oven, measured from the base.',
+    ),
     term(
       'scale-step',
       'Scale step',
@@ -111,7 +136,7 @@ export const enGbGlossary: GlossaryWords = {
     term(
       'surplus',
       'Left over',
-      'Batter that a mix makes beyond what its tins ask for, because eggs are whole.',
+      'Batter that a mix makes beyond what its tins ask for, because eggs are whole; of parted eggs, the yolks or whites that nothing asks for.',
     ),
     term('tier', 'Tier', 'One cake in a stack, however many layers it has.'),
     term('tin', 'Tin', 'What a cake is baked in. Its measures are those of the inside, at the rim.'),
