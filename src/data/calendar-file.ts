@@ -13,9 +13,6 @@ function domainOf(kitchenName: string): string {
   return `${plain || 'kitchen'}.invalid`;
 }
 
-/** Small things of the same minute would only clutter a calendar. */
-const LEFT_OUT = new Set(['wash-bowl', 'oven-on']);
-
 function eventLines(row: TimetableRow, view: TimetableView, stamp: string): string[] {
   const { fromMinute, toMinute, what, notes, forText } = row;
   const summary = forText === '' ? what : `${what} (${forText})`;
@@ -36,7 +33,7 @@ function eventLines(row: TimetableRow, view: TimetableView, stamp: string): stri
 /** The text of the .ics file; dated by the view's edition, so the same order gives the same bytes. */
 export function calendarFile(view: TimetableView): string {
   const stamp = `${view.edition.replaceAll('-', '')}T000000Z`;
-  const rows = view.days.flatMap(({ rows: some }) => some).filter(({ kind }) => !LEFT_OUT.has(kind));
+  const rows = view.days.flatMap(({ rows: some }) => some);
   const lines = [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',

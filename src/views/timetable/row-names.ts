@@ -1,6 +1,7 @@
 /** What a step is about, in words: cakes by their tins, finishes and batters by name. */
 
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
+import type { FinishWork } from '../../compute/timeline/work.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import { bakeWordsFor } from '../../wording/bake/index.ts';
 import { listInWords } from '../../wording/list.ts';
@@ -8,6 +9,15 @@ import { uncapitalised } from '../../wording/sentence-case.ts';
 import type { RowNames } from '../../wording/timetable/index.ts';
 import { dialTextsOf } from '../bake-figures.ts';
 import type { TimetableSource } from './timetable-input.ts';
+
+/** Names of nothing, for a line that is about none. */
+export const NO_NAMES: RowNames = {
+  ...{ cakes: '', finish: '', batter: '', load: '', dial: '' },
+  ...{ kneaded: false, layers: 1, brushed: '', filling: '' },
+};
+
+/** Bought as a paste. */
+const KNEADED = new Set<FinishWork['finish']['kind']>(['sugarpaste', 'marzipan']);
 
 /** Steps on small cakes that no longer stand in their tins. */
 const BY_PIECES = new Set<StepKind>(['top', 'pack']);
@@ -31,26 +41,37 @@ export function cakesText(step: Pick<Step, 'tiers' | 'kind'>, source: TimetableS
   return listInWords([...names, ...whole], source.words.and);
 }
 
+const tiersOf = ({ tiers }: Pick<Step, 'tiers'>, source: TimetableSource) =>
+  tiers.flatMap(({ orderId, tierId }) => source.tierOf(orderId, tierId) ?? []);
+
+/** Finishes of one use by name, from the inside out. */
+function usedText(use: FinishWork['use'], step: Step, source: TimetableSource): string {
+  const uses = tiersOf(step, source).flatMap(({ finishes }) => finishes.filter((each) => each.use === use));
+  const names = new Set(uses.map(({ finish }) => uncapitalised(finish.name)));
+  return listInWords([...names], source.words.and);
+}
+
 function finishOf(step: Step, source: TimetableSource) {
-  const uses = step.tiers.flatMap(({ orderId, tierId }) => source.tierOf(orderId, tierId)?.finishes ?? []);
+  const uses = tiersOf(step, source).flatMap(({ finishes }) => finishes);
   return uses.find(({ finish }) => finish.id === step.finishId)?.finish;
 }
 
 export function rowNames(step: Step, source: TimetableSource): RowNames {
   const { plan, kitchen, words } = source;
   const load = plan.loads.find(({ id }) => id === step.loadId);
-  const filled = step.tiers.some(({ orderId, tierId }) =>
-    source.tierOf(orderId, tierId)?.finishes.some(({ use }) => use === 'filling'),
-  );
+  const finish = finishOf(step, source);
   return {
     cakes: cakesText(step, source),
-    finish: uncapitalised(finishOf(step, source)?.name ?? ''),
+    finish: uncapitalised(finish?.name ?? ''),
     batter: uncapitalised(source.bowlfulOf(step.bowlfulId)?.name ?? ''),
     load: words.load(source.loadNumber(step.loadId)),
     dial:
       load === undefined
         ? ''
         : dialTextsOf(load.ovenC, kitchen.oven ?? PLAIN_OVEN, bakeWordsFor(kitchen.locale)).set,
-    filled,
+    kneaded: finish !== undefined && KNEADED.has(finish.kind),
+    layers: Math.max(1, ...tiersOf(step, source).map(({ layers }) => layers)),
+    brushed: usedText('brushed', step, source),
+    filling: usedText('filling', step, source),
   };
 }

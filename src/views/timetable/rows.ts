@@ -4,7 +4,7 @@ import type { OrderWork } from '../../compute/timeline/work.ts';
 import { formatDuration, type RowKind } from '../../wording/timetable/index.ts';
 import type { Figure } from '../figure.ts';
 import { clockText } from './local-clock.ts';
-import { cakesText, rowNames } from './row-names.ts';
+import { cakesText, NO_NAMES, rowNames } from './row-names.ts';
 import { isWait, notesOf } from './row-notes.ts';
 import type { TimetableRow } from './timetable.types.ts';
 import type { TimetableSource } from './timetable-input.ts';
@@ -107,7 +107,7 @@ function handOverRow(order: OrderWork, source: TimetableSource): TimetableRow {
     from: at,
     to: at,
     minutes: durationFigure(0),
-    what: words.what['hand-over']({ cakes: '', finish: '', batter: '', load: '', dial: '', filled: false }),
+    what: words.what['hand-over'](NO_NAMES),
     notes: [order.title],
     forText: order.reference,
     orderIds: [order.id],

@@ -3,11 +3,22 @@ import { monthName } from '../date.ts';
 import { numberInWords } from '../locales/english-numbers.ts';
 import { enGbBeside } from '../orders/en-gb-beside.ts';
 import { capitalised } from '../sentence-case.ts';
-import type { TimetableWords } from './timetable-words.ts';
+import type { RowNames, TimetableWords } from './timetable-words.ts';
 
 const two = (value: number): string => String(value).padStart(2, '0');
 const loadsOf = (count: number): string =>
   count === 1 ? 'one oven load' : `${numberInWords(count, 12)} oven loads`;
+
+/** 'Level and cut into three layers: eight-inch round; brush with sugar syrup; fill with raspberry jam'. */
+function builtText({ cakes, layers, brushed, filling }: RowNames): string {
+  const cut =
+    layers > 1 ? `Level and cut into ${numberInWords(layers, 12)} layers: ${cakes}` : `Level ${cakes}`;
+  return [
+    cut,
+    ...(brushed === '' ? [] : [`brush with ${brushed}`]),
+    ...(filling === '' ? [] : [`fill with ${filling}`]),
+  ].join('; ');
+}
 
 export const enGbTimetable: TimetableWords = {
   title: (orders) => `Timetable: ${orders}`,
@@ -17,7 +28,7 @@ export const enGbTimetable: TimetableWords = {
   clock: (minuteOfDay) => `${two(Math.floor(minuteOfDay / 60))}:${two(minuteOfDay % 60)}`,
   what: {
     shop: () => 'Shop',
-    'make-finish': ({ finish }) => `Make the ${finish}`,
+    'make-finish': ({ finish, kneaded }) => `${kneaded ? 'Knead' : 'Make'} the ${finish}`,
     'weigh-out': ({ batter, cakes }) => `Weigh out ${batter}; grease and line ${cakes}`,
     'oven-on': ({ dial }) => `Oven on, ${dial}`,
     mix: ({ batter }) => `Mix ${batter}`,
@@ -28,7 +39,7 @@ export const enGbTimetable: TimetableWords = {
     'oven-out': ({ cakes }) => `By now out of the oven: ${cakes}`,
     'turn-out': ({ cakes }) => `Turn out ${cakes}; wash the tins`,
     wrap: ({ cakes }) => `Wrap ${cakes}`,
-    build: ({ cakes, filled }) => `${filled ? 'Level, cut and fill' : 'Level and cut'} ${cakes}`,
+    build: builtText,
     'crumb-coat': ({ cakes, finish }) => `First coat of ${finish} on ${cakes}`,
     'final-coat': ({ cakes, finish }) => `Final coat of ${finish} on ${cakes}`,
     cover: ({ cakes, finish }) => `Cover ${cakes} with ${finish}`,

@@ -49,8 +49,13 @@ export interface RowNames {
   load: string;
   /** '140 °C fan'. */
   dial: string;
-  /** Whether anything goes between the layers. */
-  filled: boolean;
+  /** Bought ready and only worked until it is soft: sugarpaste, marzipan. */
+  kneaded: boolean;
+  /** Layers that a cake is cut into; 1: it is only levelled. */
+  layers: number;
+  /** What is brushed on, and what goes between, from the inside out; '' for nothing. */
+  brushed: string;
+  filling: string;
 }
 
 export interface TimetableWords {
