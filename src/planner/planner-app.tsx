@@ -23,6 +23,7 @@ import { SendPlan } from './parts/send-plan.tsx';
 import { TinShelf } from './parts/tin-shelf.tsx';
 import { Working } from './parts/working.tsx';
 import { Worktop } from './parts/worktop.tsx';
+import { addressSoon, dropAddress, writeOnLeaving } from './plan-address.ts';
 import { type PlanState, planFrom, planText } from './plan-state.ts';
 import { useOpenedKitchen } from './use-opened-kitchen.ts';
 
@@ -82,17 +83,24 @@ function Answer({ state, content, words, answer }: PartProps & { answer: Answere
   );
 }
 
-/** The plan of the address; a change is written back without a step in the way back. */
+/** The plan of the address; a change is written back, a moment behind. */
 function useAddress(mass: PlanState['mass']): [PlanState, (next: PlanState) => void] {
   const [state, setState] = useState(() => planFrom(location.hash, mass));
   useEffect(() => {
-    const follow = (): void => setState(planFrom(location.hash, mass));
+    const follow = (): void => {
+      dropAddress();
+      setState(planFrom(location.hash, mass));
+    };
+    const stop = writeOnLeaving();
     addEventListener('hashchange', follow);
-    return () => removeEventListener('hashchange', follow);
+    return () => {
+      stop();
+      removeEventListener('hashchange', follow);
+    };
   }, []);
   const change = (next: PlanState): void => {
     setState(next);
-    history.replaceState(null, '', `#${planText(next, mass)}`);
+    addressSoon(`#${planText(next, mass)}`);
   };
   return [state, change];
 }

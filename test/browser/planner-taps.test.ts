@@ -100,13 +100,29 @@ describe('with a phone in the hand', () => {
     await tin(page, 'Heart').tap();
     await tin(page, 'Loaf tin').tap();
     const before = await page.locator('.headline').textContent();
+    await page.waitForURL(/heart-8.*loaf-9-5/);
     const address = page.url();
     await page.getByRole('button', { name: 'Clear the plan' }).tap();
     expect(await page.locator('.headline').count()).toBe(0);
-    expect(page.url()).not.toContain('tins=');
+    await expect.poll(() => page.url()).not.toContain('tins=');
     await page.getByRole('button', { name: 'Bring the tins back' }).tap();
     expect(await page.locator('.headline').textContent()).toBe(before);
-    expect(page.url()).toBe(address);
+    await expect.poll(() => page.url()).toBe(address);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('keeps a change that was made at the very moment of leaving', async () => {
+    const { page, faults } = await openedPlanner(browser, '#tins=1+x+heart-8');
+    await page.evaluate((elsewhere) => {
+      document.querySelector<HTMLButtonElement>('.steps-of button:last-child')?.click();
+      location.assign(elsewhere);
+    }, fileAddress('tins.html'));
+    await page.waitForURL(/tins\.html/);
+    await page.goBack();
+    await page.waitForSelector('.headline');
+    expect(page.url()).toContain('tins=2+x+heart-8');
+    expect(await page.locator('.steps-of output').textContent()).toBe('2');
     expect(faults).toEqual([]);
     await page.context().close();
   });

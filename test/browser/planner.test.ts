@@ -47,7 +47,7 @@ describe('the planner', () => {
       const { page } = await opened(hash);
       await page.locator('.found button').first().click();
       await page.waitForSelector('.answer .headline');
-      expect(page.url()).toContain('tins=');
+      await expect.poll(() => page.url()).toContain('tins=');
       await page.context().close();
     }
   });

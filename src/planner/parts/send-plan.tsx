@@ -1,11 +1,13 @@
 /** Sends the plan: its address holds all of it, so a message with that address opens the same plan elsewhere. */
 import { useState } from 'preact/hooks';
 import type { PlannerWords } from '../../wording/planner/index.ts';
+import { writeAddress } from '../plan-address.ts';
 
 type Sent = 'not yet' | 'copied' | 'failed';
 
 /** The device's own way to share where it has one, else the address is copied. */
 async function send(title: string): Promise<Sent> {
+  writeAddress();
   const url = location.href;
   try {
     if (navigator.share !== undefined) {
