@@ -21,12 +21,16 @@ const some = (part: string, of: string, item: string, what: string, figure: Figu
 
 /** A cake or a dummy with its coats on, and what it stands on and in. */
 const coveredRecords = (
-  covered: Pick<OrderTier, 'coatedHeight' | 'coatedAcross' | 'board' | 'boxHeight' | 'ribbon' | 'weight'>,
+  covered: Pick<
+    OrderTier,
+    'coatedHeight' | 'coatedAcross' | 'board' | 'boxSide' | 'boxHeight' | 'ribbon' | 'weight'
+  >,
   one: (what: string, figure: Figure | null) => Record[],
 ): Record[] => [
   ...one('coated height', covered.coatedHeight),
   ...one('coated across', covered.coatedAcross),
   ...one('board', covered.board),
+  ...one('box across', covered.boxSide),
   ...one('box height', covered.boxHeight),
   ...one('ribbon', covered.ribbon),
   ...one('weight', covered.weight),

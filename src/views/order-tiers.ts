@@ -72,11 +72,16 @@ function placedView(one: TierFinish, tier: Covered, content: Content): TierFinis
 type Covered = Pick<PlannedTier, 'count'>;
 
 /** Board, box and ribbon of a cake or a dummy. */
-const aroundView = (tier: PlannedTier | PlannedDummy) => ({
+const aroundView = (tier: PlannedTier | PlannedDummy, { sheet }: OrderWords) => ({
   coatedHeight: heightFigure(tier.coatedHeightMm),
   coatedAcross: tier.coatedAcrossMm === null ? null : heightFigure(tier.coatedAcrossMm),
   board: tier.boardAcrossMm === null ? null : boardFigure(tier.boardAcrossMm),
   boxHeight: tier.boxHeightMm === null ? null : cutFigure(tier.boxHeightMm),
+  boxSide: tier.boardAcrossMm === null ? null : boardFigure(tier.boardAcrossMm),
+  boxText:
+    tier.boardAcrossMm === null || tier.boxHeightMm === null
+      ? null
+      : sheet.box(boardFigure(tier.boardAcrossMm).text, cutFigure(tier.boxHeightMm).text),
   ribbon: tier.ribbonMm === null ? null : cutFigure(tier.ribbonMm),
   weight: totalFigure(tier.weightGEach),
 });
@@ -141,7 +146,7 @@ function orderTier(
     bakes: bakesView(tier, own),
     layerHeight: heightFigure(tier.level.layerMm),
     level: levelView(tier, own),
-    ...aroundView(tier),
+    ...aroundView(tier, own),
     portions: tier.portionsEach === null ? null : countFigure(tier.portionsEach),
     inRings: tier.inRings === null ? null : countFigure(tier.inRings),
     bake: bakeView(tier, content, bakes),
@@ -166,7 +171,7 @@ export function orderDummies(planned: PlannedOrder, content: Content): OrderDumm
       id: dummyId(dummy.at),
       ...{ name, countedName: name, small: null },
       sizeText: tinSize(dummy.tin, wordsFor(locale)),
-      ...aroundView(dummy),
+      ...aroundView(dummy, own),
       finishes: dummy.finishes.map((one) => placedView(one, { count: 1 }, content)),
       supplyText: own.beside.supply[dummy.ask.supply],
     };

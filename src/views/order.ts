@@ -6,6 +6,7 @@ import type { PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
+import { LIFT_TWO_ABOVE_G } from '../domain/lifting.ts';
 import { isStacked } from '../domain/order.ts';
 import type { Warning } from '../domain/problem.ts';
 import { formatLength } from '../wording/length.ts';
@@ -17,9 +18,18 @@ import { uncapitalised } from '../wording/sentence-case.ts';
 import { stackWordsFor } from '../wording/stacks/index.ts';
 import type { Caution } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
-import type { DecisionView, HandOverView, KeepingView, OrderFact, OrderView } from './order.types.ts';
+import type {
+  DecisionView,
+  HandOverView,
+  KeepingView,
+  OrderDummy,
+  OrderFact,
+  OrderTier,
+  OrderView,
+} from './order.types.ts';
 import { orderAllergens } from './order-allergens.ts';
 import { batterViews, countFigure } from './order-batters.ts';
+import { onStackBoard } from './order-boards.ts';
 import { orderCostView, quoteView } from './order-cost.ts';
 import { orderFinishes } from './order-finishes.ts';
 import { handOverView } from './order-hand-over.ts';
@@ -71,8 +81,6 @@ function decisionsOf({ order }: PlannedOrder, words: OrderWords): DecisionView[]
   }));
 }
 
-const HEAVY_G = 8000;
-
 function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content: Content): Caution[] {
   const words = orderWordsFor(content.kitchen.locale);
   const { cautions } = words;
@@ -88,7 +96,9 @@ function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content:
       : []),
     ...(finishes.some(hasRawWhite) ? [{ code: 'raw-white', text: cautions.rawWhite }] : []),
     ...(stacked ? [{ code: 'supports', text: cautions.supports }] : []),
-    ...(stacked || weightG > HEAVY_G ? [{ code: 'heavy', text: cautions.heavy }] : []),
+    ...(stacked || weightG > LIFT_TWO_ABOVE_G
+      ? [{ code: 'heavy', text: cautions.heavy(formatNumber(LIFT_TWO_ABOVE_G / KG_G, 0)) }]
+      : []),
     ...(inedible.length === 0
       ? []
       : [{ code: 'inedible', text: cautions.inedible(listInWords(inedible.map(uncapitalised), and)) }]),
@@ -105,7 +115,7 @@ function dummyCautions(planned: PlannedOrder, words: OrderWords, and: string): C
   return [{ code: 'dummy', text: words.beside.dummyCaution(listInWords(names, and), hired) }];
 }
 
-/** Which of the order's batters the week mixes with others'. */
+/** Which of the order's batters the week plans with others'; their weights differ even where a bowl is the order's own. */
 function sharedText({ order }: PlannedOrder, week: PlannedWeek, { kitchen }: Content): string | null {
   const shared = week.mixes.filter(
     ({ tiers }) =>
@@ -143,9 +153,14 @@ export function orderView(
   const { kitchen } = content;
   const words = orderWordsFor(kitchen.locale);
   const handOver = handOverView(order, week, content);
-  const tiers = orderTiers(planned, content, bakes);
+  const stack = orderStack(planned, content.finishing);
+  const boarded = <T extends OrderTier | OrderDummy>(some: T[]): T[] =>
+    stack === null || stack === 'unknown-width'
+      ? some
+      : some.map((one) => onStackBoard(one, stack, order.travelsAssembled, content.finishing, words));
+  const tiers = boarded(orderTiers(planned, content, bakes));
   const allergens = orderAllergens(planned, content);
-  const dummies = orderDummies(planned, content);
+  const dummies = boarded(orderDummies(planned, content));
   const inedible = [
     ...order.extras.filter((extra) => extra.inedible).map(({ name }) => name),
     ...dummies.map(({ name }) => name),
@@ -154,7 +169,6 @@ export function orderView(
   const unpriced = shopping.lines.flatMap(({ name, usedMinor, material }) =>
     usedMinor === null && material === undefined ? [name.toLowerCase()] : [],
   );
-  const stack = orderStack(planned, content.finishing);
   const text = portionsText(planned, words);
   const head = { title: order.title, reference: order.reference };
   return {

@@ -61,7 +61,11 @@ export interface OrderTier {
   /** Null where nobody knows how wide the cake is, as for the lengths below. */
   coatedAcross: Figure | null;
   board: Figure | null;
+  /** Inside the box, across and high; null where the tier travels in the box of the one below it. */
+  boxSide: Figure | null;
   boxHeight: Figure | null;
+  /** The box in words. */
+  boxText: string | null;
   ribbon: Figure | null;
   /** One cake. */
   weight: Figure;
@@ -82,7 +86,9 @@ export interface OrderDummy
     | 'coatedHeight'
     | 'coatedAcross'
     | 'board'
+    | 'boxSide'
     | 'boxHeight'
+    | 'boxText'
     | 'ribbon'
     | 'weight'
     | 'finishes'

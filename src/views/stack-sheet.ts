@@ -4,6 +4,7 @@ import type { PlannedOrder } from '../compute/orders/planned-order.types.ts';
 import type { StackedTier } from '../compute/stacks/stack-plan.ts';
 import { TIER_STEP_MM } from '../compute/stacks/tier-stands.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
+import { LIFT_TWO_ABOVE_G } from '../domain/lifting.ts';
 import type { Warning } from '../domain/problem.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber } from '../wording/number.ts';
@@ -97,7 +98,10 @@ function factsOf(view: Omit<StackView, 'facts'>, inside: string, assembled: bool
 const cautionsOf = ({ cautions }: StackWords, inside: string, weightG: number): Caution[] => [
   { code: 'supports-not-food', text: cautions['supports-not-food'] },
   { code: 'tell-the-cutter', text: cautions['tell-the-cutter'](inside) },
-  { code: 'two-people-lift', text: cautions['two-people-lift'](kg(weightG)) },
+  {
+    code: 'two-people-lift',
+    text: cautions['two-people-lift'](kg(weightG), kg(LIFT_TWO_ABOVE_G), weightG > LIFT_TWO_ABOVE_G),
+  },
   { code: 'keep-level', text: cautions['keep-level'] },
   { code: 'warm-and-cold', text: cautions['warm-and-cold'] },
   { code: 'practice-first', text: cautions['practice-first'] },

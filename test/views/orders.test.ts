@@ -80,7 +80,7 @@ describe('the view of an order', () => {
     const [one] = ordersView({ ...content, ingredients }).orders;
     expect(one?.cost.notes).toEqual(['Without the price of butter: the cost is too low by as much.']);
     expect(one?.shopping.notes.join(' ')).toContain('No pack is known for butter');
-    expect(order('fair-trays').cost.notes).toEqual([]);
+    expect(order('fair-trays').cost.notes.join(' ')).toMatch(/^The drive is in the hours/);
     const bare = content.ingredients.map(({ packs: _, ...rest }) => rest);
     const [free] = ordersView({ ...content, ingredients: bare, costs: NO_COSTS }).orders;
     expect(free?.cost.notes.join(' ')).toContain('Nothing is priced yet');
@@ -122,6 +122,39 @@ describe('the view of an order', () => {
   it('leaves an open decision open', () => {
     const open = order('three-tiers-for-sixty').decisions.filter(({ answer }) => answer === null);
     expect(open.map(({ question }) => question)).toEqual(['Who takes the flowers off before cutting']);
+  });
+});
+
+describe('boards and boxes', () => {
+  it('are the same on the order sheet and in the stack, tier by tier', () => {
+    for (const id of ['three-tiers-for-sixty', 'square-and-round']) {
+      const { tiers, dummies, stack } = order(id);
+      const boards = [...tiers, ...dummies].flatMap((tier) => {
+        const stacked = stack?.tiers.find((one) => one.id === tier.id);
+        return stacked === undefined ? [] : [[tier.board?.text, stacked.board.across.text]];
+      });
+      expect(boards).toHaveLength(stack?.tiers.length ?? -1);
+      for (const [told, stands] of boards) expect(told).toBe(stands);
+    }
+  });
+
+  it('are one box where the stack travels put together, as high as the stack and the air above it', () => {
+    const { tiers, dummies, stack } = order('square-and-round');
+    const { boxHeightClearanceMm } = content.finishing;
+    const [lowest, ...above] = (stack?.tiers ?? []).map(({ id }) =>
+      [...tiers, ...dummies].find((one) => one.id === id),
+    );
+    expect(lowest?.boxHeight?.value).toBeCloseTo((stack?.height.value ?? 0) + boxHeightClearanceMm, 6);
+    expect(lowest?.boxSide).toEqual(lowest?.board);
+    expect(above.length).toBeGreaterThan(0);
+    for (const tier of above) expect(tier).toMatchObject({ boxHeight: null, boxText: 'same box' });
+  });
+
+  it('lets one person lift what weighs less than two people are asked for', () => {
+    const lift = order('three-tiers-for-sixty').stack?.cautions.find(
+      ({ code }) => code === 'two-people-lift',
+    );
+    expect(lift?.text).toMatch(/^One person can lift it, two above 8\u00a0kg/);
   });
 });
 

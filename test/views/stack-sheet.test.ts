@@ -34,8 +34,8 @@ describe('three tiers, worked by hand', () => {
     expect(values(view.tiers.map(({ across }) => across))).toEqual([274, 223.2, 172.4]);
     expect(view.tiers.map(({ standsOnText }) => standsOnText)).toEqual([
       'Drum, 14 in (35.6 cm), 12\u00a0mm thick',
-      'Card, 8 in (20.3 cm), 3\u00a0mm thick',
-      'Card, 6 in (15.2 cm), 3\u00a0mm thick',
+      'Card, 8.79 in (22.3 cm), 3\u00a0mm thick',
+      'Card, 6.79 in (17.2 cm), 3\u00a0mm thick',
     ]);
   });
 

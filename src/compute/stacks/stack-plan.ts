@@ -89,9 +89,11 @@ function stackedTier(
     lengthMm: quantiseMm(lengthMm),
     carriesG: quantiseG(onTopG),
   });
-  const bareMm = Math.max(tier.plan.widthMm, tier.plan.heightMm);
+  // A card is as wide as the tier with its coats on, so that nothing soft hangs over its edge.
   const [acrossMm, thicknessMm] =
-    index === 0 ? [boards.drumAcrossMm, boards.drumThicknessMm] : [bareMm, boards.cardThicknessMm];
+    index === 0
+      ? [boards.drumAcrossMm, boards.drumThicknessMm]
+      : [tier.coatedAcrossMm, boards.cardThicknessMm];
   return {
     name: tier.name,
     footMm: quantiseMm(foot),

@@ -121,7 +121,7 @@ export function boxTable(tiers: readonly (OrderTier | OrderDummy)[], sheet: Shee
         { heading: true, paragraphs: [paragraph(tier.countedName, look.name)] },
         cell(`${tier.coatedAcross?.text ?? '?'} × ${tier.coatedHeight.text}`),
         cell(tier.board?.text),
-        cell(tier.small?.boxesText ?? tier.boxHeight?.text),
+        cell(tier.small?.boxesText ?? tier.boxText ?? undefined),
         cell(tier.ribbon?.text),
       ],
     })),

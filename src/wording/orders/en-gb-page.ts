@@ -30,7 +30,7 @@ export const enGbPageWords: Pick<OrderWords, 'steps' | 'table' | 'page'> = {
     roll: 'Roll out to',
     coated: 'Across × high, mm',
     board: 'Board',
-    box: 'Box height',
+    box: 'Box inside: across × high',
     ribbon: 'Ribbon',
     weight: 'Weighs, g',
     portions: 'Portions',

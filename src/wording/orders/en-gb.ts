@@ -126,6 +126,9 @@ export const enGbOrders: OrderWords = {
     withBand: 'with the insulated band',
     finishMade: (name, grams) => `${name}, ${grams}\u00a0g`,
     rollTo: (size, grams) => `roll out ${grams}\u00a0g to ${size}`,
+    box: (side, height) => `${side} × ${height}`,
+    boxForAll: (side, height) => `${side} × ${height}, whole stack`,
+    boxShared: 'same box',
     openBy: (question, date) => `${question} (by ${date})`,
     code: 'This order on screen',
   },
@@ -149,7 +152,7 @@ export const enGbOrders: OrderWords = {
     cool: 'Cool cakes fully before they are wrapped, filled or boxed: warm cake sweats and spoils.',
     chilled:
       'Something in this order must be kept in the fridge, at 8 °C or below: say so at hand-over, and for how long it may stand out.',
-    heavy: 'A stack is heavy and top-heavy: lift from the bottom board, two people above 8 kg.',
+    heavy: (kg) => `Lift from the bottom board; two people lift what weighs more than ${kg}\u00a0kg.`,
     inedible: (names) => `Not food, and to be taken off before eating: ${names}.`,
     vat: 'VAT on cake and on what goes with it differs from place to place: check before the quote goes out.',
   },
@@ -171,7 +174,7 @@ export const enGbOrders: OrderWords = {
     orders: 'Orders of the week',
     toWeek: 'The whole week',
     sharedWith: (week, batters, orders) =>
-      `In week ${week} this is mixed together with ${orders}: ${batters}. Then weigh from the week sheet, and use these weights only where this order is made alone.`,
+      `In week ${week} this is planned together with ${orders}: ${batters}. Weigh from the week sheet; use these weights only where this order is made alone.`,
     sheetTitle: (week) => `Week sheet ${week}`,
     sheetLead:
       'Every bowl of the week as it is mixed, shared where orders share a batter. Days and hours stand on the day sheets.',

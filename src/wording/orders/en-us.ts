@@ -3,6 +3,7 @@ import { inAmerican } from '../american.ts';
 import { americanDate } from '../date.ts';
 import { enUsTimetable } from '../timetable/en-us.ts';
 import { withUsHeads } from '../us-heads.ts';
+import { usUnitsInSentence } from '../us-units.ts';
 import { enGbOrders } from './en-gb.ts';
 import type { OrderWords } from './order-words.ts';
 
@@ -41,7 +42,7 @@ export const enUsOrders: OrderWords = {
   },
   cautions: {
     ...gb.cautions,
-    heavy: gb.cautions.heavy.replace('8 kg', '18 lb'),
+    heavy: (kg) => usUnitsInSentence(gb.cautions.heavy(kg)),
     hot: 'Pans, racks and heating cores stay hot: dry cloths, both hands.',
     chilled:
       'Something in this order must be refrigerated, at 41 °F or below: say so at hand-over, and for how long it may stand out.',

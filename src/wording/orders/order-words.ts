@@ -83,6 +83,10 @@ export interface OrderWords {
     /** 'Raspberry jam, 368 g' */
     finishMade: (name: string, grams: string) => string;
     rollTo: (size: string, grams: string) => string;
+    /** Inside of a box: across × high. */
+    box: (side: string, height: string) => string;
+    boxForAll: (side: string, height: string) => string;
+    boxShared: string;
     openBy: (question: string, date: string) => string;
     code: string;
   };
@@ -175,7 +179,8 @@ export interface OrderWords {
     hot: string;
     cool: string;
     chilled: string;
-    heavy: string;
+    /** Takes the weight in kilograms above which two people lift. */
+    heavy: (kg: string) => string;
     inedible: (names: string) => string;
     vat: string;
   };

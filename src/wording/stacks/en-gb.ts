@@ -107,8 +107,8 @@ export const enGbStacks: StackWords = {
       'Supports, dowel, drum and cards are not food. Use only what is made for food contact; wash or wipe it first.',
     'tell-the-cutter': (inside) =>
       `Tell whoever cuts the cake, in writing, what is inside: ${inside}. Take it apart from the top, tier by tier, and count them all out before any of it is served.`,
-    'two-people-lift': (weight) =>
-      `Two people lift it, all hands under the drum: ${weight}\u00a0kg before boards and flowers, and it tips easily.`,
+    'two-people-lift': (weight, limit, isHeavy) =>
+      `${isHeavy ? `Two people lift it, as any cake above ${limit}\u00a0kg` : `One person can lift it, two above ${limit}\u00a0kg`}; all hands under the drum: ${weight}\u00a0kg before boards and flowers, and it tips easily.`,
     'keep-level':
       'Keep it level. In a car it stands on the flat floor, not on a seat, on a mat that grips, with nothing loose beside it; at the place, on a table that does not rock.',
     'warm-and-cold':

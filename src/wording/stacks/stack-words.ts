@@ -80,7 +80,7 @@ export interface StackWords {
     /** Takes the names of the dummies. */
     'dummy-tier': (names: readonly string[]) => string;
     'tell-the-cutter': (inside: string) => string;
-    'two-people-lift': (weight: string) => string;
+    'two-people-lift': (weight: string, limit: string, isHeavy: boolean) => string;
   };
   /** A tier that leaves too little of the one below, or reaches over it. */
   doesNotStand: (tier: string, below: string, stepMm: string) => string;

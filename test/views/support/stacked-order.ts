@@ -12,9 +12,9 @@ export type TierChange = Partial<
 
 /** Coats of 10 mm; 110, 100 and 90 mm high; 3,800, 2,500 and 1,400 g, bottom first; a drum of 14 in. */
 const BY_HAND: readonly TierChange[] = [
-  { coatedHeightMm: 110, builtHeightMm: 100, weightGEach: 3800 },
-  { coatedHeightMm: 100, builtHeightMm: 90, weightGEach: 2500 },
-  { coatedHeightMm: 90, builtHeightMm: 80, weightGEach: 1400 },
+  { coatedAcrossMm: 274, coatedHeightMm: 110, builtHeightMm: 100, weightGEach: 3800 },
+  { coatedAcrossMm: 223.2, coatedHeightMm: 100, builtHeightMm: 90, weightGEach: 2500 },
+  { coatedAcrossMm: 172.4, coatedHeightMm: 90, builtHeightMm: 80, weightGEach: 1400 },
 ];
 
 export interface StackedDemo {
