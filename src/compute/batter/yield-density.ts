@@ -81,12 +81,29 @@ function yielded({ bake, volumeMl }: Measured, gPerMl: number): ProvenYield {
   };
 }
 
+type Yielding = Pick<Recipe, 'provenBakes' | 'loggedFills'>;
+
+/** The last answer for some proven bakes: a long log takes milliseconds, and every mix of every order asks. */
+const known = new WeakMap<
+  Yielding['provenBakes'],
+  { fills: Yielding['loggedFills']; density: YieldDensity }
+>();
+
 /**
  * Yield density of a recipe in g/mL; null when it has no proven bake.
  * @example yieldDensity(sponge)?.gPerMl // 0.431
  */
-export function yieldDensity(recipe: Pick<Recipe, 'provenBakes' | 'loggedFills'>): YieldDensity | null {
-  if (recipe.provenBakes.length === 0) return null;
+export function yieldDensity(recipe: Yielding): YieldDensity | null {
+  const { provenBakes, loggedFills: fills } = recipe;
+  if (provenBakes.length === 0) return null;
+  const before = known.get(provenBakes);
+  if (before !== undefined && before.fills === fills) return before.density;
+  const density = jointDensity(recipe);
+  known.set(provenBakes, { fills, density });
+  return density;
+}
+
+function jointDensity(recipe: Yielding): YieldDensity {
   const proven = recipe.provenBakes.map((bake) => ({ ...measured(bake), weight: 1 }));
   const provenGPerMl = quantiseRatio(leastSquares(proven));
   const fills = (recipe.loggedFills ?? []).map((fill) => measured(asBake(fill)));
