@@ -98,5 +98,6 @@ it('the same timetable as CSV has a record a line', () => {
   const lines = timetableCsv(fair).trimEnd().split('\r\n');
   expect(lines).toHaveLength(1 + fair.days.flatMap(({ rows }) => rows).length);
   expect(lines[0]).toBe('date,from,to,minutes,hands_on,what,notes,order,oven_load,from_utc_minute');
-  expect(lines.at(-1)).toBe('2026-10-25,09:30,09:30,0,no,Hand over,Loaves for the fair,R-1044,,29882010');
+  expect(lines.at(-1)).toBe('2026-10-25,09:30,10:15,45,yes,Drive back,,R-1044,,29882010');
+  expect(lines.at(-2)).toBe('2026-10-25,09:30,09:30,0,no,Hand over,Loaves for the fair,R-1044,,29882010');
 });

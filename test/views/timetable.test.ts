@@ -38,7 +38,7 @@ describe('the timetable of a week', () => {
   it('shows the clock of the day even after it has gone back', () => {
     expect(view.days.map(({ clockNote }) => clockNote !== null)).toEqual([false, false, false, true]);
     const sunday = view.days.at(-1)?.rows ?? [];
-    expect(sunday.map(({ from }) => from)).toEqual(['08:00', '08:15', '09:00', '09:30']);
+    expect(sunday.map(({ from }) => from)).toEqual(['08:00', '08:15', '09:00', '09:30', '09:30']);
     expect(view.days.at(-1)?.bars.ticks[0]?.text).toBe('07:00');
   });
 
@@ -49,9 +49,17 @@ describe('the timetable of a week', () => {
   });
 
   it('keeps eggs and milk cold when they are weighed the evening before', () => {
-    const early = rows.find(({ kind, forText }) => kind === 'weigh-out' && forText === 'R-1043');
+    // A whisked sponge for a quarter past ten: mixed as the day begins, so weighed out as the one before ends.
+    const whisked = { method: 'whisked' as const, layers: 1, finishes: [] };
+    const tiers = BIRTHDAY.tiers.map((each) => ({ ...each, ...whisked }));
+    const asked = work({ ...BIRTHDAY, handOver: BIRTHDAY.handOver + 15, tiers });
+    const made = planWeek(asked, ROOM);
+    if (!made.ok) throw new Error('no plan');
+    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+    const alone = timetableView({ id: 'x', title: 'X', kitchen, work: asked, room: ROOM, plan: made.value });
+    const early = alone.days.flatMap((day) => day.rows).find(({ kind }) => kind === 'weigh-out');
     expect(early?.notes).toEqual([
-      'Mixed much later: eggs, milk and the like stay in the fridge until 07:05 on Friday.',
+      'Mixed much later: eggs, milk and the like stay in the fridge until 06:10 on Saturday.',
     ]);
   });
 
@@ -112,6 +120,7 @@ describe('the timetable of one order', () => {
   it('speaks American where the kitchen does', () => {
     const fair = sampleTimetable('fair', 'en-US');
     expect(fair.days[0]?.title).toBe('Thursday, October 22');
+    expect(fair.days.at(-1)?.rows.at(-1)?.what).toBe('Drive back');
     expect(fair.days.at(-1)?.rows.at(-1)?.from).toBe('9:30\u00a0am');
     expect(fair.days.flatMap((day) => day.rows).find(({ kind }) => kind === 'turn-out')?.what).toContain(
       'wash the pans',

@@ -117,7 +117,9 @@ export function leastSpan(
   awake: Awake,
   hands: number,
 ): LeastSpan {
-  const end = Math.max(...activities.map(({ deadline }) => (Number.isFinite(deadline) ? deadline : 0)));
+  // The span ends with the last hand-over; the way home is after it.
+  const before = activities.filter(({ parts }) => parts[0]?.kind !== 'drive-back');
+  const end = Math.max(...before.map(({ deadline }) => (Number.isFinite(deadline) ? deadline : 0)));
   const heads = leastHeads(activities, earlier);
   const handJobs = [
     ...jobsOf(activities, latest, heads, (part) => part.handsOn),

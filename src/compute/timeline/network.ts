@@ -5,7 +5,7 @@ import type { Activity, Next, Subject, Waiting } from './activity.types.ts';
 import { type BakeBlock, bakeBlock, type Load } from './bake-block.ts';
 import type { Batch, BatchBowlful } from './batches.ts';
 import type { StepKind } from './plan.types.ts';
-import { orderStages, restStages, type Stage, tierStages, waitOf } from './process.ts';
+import { driveBackMin, orderStages, restStages, type Stage, tierStages, waitOf } from './process.ts';
 import { bowlfulSubject, subjectOf } from './subjects.ts';
 import { cakesOf, type DummyWork, type FinishWork, type OrderWork, type WorkRoom } from './work.ts';
 
@@ -35,8 +35,8 @@ class Builder {
     options: Extra = {},
   ): number {
     const id = this.activities.length;
-    const { mixer = false, deadline = Number.POSITIVE_INFINITY } = options;
-    const part = { kind, subject, offset: 0, minutes, handsOn: true, mixer, awake: true, waits };
+    const { mixer = false, awake = true, deadline = Number.POSITIVE_INFINITY } = options;
+    const part = { kind, subject, offset: 0, minutes, handsOn: true, mixer, awake, waits };
     this.activities.push({ id, parts: [part], tails: [], holds: [], oven: null, minutes, next, deadline });
     return id;
   }
@@ -44,6 +44,8 @@ class Builder {
 
 interface Extra {
   mixer?: boolean;
+  /** Only in working hours; left out: yes. */
+  awake?: boolean;
   deadline?: Minute;
 }
 
@@ -58,21 +60,29 @@ interface OrderEnds {
 /** Everything that is covered and handed over, baked or not. */
 const coveredIn = ({ tiers, dummies = [] }: OrderWork): DummyWork[] => [...tiers, ...dummies];
 
-function subjectOfOrder(order: OrderWork, stage: Stage): Subject {
+function subjectOfOrder(order: OrderWork, finishId: Stage['finishId']): Subject {
   const tins = coveredIn(order).map((tier) => ({ order, tier, count: cakesOf(tier) }));
-  return { ...subjectOf(tins, null), finishId: stage.finishId };
+  return { ...subjectOf(tins, null), finishId };
+}
+
+/** Hands are on the wheel until they are home, after the working day too: a hand-over is not moved for it. */
+function addDriveBack(builder: Builder, order: OrderWork): Next | null {
+  const minutes = driveBackMin(order, builder.room.times);
+  if (minutes === 0) return null;
+  const options = { awake: false, deadline: order.handOver + minutes };
+  return after(builder.add('drive-back', subjectOfOrder(order, null), minutes, [], [], options));
 }
 
 /** From the hand-over backwards to each tier's first work after resting. */
 function addOrder(builder: Builder, order: OrderWork): OrderEnds {
   const { times } = builder.room;
   const deadline = { deadline: order.handOver };
-  let first: Next | null = null;
+  let first = addDriveBack(builder, order);
   for (const stage of orderStages(order, times).reverse()) {
     const next = first ? [{ ...first, waitMin: waitOf(stage.waits) }] : [];
     const id = builder.add(
       stage.kind,
-      subjectOfOrder(order, stage),
+      subjectOfOrder(order, stage.finishId),
       stage.minutes,
       stage.waits,
       next,

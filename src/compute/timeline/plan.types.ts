@@ -37,6 +37,7 @@ export const STEP_KINDS = [
   'pack',
   'deliver',
   'set-up',
+  'drive-back',
 ] as const;
 
 export type StepKind = (typeof STEP_KINDS)[number];

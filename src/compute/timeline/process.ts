@@ -114,6 +114,10 @@ export function orderStages(order: OrderWork, times: KitchenTimes): Stage[] {
   ];
 }
 
+/** Minutes on the road home after the hand-over, as long as the way there; none where the cake is fetched. */
+export const driveBackMin = ({ place }: OrderWork, { deliverMin }: KitchenTimes): number =>
+  place === 'collected' ? 0 : deliverMin;
+
 /** After turning out: cooling, then wrapping and resting where the method asks for it; small cakes do not rest. */
 export function restStages(tier: TierWork, cakes: number, times: KitchenTimes): Stage[] {
   const restMin = tier.small === undefined ? times.restMin[tier.method] : 0;

@@ -121,6 +121,9 @@ function handOverRow(order: OrderWork, source: TimetableSource): TimetableRow {
 export const isShown = (step: Step, { orders }: TimetableSource): boolean =>
   step.orderIds.some((id) => orders.some((order) => order.id === id));
 
+/** The way home begins when the cake has been handed over. */
+const homeward = ({ kind }: TimetableRow): number => (kind === 'drive-back' ? 1 : 0);
+
 /** Every line, earliest first. */
 export function timetableRows(source: TimetableSource): TimetableRow[] {
   const shown = source.plan.steps.filter((step) => isShown(step, source));
@@ -134,6 +137,6 @@ export function timetableRows(source: TimetableSource): TimetableRow[] {
   ];
   return rows
     .map((row, at) => ({ row, at }))
-    .sort((a, b) => a.row.fromMinute - b.row.fromMinute || a.at - b.at)
+    .sort((a, b) => a.row.fromMinute - b.row.fromMinute || homeward(a.row) - homeward(b.row) || a.at - b.at)
     .map(({ row }) => row);
 }

@@ -48,6 +48,7 @@ export const enGbTimetable: TimetableWords = {
     pack: () => 'Board, box and label',
     deliver: () => 'Drive to the place',
     'set-up': () => 'Set up',
+    'drive-back': () => 'Drive back',
     'hand-over': () => 'Hand over',
   },
   wait: {

@@ -25,6 +25,7 @@ export type RowKind =
   | 'pack'
   | 'deliver'
   | 'set-up'
+  | 'drive-back'
   | 'hand-over';
 
 export type WaitKind =

@@ -87,6 +87,8 @@ describe('the checker', () => {
     ['buttercream put on before it is made', 'early', () => withStep(BUTTERCREAM, move(60))],
     ['a cake handed over late', 'late', () => withStep(idOf('set-up', 'three-tiers'), move(10))],
     ['a stack nobody stacked', 'missing', () => without('stack')],
+    ['nobody drives home', 'missing', () => without('drive-back')],
+    ['home before the cake is set up', 'early', () => withStep(idOf('drive-back', 'three-tiers'), move(-60))],
     ['a cake left in its tin', 'missing', () => without('turn-out')],
     ['a hurried mix', 'lasts', () => withStep(idOf('mix', 'fair'), (step) => ({ ...step, to: step.to - 5 }))],
     ['a cake forgotten in the oven', 'bake', () => withStep(idOf('oven-out', 'fair'), move(30))],

@@ -143,8 +143,25 @@ export function orderFaults(asked: Asked): string[] {
       );
       at = step.to + wait;
     }
-    return [...faults, ...must(at <= order.handOver, `late: ${order.id} by ${at - order.handOver}`)];
+    return [
+      ...faults,
+      ...must(at <= order.handOver, `late: ${order.id} by ${at - order.handOver}`),
+      ...homeFaults(order, at, asked),
+    ];
   });
+}
+
+/** Whoever took a cake somewhere has to come back: as long as the way there, once all is done at the place. */
+function homeFaults(order: OrderWork, doneAt: number, { plan, room }: Asked): string[] {
+  const found = stepsOf(plan, 'drive-back', ({ orderIds }) => orderIds.includes(order.id));
+  const [home] = found;
+  if (found.length !== (order.place === 'collected' ? 0 : 1))
+    return [`missing: drive-back ${order.id}, found ${found.length}`];
+  if (home === undefined) return [];
+  return [
+    ...must(home.from >= doneAt, `early: ${home.id}`),
+    ...must(home.to - home.from === room.times.deliverMin, `lasts: ${home.id}`),
+  ];
 }
 
 /** One shopping trip before anything is weighed or made. */

@@ -77,9 +77,13 @@ export function sleepFaults({ plan, room }: Asked): string[] {
     room.calendar.days.some(
       ({ workFromMinute, workToMinute }) => workFromMinute <= from && to <= workToMinute,
     );
-  return plan.steps
-    .filter(({ kind }) => !WAITING.has(kind) || kind === 'bake' || kind === 'oven-on')
-    .flatMap(({ id, from, to }) => must(awake(from, to), `asleep: ${id}`));
+  return (
+    plan.steps
+      // A hand-over late in the day is driven home from after it.
+      .filter(({ kind }) => kind !== 'drive-back')
+      .filter(({ kind }) => !WAITING.has(kind) || kind === 'bake' || kind === 'oven-on')
+      .flatMap(({ id, from, to }) => must(awake(from, to), `asleep: ${id}`))
+  );
 }
 
 /** A tin is taken from its first batter until it is turned out and washed. */
