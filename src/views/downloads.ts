@@ -107,7 +107,7 @@ export function filesOfFinishing(id: string, files: readonly BuiltFile[]): Built
 /** Portions and cutting guides, prints first. */
 export function filesOfPortions(files: readonly BuiltFile[]): BuiltFile[] {
   return files
-    .filter(({ path }) => /^(print\/cutting-guides|data\/portions)\/[a-z-]+\.[a-z]+$/.test(path))
+    .filter(({ path }) => /^(print\/cutting-guides|data\/portions)\/[a-z0-9-]+\.[a-z]+$/.test(path))
     .sort(inOrder);
 }
 
