@@ -2,11 +2,15 @@
  * What the kitchen reckons its work, energy and packaging at, and the margin it asks. Rates may have fractions
  * of a minor unit; every line of a cost is rounded to a whole one before it is added.
  */
+
 import { type Currency, type Minor, POUNDS } from './money.ts';
+import type { Pack } from './pack.ts';
 
 /**
  * What one packaging line is counted by: once an order, for every cake or dummy tier in it, for every cutting cake,
- * for every small cake, or for every box of so many of them.
+ * for every small cake, or for every box of so many of them; or as the stack and the boxes are counted: drums and
+ * cards, supports and the dowel through all tiers, boxes for cakes, ribbon by the metre, tins to line, and drives
+ * to hand an order over: fuel and wear, which nobody shops for.
  */
 export type PackagingPer =
   | 'order'
@@ -15,7 +19,18 @@ export type PackagingPer =
   | 'small cake'
   | 'box of 6'
   | 'box of 12'
-  | 'box of 24';
+  | 'box of 24'
+  | MadeUpPer;
+/** Counted by how the order is made up, not by what it asks for. */
+export type MadeUpPer =
+  | 'drum'
+  | 'card'
+  | 'cake box'
+  | 'support'
+  | 'centre dowel'
+  | 'metre of ribbon'
+  | 'lined tin'
+  | 'drive';
 export const PACKAGING_PER: readonly PackagingPer[] = [
   'order',
   'cake',
@@ -24,12 +39,24 @@ export const PACKAGING_PER: readonly PackagingPer[] = [
   'box of 6',
   'box of 12',
   'box of 24',
+  'drum',
+  'card',
+  'cake box',
+  'support',
+  'centre dowel',
+  'metre of ribbon',
+  'lined tin',
+  'drive',
 ];
 
 export interface PackagingCost {
   name: string;
   eachMinor: Minor;
   per: PackagingPer;
+  /** How shops sell it, smallest first, sizes by count; left out: one by one, at `eachMinor`. */
+  packs?: Pack[];
+  /** How many there are; left out: none. */
+  onHand?: number;
 }
 
 export interface CostSettings {

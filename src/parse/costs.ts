@@ -1,12 +1,14 @@
 /** `currency` and `costs` in kitchen.yaml. What is left out costs nothing; nothing is charged unasked. */
 import { type CostSettings, NO_COSTS, PACKAGING_PER, type PackagingCost } from '../domain/costs.ts';
 import { CURRENCIES, type Currency } from '../domain/money.ts';
+import type { Pack } from '../domain/pack.ts';
 import type { Result } from '../domain/result.ts';
-import { refuse } from './problems.ts';
+import { error, refuse } from './problems.ts';
 import { quote } from './quote.ts';
 import { parseMoney, parseRate } from './units/money.ts';
 import { parseShare } from './units/share.ts';
 import { complete, type YamlReader } from './yaml/yaml-reader.ts';
+import type { YamlPath } from './yaml/yaml-source.ts';
 
 /** Above this a price is more than ten times its cost: somebody meant something else. */
 const MOST_MARGIN = 0.9;
@@ -34,6 +36,26 @@ function readCurrency(reader: YamlReader): Currency {
   return CURRENCIES.find((currency) => currency.code === code) ?? NO_COSTS.currency;
 }
 
+/** Sizes by count, smallest first; two of one size are refused. */
+function readPacks(reader: YamlReader, at: YamlPath, currency: Currency): Pick<PackagingCost, 'packs'> {
+  const packs: Pack[] = [];
+  for (let index = 0; index < reader.items(...at, 'packs'); index += 1) {
+    const path = [...at, 'packs', index] as const;
+    const size = reader.number(...path, 'size');
+    const whole = complete<Pack>({
+      size,
+      text: String(size ?? ''),
+      priceMinor: reader.parsed((text) => parseMoney(text, currency), ...path, 'price'),
+    });
+    if (whole === null) continue;
+    if (packs.some((one) => one.size === whole.size)) {
+      const message = `${quote(reader.text(...at, 'name') ?? '')} has two packs of one size`;
+      reader.report(error('pack-repeated', message, 'Keep the one that is bought.'), ...path, 'size');
+    } else packs.push(whole);
+  }
+  return packs.length === 0 ? {} : { packs: packs.sort((a, b) => a.size - b.size) };
+}
+
 function readPackaging(reader: YamlReader, currency: Currency): PackagingCost[] {
   const found: PackagingCost[] = [];
   for (let index = 0; index < reader.items('costs', 'packaging'); index += 1) {
@@ -43,7 +65,9 @@ function readPackaging(reader: YamlReader, currency: Currency): PackagingCost[] 
       eachMinor: reader.parsed((text) => parseMoney(text, currency), ...path, 'each'),
       per: reader.word(PACKAGING_PER, ...path, 'per'),
     });
-    if (whole !== null) found.push(whole);
+    const onHand = reader.number(...path, 'on_hand');
+    const packs = readPacks(reader, path, currency);
+    if (whole !== null) found.push({ ...whole, ...packs, ...(onHand === undefined ? {} : { onHand }) });
   }
   return found;
 }

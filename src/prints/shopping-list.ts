@@ -23,16 +23,16 @@ const PADDING_MM = 0.9;
 const head = (text: string): Paragraph[] => [paragraph(text, typeScale.columnHead)];
 const text = (words: string): Cell => ({ paragraphs: [paragraph(words, typeScale.figure)] });
 
-function buyTable(rows: readonly ShoppingRow[], { words, context }: Sheet): TableSpec {
+function buyTable(key: string, rows: readonly ShoppingRow[], { words, context }: Sheet): TableSpec {
   const { table: t, shopping } = words;
   return {
-    key: 'buy',
+    key,
     zebra: true,
     paddingMm: PADDING_MM,
     columns: [
       TICK_COLUMN,
       { heading: head(t.buy), align: 'left', narrowestMm: 44 },
-      { heading: head(t.ingredient), align: 'left', narrowestMm: 34 },
+      { heading: head(key === 'buy' ? t.ingredient : t.item), align: 'left', narrowestMm: 34 },
       { heading: head(t.needed), align: 'left', narrowestMm: 18 },
       { heading: head(t.onHand), align: 'left', narrowestMm: 18 },
       { heading: head(t.cost), align: 'right' },
@@ -59,12 +59,20 @@ interface Sheet {
 
 function blocks(view: ShoppingView, sheet: Sheet, cautionWord: string): Block[] {
   const { words } = sheet;
-  const [buy, have] = [view.rows.filter(({ buys }) => buys), view.rows.filter(({ buys }) => !buys)];
+  const food = view.rows.filter(({ buys, material }) => buys && !material);
+  const things = view.rows.filter(({ buys, material }) => buys && material);
+  const have = view.rows.filter(({ buys }) => !buys);
   const total = { spans: [{ text: `${words.shopping.total}: ${view.total.text}` }], type: BUY };
   return [
     heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
     textParagraph('lead', paragraph(view.lead, typeScale.body)),
-    ...(buy.length === 0 ? [] : [table(buyTable(buy, sheet))]),
+    ...(food.length === 0 ? [] : [table(buyTable('buy', food, sheet))]),
+    ...(things.length === 0
+      ? []
+      : [
+          heading(words.shopping.things, { level: 2, type: typeScale.entry }),
+          table(buyTable('things', things, sheet)),
+        ]),
     textParagraph('total', total, 3),
     ...(have.length === 0
       ? []

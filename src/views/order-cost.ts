@@ -65,13 +65,23 @@ function ovenText(
   return words.cost.ovenText(listInWords(texts, and), heatings, formatNumber(ovenKwh, 2));
 }
 
-/** Names of what has no price, or that nothing has. */
-function costNotes(cost: OrderCost, unpriced: readonly string[], { kitchen }: MoneyContent): string[] {
+/** Names of what has no price, or that nothing has; and a drive that is not charged. */
+function costNotes(
+  cost: OrderCost,
+  { jobs }: Effort,
+  unpriced: readonly string[],
+  { kitchen, costs }: MoneyContent,
+): string[] {
   const words = orderWordsFor(kitchen.locale);
   if (cost.costMinor === 0) return [words.cost.nothingPriced];
-  return unpriced.length === 0
-    ? []
-    : [words.cost.tooLow(listInWords(unpriced, wordsFor(kitchen.locale).and))];
+  const driveIsFree =
+    jobs.some(({ kind }) => kind === 'deliver') && !costs.packaging.some(({ per }) => per === 'drive');
+  return [
+    ...(unpriced.length === 0
+      ? []
+      : [words.cost.tooLow(listInWords(unpriced, wordsFor(kitchen.locale).and))]),
+    ...(driveIsFree ? [words.cost.driveNote] : []),
+  ];
 }
 
 /** What an order costs: for the baker only. `unpriced`: names of ingredients without a pack. */
@@ -95,7 +105,7 @@ export function orderCostView(
     ),
     price: money(cake?.netMinor ?? 0),
     margin: money(cost.marginMinor),
-    notes: costNotes(cost, unpriced, content),
+    notes: costNotes(cost, effort, unpriced, content),
     jobs: effort.jobs.map(({ kind, count, minutes: long }) => ({
       kind,
       name: words.cost.jobs[kind] ?? kind,

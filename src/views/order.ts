@@ -166,8 +166,8 @@ export function orderView(
     ...dummies.map(({ name }) => name),
   ];
   const sharesShelf = (together?.orders.length ?? 1) > 1;
-  const unpriced = shopping.lines.flatMap(({ name, usedMinor, material }) =>
-    usedMinor === null && material === undefined ? [name.toLowerCase()] : [],
+  const unpriced = shopping.lines.flatMap(({ name, usedMinor, unit }) =>
+    usedMinor === null && unit !== 'pieces' ? [name.toLowerCase()] : [],
   );
   const text = portionsText(planned, words);
   const head = { title: order.title, reference: order.reference };

@@ -1,10 +1,11 @@
 /** All orders of a kitchen worked out once for page, prints and data: planned, shopped for, timed and costed. */
 import { type OrderCost, orderCost } from '../compute/costs/order-cost.ts';
 import { type Effort, effortOf } from '../compute/costs/order-effort.ts';
-import { packagedPieces } from '../compute/costs/packaged-pieces.ts';
+import { orderPieces } from '../compute/costs/order-pieces.ts';
 import type { OrderContent } from '../compute/orders/order-content.ts';
 import { type PlannedOrder, planOrder } from '../compute/orders/plan-order.ts';
 import { mixesOfOrder, workOf } from '../compute/orders/work-of.ts';
+import { withPackaging } from '../compute/shopping/packaging-lines.ts';
 import { materialsOf, type ShoppingList, shoppingList } from '../compute/shopping/shopping-list.ts';
 import type { WeekPlan } from '../compute/timeline/plan.types.ts';
 import { planWeek as planTimetable } from '../compute/timeline/plan-week.ts';
@@ -51,21 +52,23 @@ function workedOrder(order: Order, content: Content, own: OrderContent): WorkedO
   const week = content.weeks.find(({ orderIds }) => orderIds.includes(order.id));
   if (week === undefined) throw new Error(`${order.id} is in no week.`);
   const effort = effortOf(workOf([planned], mixesOfOrder(planned)), { ...content, calendar: week.calendar });
-  const shopping = shoppingList(planned.uses, content.stock, content.ingredients, materialsOf([planned]));
+  const pieces = orderPieces(planned, content.finishing);
+  const food = shoppingList(planned.uses, content.stock, content.ingredients, materialsOf([planned]));
   const cost = orderCost(
     order.title,
     {
-      ingredients: shopping.lines.flatMap(({ name, usedMinor, material }) =>
+      ingredients: food.lines.flatMap(({ name, usedMinor, material }) =>
         material === undefined ? [{ name, usedMinor: usedMinor ?? 0 }] : [],
       ),
       materials: dummyCosts(planned, content),
-      pieces: packagedPieces(order),
+      pieces: pieces.counts,
       ovenKwh: effort.ovenKwh,
       handsOnMin: effort.handsOnMin,
       extras: [...order.extras, ...dummyHires(planned, content)],
     },
     content.costs,
   );
+  const shopping = withPackaging(food, content.costs.packaging, pieces);
   return { planned, week, shopping, effort, cost };
 }
 
@@ -80,7 +83,9 @@ function worked(content: Content): WorkedOrders {
     const planned = orders
       .filter(({ planned: { order } }) => week.orderIds.includes(order.id))
       .map((one) => one.planned);
-    const together = sound(planWeek(week, planned, { ...own, times: content.times, stock: content.stock }));
+    const together = sound(
+      planWeek(week, planned, { ...own, times: content.times, stock: content.stock, costs: content.costs }),
+    );
     const notBefore = startOfEdition(week.calendar, content.kitchen.edition);
     const room = {
       work: content.work,

@@ -13,6 +13,7 @@ import { tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
 import type { Figure } from './figure.ts';
 import { countFigure } from './figures.ts';
+import { boardFigure } from './finishing-figures.ts';
 import type { ShoppingRow, ShoppingView } from './shopping.types.ts';
 
 export const moneyFigure = (minor: number, currency: Currency): Figure => ({
@@ -50,18 +51,34 @@ function packFigures(pack: BoughtPack, line: ShoppingLine, input: RowInput): Sho
   return {
     count: countFigure(pack.count),
     size: amountFigure(pack.size, line, input),
-    sizeText: line.unit === 'eggs' ? words.shopping.eggsUnit(pack.text) : pack.text.replaceAll(' ', '\u00a0'),
+    sizeText:
+      line.unit === 'pieces'
+        ? words.shopping.packOf(pack.text)
+        : line.unit === 'eggs'
+          ? words.shopping.eggsUnit(pack.text)
+          : pack.text.replaceAll(' ', '\u00a0'),
     price: moneyFigure(pack.priceMinor, currency),
   };
 }
 
 /** A dummy tier is named by its size. */
-const nameOf = ({ material, name }: ShoppingLine, { words, sizes }: RowInput): string =>
-  material === undefined ? name : words.beside.dummyBought(tinSize(material.tin, sizes));
+function nameOf({ material, packaging, name }: ShoppingLine, { words, sizes, and }: RowInput): string {
+  if (material !== undefined) return words.beside.dummyBought(tinSize(material.tin, sizes));
+  const across = packaging?.acrossMm ?? [];
+  if (across.length === 0) return name;
+  return words.shopping.ofSizes(
+    name,
+    listInWords(
+      across.map((mm) => boardFigure(mm).text),
+      and,
+    ),
+  );
+}
 
 function buyText(line: ShoppingLine, packs: ShoppingRow['packs'], { words, and }: RowInput): string {
   if (line.missing === 0) return words.shopping.nothing;
-  if (line.unit === 'pieces') return shelfText(line.missing, line.unit, words);
+  if (line.unit === 'pieces' && packs.every(({ size }) => size.value === 1))
+    return shelfText(line.missing, line.unit, words);
   if (packs.length === 0) return shelfText(line.missing, line.unit, words);
   return listInWords(
     packs.map(({ count, sizeText }) => words.shopping.packs(count.value, sizeText)),
@@ -80,7 +97,7 @@ function shoppingRow(line: ShoppingLine, input: RowInput): ShoppingRow {
     buyText: buyText(line, packs, input),
     packs,
     buys: line.missing > 0,
-    material: line.material !== undefined,
+    material: line.material !== undefined || line.packaging !== undefined,
     cost: line.boughtMinor === null ? null : moneyFigure(line.boughtMinor, currency),
     left: amountFigure(line.left, line, input),
     used: line.usedMinor === null ? null : moneyFigure(line.usedMinor, currency),

@@ -3,7 +3,7 @@ import type { Caution, Figure, Named } from './figure.ts';
 
 export interface ShoppingRow {
   ingredient: Named;
-  /** No ingredient, but a thing: a dummy tier. */
+  /** No ingredient, but a thing: a dummy tier, a board, a box, a support. */
   material: boolean;
   needed: Figure;
   onHand: Figure;

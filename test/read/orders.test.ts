@@ -55,7 +55,7 @@ describe('orders of the demo', () => {
       margin: 0.2,
       roundUpToMinor: 50,
     });
-    expect(costs.packaging[0]).toEqual({ name: 'Cake box and drum', eachMinor: 460, per: 'order' });
+    expect(costs.packaging[0]).toEqual({ name: 'Cake drum', eachMinor: 260, per: 'drum' });
     const packs = (id: string) => ingredients.find((one) => one.id === id)?.packs;
     expect(packs('egg')).toEqual([
       { size: 6, text: '6', priceMinor: 175 },

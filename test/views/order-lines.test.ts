@@ -155,7 +155,7 @@ describe('a dummy', () => {
     expect(view?.stack?.placesAbout).toBe('No tier needs supports: dummies hold what stands on them.');
     expect(view?.stack?.steps.join(' ')).not.toContain('Prick');
     // Both are bought: things on the list, and costs under their own names.
-    const things = view?.shopping.rows.filter(({ material }) => material) ?? [];
+    const things = view?.shopping.rows.filter(({ ingredient }) => ingredient.name.startsWith('Dummy')) ?? [];
     expect(
       things.map(({ ingredient, buyText, cost, used }) => [ingredient.name, buyText, cost?.value, used]),
     ).toEqual([
@@ -165,7 +165,7 @@ describe('a dummy', () => {
     expect(view?.cost.rows.filter(({ kind }) => kind === 'materials').map(({ cost }) => cost.value)).toEqual([
       320, 320,
     ]);
-    expect(view?.cost.notes).toEqual([]);
+    expect(view?.cost.notes).toEqual([expect.stringMatching(/^The drive is in the hours/)]);
   });
 
   it('is a hire with VAT on the quote and no cake', () => {

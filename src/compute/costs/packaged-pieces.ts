@@ -2,16 +2,16 @@
  * How many boxes, cards and cases does an order take? Cakes and dummy tiers each stand on something; cutting cakes
  * are counted among the cakes and by themselves; small cakes by the piece and by the box, the last one part full.
  */
-import type { PackagingPer } from '../../domain/costs.ts';
+import type { MadeUpPer, PackagingPer } from '../../domain/costs.ts';
 import type { BoxSize, Order } from '../../domain/order.ts';
 
 const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);
 
-/** Every way of counting that packaging knows. */
+/** What the order as asked for says of them; what follows from its making up is counted with its plan. */
 export function packagedPieces({
   tiers,
   dummies = [],
-}: Pick<Order, 'tiers' | 'dummies'>): Record<PackagingPer, number> {
+}: Pick<Order, 'tiers' | 'dummies'>): Record<Exclude<PackagingPer, MadeUpPer>, number> {
   const counted = (which: (tier: Order['tiers'][number]) => boolean): number =>
     sum(tiers.filter(which).map(({ count }) => count));
   const boxes = (size: BoxSize): number =>

@@ -30,6 +30,8 @@ export interface ShoppingLine {
   unit: 'g' | 'eggs' | 'pieces';
   /** Set for what is no ingredient: a dummy tier, named by its form. */
   material?: Material;
+  /** Set for boards, boxes and supports: how wide each is, mm, widest first, where that matters and is known. */
+  packaging?: { acrossMm: number[] };
   needed: number;
   onHand: number;
   /** Missing: 0 when the shelf has enough. */

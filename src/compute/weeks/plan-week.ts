@@ -6,11 +6,13 @@ import type { Content } from '../../domain/content.ts';
 import type { OrderWeek } from '../../domain/order-week.ts';
 import { quantiseG } from '../../domain/quantise.ts';
 import { type Result, succeed } from '../../domain/result.ts';
+import { orderPieces, summedPieces } from '../costs/order-pieces.ts';
 import { summedUses, usesOf } from '../orders/ingredient-uses.ts';
 import type { OrderContent } from '../orders/order-content.ts';
 import type { IngredientUse, PlannedOrder } from '../orders/planned-order.types.ts';
 import { workOf } from '../orders/work-of.ts';
 import { eggNeed } from '../shopping/eggs-to-buy.ts';
+import { withPackaging } from '../shopping/packaging-lines.ts';
 import { materialsOf, type ShoppingList, shoppingList } from '../shopping/shopping-list.ts';
 import type { Work } from '../timeline/work.ts';
 import { type WeekMix, weekMixes } from './week-mixes.ts';
@@ -31,7 +33,7 @@ export interface PlannedWeek {
   work: Work;
 }
 
-export type WeekContent = OrderContent & Pick<Content, 'times' | 'stock' | 'ingredients'>;
+export type WeekContent = OrderContent & Pick<Content, 'times' | 'stock' | 'ingredients' | 'costs'>;
 
 type Mixed = Pick<WeekMix, 'mix'>;
 
@@ -59,7 +61,11 @@ export function planWeek(
     orders: [...orders],
     mixes: mixes.value,
     uses,
-    shopping: shoppingList(uses, content.stock, content.ingredients, materialsOf(orders)),
+    shopping: withPackaging(
+      shoppingList(uses, content.stock, content.ingredients, materialsOf(orders)),
+      content.costs.packaging,
+      summedPieces(orders.map((planned) => orderPieces(planned, content.finishing))),
+    ),
     surplusAloneG: surplusOf(alone),
     surplusG: surplusOf(mixes.value),
     eggsAlone: orders.reduce((sum, one) => sum + eggsOf(one.uses, content.ingredients), 0),

@@ -26,7 +26,26 @@ const costs = keys({
       keys({
         name: line('What it is', 'Cake box and board'),
         each: money('What one costs', '4.60'),
-        per: z.enum(PACKAGING_PER).meta({ description: 'Counted once an order, or for every cake' }),
+        per: z.enum(PACKAGING_PER).meta({
+          description:
+            'What it is counted by: once an order, for every cake, box or piece, or as the stack and its boards are counted',
+        }),
+        packs: z
+          .array(
+            keys({
+              size: z.int().min(1).max(10_000).meta({ description: 'How many are in it' }),
+              price: money('What the pack costs', '4.20'),
+            }),
+          )
+          .min(1)
+          .optional()
+          .meta({ description: 'Sizes it is bought in; left out: one by one' }),
+        on_hand: z
+          .int()
+          .min(0)
+          .max(100_000)
+          .optional()
+          .meta({ description: 'How many there are', default: 0 }),
       }),
     )
     .optional()

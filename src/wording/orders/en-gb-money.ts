@@ -34,6 +34,9 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
     packs: (count, size) => `${count} × ${size}`,
     total: 'Together',
     stocked: 'On the shelf already',
+    things: 'Boards, boxes and supports',
+    packOf: (count) => `pack of ${count}`,
+    ofSizes: (name, sizes) => `${name}, ${sizes} across`,
     piecesUnit: (count) => count,
     eggsUnit: (count) => (count === '1' ? '1 egg' : `${count} eggs`),
     unpriced: (names) =>
@@ -69,7 +72,10 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
       'Nothing is priced yet, so there is no quote: write ‘costs:’ in kitchen.yaml and ‘packs:’ in ingredients.yaml.',
     jobs: JOBS,
     workTitle: 'Hands-on time',
-    shopNote: 'Shopping serves the whole week and is part of the overhead.',
+    shopNote:
+      'Work and overhead are reckoned by these hours: hands-on in the kitchen, with the drive and setting up where there are any, without shopping. Shopping serves the whole week and is part of the overhead.',
+    driveNote:
+      'The drive is in the hours; its fuel and wear are not in this cost. Add ‘per: drive’ under ‘packaging:’ in kitchen.yaml, or charge a line under the order’s extras.',
   },
   quote: {
     title: 'Quote',

@@ -110,6 +110,11 @@ export interface OrderWords {
     packs: (count: number, size: string) => string;
     total: string;
     stocked: string;
+    /** What is no food. */
+    things: string;
+    /** 'pack of 25'; 'Cake card, 25.4 cm and 20.3 cm across' */
+    packOf: (count: string) => string;
+    ofSizes: (name: string, sizes: string) => string;
     eggsUnit: (count: string) => string;
     /** What is bought by the piece. */
     piecesUnit: (count: string) => string;
@@ -138,6 +143,8 @@ export interface OrderWords {
     jobs: Record<string, string>;
     workTitle: string;
     shopNote: string;
+    /** What the drive costs beyond its time. */
+    driveNote: string;
   };
   quote: {
     title: string;

@@ -22,6 +22,14 @@ const packaged = (changes: Partial<CostBasis['pieces']>): CostBasis['pieces'] =>
   'box of 6': 0,
   'box of 12': 0,
   'box of 24': 0,
+  drum: 0,
+  card: 0,
+  'cake box': 0,
+  support: 0,
+  'centre dowel': 0,
+  'metre of ribbon': 0,
+  'lined tin': 0,
+  drive: 0,
   ...changes,
 });
 

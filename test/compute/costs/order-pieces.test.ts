@@ -1,0 +1,89 @@
+/** Boards, boxes and supports of three orders of the demo, counted and added up by hand; prices are invented. */
+import { beforeAll, describe, expect, it } from 'vitest';
+import { orderCost } from '../../../src/compute/costs/order-cost.ts';
+import { type OrderPieces, orderPieces, summedPieces } from '../../../src/compute/costs/order-pieces.ts';
+import type { PlannedOrder } from '../../../src/compute/orders/planned-order.types.ts';
+import { withPackaging } from '../../../src/compute/shopping/packaging-lines.ts';
+import { shoppingList } from '../../../src/compute/shopping/shopping-list.ts';
+import type { Content } from '../../../src/domain/content.ts';
+import { orderNamed, plannedDemo } from '../orders/demo-orders.ts';
+
+let content: Content;
+let orders: PlannedOrder[];
+beforeAll(async () => {
+  ({ content, orders } = await plannedDemo());
+});
+
+const piecesOf = (id: string): OrderPieces => orderPieces(orderNamed(orders, id), content.finishing);
+
+/** What packaging costs an order, and what the shop takes for it. */
+function sums(pieces: OrderPieces): { costMinor: number; boughtMinor: number; buys: string[] } {
+  const { counts } = pieces;
+  const basis = { ingredients: [], materials: [], pieces: counts, ovenKwh: 0, handsOnMin: 0, extras: [] };
+  const cost = orderCost('Cake', basis, content.costs);
+  const list = withPackaging(shoppingList([], [], []), content.costs.packaging, pieces);
+  return {
+    costMinor: cost.costMinor,
+    boughtMinor: list.boughtMinor,
+    buys: list.lines.map(
+      ({ name, needed, onHand, packs }) =>
+        `${name} ${needed}-${onHand}: ${(packs ?? []).map(({ count, size }) => `${count}x${size}`).join(' ')}`,
+    ),
+  };
+}
+
+describe('boards, boxes and supports', () => {
+  it('three tiers carried apart: 2.60 + 2 × 0.65 + 3 × 2.00 + 8 × 0.25 + 1.20 + 3 × 0.30 + 3 × 0.05 = 14.15', () => {
+    const pieces = piecesOf('three-tiers-for-sixty');
+    // Four supports under the eight-inch tier and four under the six-inch; 893 + 734 + 574 mm of ribbon are 2.2 m.
+    expect(pieces.counts).toMatchObject({ drum: 1, card: 2, 'cake box': 3, support: 8, 'centre dowel': 1 });
+    expect(pieces.counts).toMatchObject({ 'metre of ribbon': 3, 'lined tin': 3, drive: 1 });
+    expect([pieces.drumsMm.length, pieces.cardsMm.length]).toEqual([1, 2]);
+    // 2.60 + 1.30 + 6.00 + 3.00 + 1.20 + 1.50: four supports are there, and paper for all tins.
+    expect(sums(pieces)).toEqual({
+      costMinor: 1415,
+      boughtMinor: 1560,
+      buys: [
+        'Cake drum 1-0: 1x1',
+        'Cake card 2-0: 2x1',
+        'Cake box 3-0: 3x1',
+        'Support 8-4: 1x12',
+        'Centre dowel 1-0: 1x1',
+        'Ribbon, by the metre 3-0: 1x5',
+        'Lining paper, sheet 3-10: ',
+      ],
+    });
+  });
+
+  it('trays and 24 cupcakes: 4 × 0.65 + 4 × 2.00 + 4 × 0.05 + 24 × 0.04 + 4 × 0.85 = 15.16, no drum, no supports', () => {
+    const pieces = piecesOf('fair-trays');
+    expect(pieces.counts).toMatchObject({ drum: 0, card: 4, 'small cake': 24, 'box of 6': 4, support: 0 });
+    // 2.60 + 8.00 + one pack of 60 cases for 2.40 + 3.40
+    expect(sums(pieces)).toMatchObject({ costMinor: 1516, boughtMinor: 1640 });
+  });
+
+  it('a stack put together in one box, its cutting cake in another: 2.60 + 3 × 0.65 + 2 × 2.00 + 7 × 0.25 + 1.20 + 2 × 0.30 + 3 × 0.05 = 12.25', () => {
+    const pieces = piecesOf('square-and-round');
+    // Four supports under the six-inch round, three under the four-inch dummy.
+    expect(pieces.counts).toMatchObject({ drum: 1, card: 3, 'cake box': 2, support: 7, 'centre dowel': 1 });
+    // 2.60 + 1.95 + 4.00 + 3.00 + 1.20 + 1.50
+    expect(sums(pieces)).toMatchObject({ costMinor: 1225, boughtMinor: 1425 });
+  });
+
+  it('adds orders up before packs are chosen: 8 + 7 supports less 4 on hand are one pack of 12', () => {
+    const both = summedPieces([piecesOf('three-tiers-for-sixty'), piecesOf('square-and-round')]);
+    expect(both.counts.support).toBe(15);
+    expect(sums(both).buys).toContain('Support 15-4: 1x12');
+    expect(both.cardsMm).toHaveLength(5);
+  });
+
+  it('a drive is costed and never shopped for', () => {
+    const packaging = [{ name: 'Fuel', eachMinor: 450, per: 'drive' } as const];
+    const pieces = piecesOf('three-tiers-for-sixty');
+    const list = withPackaging(shoppingList([], [], []), packaging, pieces);
+    expect(list.lines).toEqual([]);
+    const basis = { ingredients: [], materials: [], pieces: pieces.counts, ovenKwh: 0, handsOnMin: 0 };
+    expect(orderCost('Cake', { ...basis, extras: [] }, { ...content.costs, packaging }).costMinor).toBe(450);
+    expect(piecesOf('orange-birthday').counts.drive).toBe(0);
+  });
+});
