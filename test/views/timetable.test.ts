@@ -117,6 +117,36 @@ describe('the timetable of one order', () => {
     expect(fair.days[0]?.rows[0]).toMatchObject({ what: 'Shop', forText: 'R-1044' });
   });
 
+  it('tells its own oven loads among the week’s', () => {
+    expect(sampleTimetable('fair').loadsText).toBe('One oven load of the week’s three.');
+  });
+
+  it('stacks at the venue what travels in boxes, and puts on what goes with it', () => {
+    const boxed = work({ ...THREE_TIERS, travelsAssembled: false, putOn: ['Stand hire', 'Fresh flowers'] });
+    const made = planWeek(boxed, ROOM);
+    if (!made.ok) throw new Error('no plan');
+    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+    const { days } = timetableView({
+      id: 'x',
+      title: 'X',
+      kitchen,
+      work: boxed,
+      room: ROOM,
+      plan: made.value,
+    });
+    const setUp = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'set-up');
+    expect(setUp?.what).toBe('Set the supports, stack the tiers and set up');
+    expect(setUp?.notes).toEqual([
+      'Put on what goes with it, and say what is not eaten: stand hire and fresh flowers.',
+    ]);
+  });
+
+  it('names what stays in the fridge, and warns of nothing that is not in the order', () => {
+    const cold = (some: typeof view) => some.cautions.find(({ code }) => code === 'keep-chilled')?.text;
+    expect(cold(sampleTimetable('birthday'))).toMatch(/^Lemon-curd: in the fridge/);
+    expect(cold(sampleTimetable('fair'))).toBeUndefined();
+  });
+
   it('speaks American where the kitchen does', () => {
     const fair = sampleTimetable('fair', 'en-US');
     expect(fair.days[0]?.title).toBe('Thursday, October 22');

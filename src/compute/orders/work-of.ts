@@ -93,6 +93,7 @@ const dummyWork = (dummy: PlannedDummy): DummyWork => ({
 
 /** One order as work. */
 export function orderWork({ order, tiers, dummies }: PlannedOrder): OrderWork {
+  const putOn = order.extras.filter(({ inedible }) => inedible).map(({ name }) => name);
   return {
     id: order.id,
     title: order.title,
@@ -103,6 +104,7 @@ export function orderWork({ order, tiers, dummies }: PlannedOrder): OrderWork {
     travelsAssembled: order.travelsAssembled,
     tiers: tiers.map(tierWork),
     ...(dummies.length === 0 ? {} : { dummies: dummies.map(dummyWork) }),
+    ...(putOn.length === 0 ? {} : { putOn }),
   };
 }
 

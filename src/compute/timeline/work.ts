@@ -71,6 +71,8 @@ export interface OrderWork {
   tiers: TierWork[];
   /** Left out: none. */
   dummies?: DummyWork[];
+  /** What goes with it and is not eaten, by name: flowers, a stand. Left out: none. */
+  putOn?: string[];
 }
 
 /** Tins of one tier that are filled from a bowlful. */

@@ -1,7 +1,7 @@
 /** What a step is about, in words: cakes by their tins, finishes and batters by name. */
 
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
-import type { FinishWork } from '../../compute/timeline/work.ts';
+import { cakesOf, type FinishWork } from '../../compute/timeline/work.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import { bakeWordsFor } from '../../wording/bake/index.ts';
 import { listInWords } from '../../wording/list.ts';
@@ -13,7 +13,7 @@ import type { TimetableSource } from './timetable-input.ts';
 /** Names of nothing, for a line that is about none. */
 export const NO_NAMES: RowNames = {
   ...{ cakes: '', finish: '', batter: '', load: '', dial: '' },
-  ...{ kneaded: false, layers: 1, brushed: '', filling: '' },
+  ...{ kneaded: false, layers: 1, brushed: '', filling: '', stackedThere: false },
 };
 
 /** Bought as a paste. */
@@ -56,6 +56,13 @@ function finishOf(step: Step, source: TimetableSource) {
   return uses.find(({ finish }) => finish.id === step.finishId)?.finish;
 }
 
+function isStackedThere(orderId: string, { work }: TimetableSource): boolean {
+  const order = work.orders.find(({ id }) => id === orderId);
+  if (order === undefined || order.arrangement !== 'stacked' || order.travelsAssembled) return false;
+  const standing = order.tiers.filter(({ apart }) => apart !== true);
+  return standing.reduce((sum, tier) => sum + cakesOf(tier), order.dummies?.length ?? 0) > 1;
+}
+
 export function rowNames(step: Step, source: TimetableSource): RowNames {
   const { plan, kitchen, words } = source;
   const load = plan.loads.find(({ id }) => id === step.loadId);
@@ -73,5 +80,6 @@ export function rowNames(step: Step, source: TimetableSource): RowNames {
     layers: Math.max(1, ...tiersOf(step, source).map(({ layers }) => layers)),
     brushed: usedText('brushed', step, source),
     filling: usedText('filling', step, source),
+    stackedThere: step.orderIds.some((id) => isStackedThere(id, source)),
   };
 }

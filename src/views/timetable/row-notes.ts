@@ -1,7 +1,9 @@
 /** What stands below a line: what waits until when, what stays cold, where the places in the oven are. */
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
+import { listInWords } from '../../wording/list.ts';
 import { formatWholeGrams } from '../../wording/mass.ts';
 import { formatShare } from '../../wording/number.ts';
+import { uncapitalised } from '../../wording/sentence-case.ts';
 import type { WaitKind } from '../../wording/timetable/index.ts';
 import { untilText } from './local-clock.ts';
 import type { TimetableSource } from './timetable-input.ts';
@@ -82,6 +84,15 @@ function partNotes({ kind, share, bowlfulId, loadId }: Step, source: TimetableSo
   ];
 }
 
+/** Put on where the cake is set up; what is fetched or only handed in has it on before it is boxed. */
+function putOnNotes({ kind, orderIds }: Step, { work, words }: TimetableSource): string[] {
+  return work.orders.flatMap(({ id, place, putOn = [] }) => {
+    const isSetUp = place === 'set up at the venue' || place === 'sold at a stall';
+    if (putOn.length === 0 || kind !== (isSetUp ? 'set-up' : 'pack') || !orderIds.includes(id)) return [];
+    return [words.putOn(listInWords(putOn.map(uncapitalised), words.and))];
+  });
+}
+
 /** Notes of steps that make one line; `waits` are the waiting steps of the plan. */
 export function notesOf(group: readonly Step[], waits: readonly Step[], source: TimetableSource): string[] {
   const [step] = group;
@@ -91,6 +102,7 @@ export function notesOf(group: readonly Step[], waits: readonly Step[], source: 
     ...partNotes(step, source),
     ...coldNotes(step, source),
     ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
+    ...putOnNotes(step, source),
     ...(isLongBeforeMixing(step, source) ? [] : waitNotes(group, waits, source)),
   ];
 }

@@ -1,5 +1,7 @@
 /** The timetable of one order or of a week, day by day. */
 import type { CalendarDay } from '../../domain/calendar.ts';
+import { listInWords } from '../../wording/list.ts';
+import { uncapitalised } from '../../wording/sentence-case.ts';
 import { formatDuration } from '../../wording/timetable/index.ts';
 import type { Caution, Figure } from '../figure.ts';
 import { dayBars } from './day-bars.ts';
@@ -45,8 +47,12 @@ function boundText({ plan, words }: TimetableSource): string {
   return later <= 0 ? words.boundReached : words.bound(formatDuration(later));
 }
 
-function loadsText({ plan, words }: TimetableSource): string {
+function loadsText({ plan, words, orders }: TimetableSource): string {
   const { loads, leastLoads } = plan.bound;
+  const own = plan.loads.filter(({ tins }) =>
+    tins.some(({ orderId }) => orders.some(({ id }) => id === orderId)),
+  ).length;
+  if (own < loads) return words.loadsOfWeek(own, loads);
   return loads === leastLoads ? words.loadsProven(loads) : words.loadsBound(loads, leastLoads);
 }
 
@@ -54,14 +60,17 @@ const CHILLED_KINDS = new Set(['cream', 'curd']);
 
 function cautionsOf({ orders, words }: TimetableSource): Caution[] {
   const finishes = orders.flatMap(({ tiers }) => tiers.flatMap((tier) => tier.finishes));
-  const isChilled = finishes.some(({ finish }) => finish.chilled || CHILLED_KINDS.has(finish.kind));
+  const cold = finishes.filter(({ finish }) => finish.chilled || CHILLED_KINDS.has(finish.kind));
+  const coldNames = [...new Set(cold.map(({ finish }) => uncapitalised(finish.name)))];
   const isStacked = orders.some(({ arrangement, tiers }) => arrangement === 'stacked' && tiers.length > 1);
   const { hot, raw, cool, supports, chilled } = words.cautions;
   return [
     { code: 'raw-batter', text: raw },
     { code: 'hot-tins', text: hot },
     { code: 'cool-first', text: cool },
-    ...(isChilled ? [{ code: 'keep-chilled', text: chilled }] : []),
+    ...(coldNames.length > 0
+      ? [{ code: 'keep-chilled', text: chilled(listInWords(coldNames, words.and)) }]
+      : []),
     ...(isStacked ? [{ code: 'supports', text: supports }] : []),
   ];
 }

@@ -47,7 +47,8 @@ export const enGbTimetable: TimetableWords = {
     stack: () => 'Set the supports and stack the tiers',
     pack: () => 'Board, box and label',
     deliver: () => 'Drive to the place',
-    'set-up': () => 'Set up',
+    'set-up': ({ stackedThere }) =>
+      stackedThere ? 'Set the supports, stack the tiers and set up' : 'Set up',
     'drive-back': () => 'Drive back',
     'hand-over': () => 'Hand over',
   },
@@ -69,6 +70,7 @@ export const enGbTimetable: TimetableWords = {
   lookAt: (likely, by) => `Likely done at ${likely}, out by ${by}.`,
   keepCold: (until) => `Mixed much later: eggs, milk and the like stay in the fridge until ${until}.`,
   seePlan: (load) => `Places on the shelves: oven plan, ${load.toLowerCase()}.`,
+  putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,
   lead: (day, clock, handsOn, days, ovenOn) =>
     `Begin on ${day} at ${clock}. ${handsOn} of work by hand on ${days === 1 ? 'one day' : `${numberInWords(days, 12)} days`}, ${ovenOn} with cakes in the oven; the rest is waiting, and nights are free.`,
   daySummary: (handsOn, from, to) => `${handsOn} by hand, from ${from} to ${to}.`,
@@ -81,6 +83,7 @@ export const enGbTimetable: TimetableWords = {
   loadsProven: (loads) => `${capitalised(loadsOf(loads))}; fewer are not possible.`,
   loadsBound: (loads, least) =>
     `${capitalised(loadsOf(loads))}; no fewer were found, and fewer than ${numberInWords(least, 12)} are not possible.`,
+  loadsOfWeek: (own, all) => `${capitalised(loadsOf(own))} of the week’s ${numberInWords(all, 12)}.`,
   allOrders: 'all',
   small: enGbBeside.pieces,
   dummy: 'dummy tier',
@@ -136,7 +139,7 @@ export const enGbTimetable: TimetableWords = {
     cool: 'Cool cakes fully before they are wrapped, filled or boxed: warm cake sweats and spoils.',
     supports:
       'Supports and boards are not food: they must be made for food, and all come out before the cake is cut.',
-    chilled:
-      'Fresh cream, curd and the like stay in the fridge, at 8 °C or below, until they are used and after.',
+    chilled: (finishes) =>
+      `${capitalised(finishes)}: in the fridge, at 8 °C or below, from when it has cooled until it is used, and what is left after.`,
   },
 };

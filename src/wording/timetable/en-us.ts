@@ -46,7 +46,7 @@ export const enUsTimetable: TimetableWords = {
   cautions: {
     ...gb.cautions,
     hot: 'Pans, racks and heating cores stay hot: dry cloths, both hands, children away.',
-    chilled:
-      'Fresh cream, curd and the like stay refrigerated, at 41 °F or below, until they are used and after.',
+    chilled: (finishes) =>
+      gb.cautions.chilled(finishes).replace('in the fridge, at 8 °C', 'refrigerated, at 41 °F'),
   },
 };

@@ -57,6 +57,8 @@ export interface RowNames {
   /** What is brushed on, and what goes between, from the inside out; '' for nothing. */
   brushed: string;
   filling: string;
+  /** Tiers travel in boxes of their own and are stacked at the place. */
+  stackedThere: boolean;
 }
 
 export interface TimetableWords {
@@ -76,6 +78,8 @@ export interface TimetableWords {
   /** Weighed out long before it is mixed. */
   keepCold: (until: string) => string;
   seePlan: (load: string) => string;
+  /** What is not eaten and goes on or beside the cake. */
+  putOn: (names: string) => string;
   lead: (day: string, clock: string, handsOn: string, days: number, ovenOn: string) => string;
   daySummary: (handsOn: string, from: string, to: string) => string;
   dayWaiting: string;
@@ -85,6 +89,8 @@ export interface TimetableWords {
   boundReached: string;
   loadsProven: (loads: number) => string;
   loadsBound: (loads: number, least: number) => string;
+  /** Those of one order among the week's. */
+  loadsOfWeek: (own: number, all: number) => string;
   allOrders: string;
   /** '24 cupcakes'. */
   small: (pieces: number, kind: SmallKind) => string;
@@ -136,6 +142,6 @@ export interface TimetableWords {
     raw: string;
     cool: string;
     supports: string;
-    chilled: string;
+    chilled: (finishes: string) => string;
   };
 }
