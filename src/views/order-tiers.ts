@@ -23,27 +23,42 @@ import type { RecipeBakes } from './recipe-bakes.ts';
 
 const mm = (length: number): string => formatLength(length, 'mm');
 
-function useText({ finish, use }: TierFinish, damMm: number, { uses }: FinishingWords): string {
+function useText(
+  { finish, use, amount }: TierFinish,
+  { count, layers }: Covered,
+  damMm: number,
+  { uses }: FinishingWords,
+  { sheet }: OrderWords,
+): string {
   const { filling, coating, rolled, brushed } = finish.use;
   switch (use) {
-    case 'filling':
-      return uses.filling(mm(filling?.thicknessMm ?? 0));
+    case 'filling': {
+      const gaps = Math.max(1, layers - 1);
+      const eachG = quantiseG(amount.neededG / (count * gaps));
+      return sheet.filling(mm(filling?.thicknessMm ?? 0), layers, totalFigure(eachG).text);
+    }
     case 'coating': {
       const { crumbMm = 0, finalMm = 0 } = coating ?? {};
-      return uses.coating(crumbMm === 0 ? '' : mm(crumbMm), mm(finalMm));
+      return crumbMm === 0 ? uses.coating('', mm(finalMm)) : sheet.coats(mm(crumbMm), mm(finalMm));
     }
     case 'rolled':
       return uses.rolled(mm(rolled?.thicknessMm ?? 0));
     case 'brushed':
       return uses.brushed(`${formatNumber(brushed?.gPerCm2 ?? 0, 2)} g/cm²`);
     case 'dam':
-      return uses.dam(mm(damMm));
+      return sheet.dam(mm(damMm));
     case 'topping':
       return '';
   }
 }
 
-function finishView(one: TierFinish, damMm: number, words: FinishingWords): TierFinishView {
+function finishView(
+  one: TierFinish,
+  tier: Covered,
+  damMm: number,
+  words: FinishingWords,
+  own: OrderWords,
+): TierFinishView {
   const { finish, use, amount, colour } = one;
   const { sheet } = amount;
   const across = sheet === null ? '' : cutFigure(sheet.acrossMm).text;
@@ -53,7 +68,7 @@ function finishView(one: TierFinish, damMm: number, words: FinishingWords): Tier
     finish: { id: finish.id, name: finish.name },
     calledText: colour === undefined ? finish.name : `${finish.name}, ${colour}`,
     use,
-    useText: useText(one, damMm, words),
+    useText: useText(one, tier, damMm, words, own),
     on: totalFigure(amount.neededG),
     make: totalFigure(amount.makeG),
     sheetText: sheet === null ? null : rolled,
@@ -63,13 +78,14 @@ function finishView(one: TierFinish, damMm: number, words: FinishingWords): Tier
 /** What is on each small cake; all else by thickness. */
 function placedView(one: TierFinish, tier: Covered, content: Content): TierFinishView {
   const { kitchen, finishing } = content;
-  const view = finishView(one, finishing.damMm, finishingWordsFor(kitchen.locale));
+  const own = orderWordsFor(kitchen.locale);
+  const view = finishView(one, tier, finishing.damMm, finishingWordsFor(kitchen.locale), own);
   if (one.use !== 'topping') return view;
   const eachG = quantiseG(one.amount.neededG / tier.count);
-  return { ...view, useText: orderWordsFor(kitchen.locale).beside.topping(totalFigure(eachG).text) };
+  return { ...view, useText: own.beside.topping(totalFigure(eachG).text) };
 }
 
-type Covered = Pick<PlannedTier, 'count'>;
+type Covered = Pick<PlannedTier, 'count' | 'layers'>;
 
 /** Board, box and ribbon of a cake or a dummy. */
 const aroundView = (tier: PlannedTier | PlannedDummy, { sheet }: OrderWords) => ({
@@ -172,7 +188,7 @@ export function orderDummies(planned: PlannedOrder, content: Content): OrderDumm
       ...{ name, countedName: name, small: null },
       sizeText: tinSize(dummy.tin, wordsFor(locale)),
       ...aroundView(dummy, own),
-      finishes: dummy.finishes.map((one) => placedView(one, { count: 1 }, content)),
+      finishes: dummy.finishes.map((one) => placedView(one, { count: 1, layers: 1 }, content)),
       supplyText: own.beside.supply[dummy.ask.supply],
     };
   });

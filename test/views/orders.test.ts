@@ -240,3 +240,25 @@ describe('an order that cannot be finished in time', () => {
     expect(short.orders[0]?.batters.length).toBeGreaterThan(0);
   });
 });
+
+describe('what goes on a cake', () => {
+  it('says between how many layers, and gives what the layers get together', () => {
+    const [bottom] = order('three-tiers-for-sixty').tiers;
+    const filling = bottom?.finishes.find(({ use }) => use === 'filling');
+    const [, layers = '', grams = ''] = /between (\w+) layers, ([\d,]+)/.exec(filling?.useText ?? '') ?? [];
+    expect(layers).toBe(['none', 'one', 'two', 'three', 'four'][bottom?.layers.value ?? 0]);
+    const gaps = (bottom?.layers.value ?? 0) - 1;
+    // Each is rounded to the gram.
+    const together = Number(grams.replace(',', '')) * gaps;
+    expect(Math.abs(together - (filling?.on.value ?? 0))).toBeLessThanOrEqual(gaps);
+  });
+
+  it('tells what a dam is and which coat comes first', () => {
+    const texts = view.orders.flatMap(({ tiers }) => tiers.flatMap(({ finishes }) => finishes));
+    const dam = texts.find(({ use }) => use === 'dam');
+    expect(dam?.useText).toMatch(/^Dam: a bead of .* to hold the filling in$/);
+    expect(texts.filter(({ use }) => use === 'coating').map(({ useText }) => useText)).toContainEqual(
+      expect.stringMatching(/^Crumb coat, .*; then /),
+    );
+  });
+});

@@ -1,6 +1,7 @@
 /**
  * Text broken into lines by measured widths: greedy, no hyphenation, breaking after spaces, hyphens and dashes and
- * never at a no-break space. A word wider than the line is cut between letters rather than run off the sheet.
+ * never at a no-break space or within a reference such as R-1042. A word wider than the line is cut between letters
+ * rather than run off the sheet.
  */
 import type { FontRole, Palette } from '../../domain/house-style.ts';
 import { remembered } from './remembered.ts';
@@ -43,7 +44,7 @@ type Pen = Omit<LinePiece, 'text' | 'xMm'>;
 
 export const paragraph = (text: string, type: TypeStyle): Paragraph => ({ spans: [{ text }], type });
 
-const wordPattern = /[^ \-–—/]*(?:[ \-–—/]+|$)/g;
+const wordPattern = /(?:[^ \-–—/]|(?<=\b[A-Z])-(?=\d))*(?:[ \-–—/]+|$)/g;
 
 function measured(text: string, font: FontRole, type: TypeStyle, metrics: Metrics): Word {
   const width = (part: string) => metrics.widthMm(part, font, type.sizePt, type.tabular);

@@ -126,6 +126,12 @@ export const enGbOrders: OrderWords = {
     withBand: 'with the insulated band',
     finishMade: (name, grams) => `${name}, ${grams}\u00a0g`,
     rollTo: (size, grams) => `roll out ${grams}\u00a0g to ${size}`,
+    filling: (thickness, layers, gramsEach) =>
+      layers < 2
+        ? `Filling, ${thickness}`
+        : `Filling, ${thickness} between ${number(layers)} layers, ${gramsEach}\u00a0g${layers === 2 ? '' : ' each time'}`,
+    coats: (crumb, final) => `Crumb coat, ${crumb}; then ${final}`,
+    dam: (bead) => `Dam: a bead of ${bead} round each layer’s edge, to hold the filling in`,
     box: (side, height) => `${side} × ${height}`,
     boxForAll: (side, height) => `${side} × ${height}, whole stack`,
     boxShared: 'same box',

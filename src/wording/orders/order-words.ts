@@ -83,6 +83,10 @@ export interface OrderWords {
     /** 'Raspberry jam, 368 g' */
     finishMade: (name: string, grams: string) => string;
     rollTo: (size: string, grams: string) => string;
+    /** Takes the grams between two layers of one cake. */
+    filling: (thickness: string, layers: number, gramsEach: string) => string;
+    coats: (crumb: string, final: string) => string;
+    dam: (bead: string) => string;
     /** Inside of a box: across × high. */
     box: (side: string, height: string) => string;
     boxForAll: (side: string, height: string) => string;
