@@ -7,7 +7,7 @@ import type { StackView } from '../../../src/views/stack-sheet.types.ts';
 import { orderNamed, plannedDemo } from '../../compute/orders/demo-orders.ts';
 
 export type TierChange = Partial<
-  Pick<PlannedTier, 'tin' | 'coatedHeightMm' | 'builtHeightMm' | 'weightGEach'>
+  Pick<PlannedTier, 'tin' | 'coatedAcrossMm' | 'coatedHeightMm' | 'builtHeightMm' | 'weightGEach'>
 >;
 
 /** Coats of 10 mm; 110, 100 and 90 mm high; 3,800, 2,500 and 1,400 g, bottom first; a drum of 14 in. */
