@@ -19,6 +19,10 @@ export interface OrderPieces {
 
 const MM_PER_M = 1000;
 
+type Counts = OrderPieces['counts'];
+
+const NO_COUNTS = Object.fromEntries(PACKAGING_PER.map((per) => [per, 0])) as Counts;
+
 const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);
 
 type Standing = Pick<
@@ -100,21 +104,14 @@ export function orderPieces(
   };
 }
 
-/** What some orders take together. */
+/** What some orders take together; nothing where there are none. */
 export function summedPieces(all: readonly OrderPieces[]): OrderPieces {
-  const [first, ...rest] = all;
-  if (first === undefined) throw new Error('No orders to count for.');
-  return rest.reduce(
-    (sumOf, one) => ({
-      counts: bothCounts(sumOf.counts, one.counts),
-      drumsMm: [...sumOf.drumsMm, ...one.drumsMm],
-      cardsMm: [...sumOf.cardsMm, ...one.cardsMm],
-    }),
-    first,
-  );
+  return {
+    counts: all.reduce((both, { counts }) => bothCounts(both, counts), NO_COUNTS),
+    drumsMm: all.flatMap(({ drumsMm }) => drumsMm),
+    cardsMm: all.flatMap(({ cardsMm }) => cardsMm),
+  };
 }
-
-type Counts = OrderPieces['counts'];
 
 function bothCounts(a: Counts, b: Counts): Counts {
   const both = { ...a };

@@ -9,9 +9,10 @@ import type { Placed } from './activity.types.ts';
 import type { Awake } from './awake.ts';
 import { earlierOnes, placeBackwards } from './backwards.ts';
 import { leastHeads, leastSpan } from './bound.ts';
+import { withEarlyWraps } from './early-wraps.ts';
 import type { Network } from './network.ts';
 import { overdueOf } from './overdue.ts';
-import { resources } from './place-activity.ts';
+import { type Resources, resources } from './place-activity.ts';
 import { stuckProblem } from './plan-problems.ts';
 import { pressingRules } from './pressing.ts';
 import type { Work, WorkRoom } from './work.ts';
@@ -27,6 +28,8 @@ interface Worth {
 
 interface Pass {
   placed: Placed[];
+  /** What it takes of hands, mixer, oven and tins. */
+  free: Resources;
   worth: Worth;
   /** How much each activity pressed. */
   pressing: number[];
@@ -71,7 +74,8 @@ export function bestPass(
   let best: Pass | null = null;
   let stuck: Problem | null = null;
   const tryIt = (pressing: number[]): void => {
-    const pass = placeBackwards(activities, earlier, pressing, fresh(), fresh);
+    const free = fresh();
+    const pass = placeBackwards(activities, earlier, pressing, free, fresh);
     if (!pass.ok) {
       stuck ??= stuckProblem(pass.stuck, work, room);
       return;
@@ -83,7 +87,7 @@ export function bestPass(
       begin: Math.min(...placed.map(({ start }) => start)),
       fresh: network.loads.reduce((sum, { activity }) => sum + (placed[activity]?.start ?? 0), 0),
     };
-    if (best === null || isBetter(worth, best.worth)) best = { placed, worth, pressing, late };
+    if (best === null || isBetter(worth, best.worth)) best = { placed, free, worth, pressing, late };
   };
   const found = (): Pass | null => best;
   const isDone = (): boolean => {
@@ -102,5 +106,6 @@ export function bestPass(
   }
   const kept = found();
   if (kept === null) return fail(...(stuck === null ? [] : [stuck]));
-  return succeed({ placed: kept.placed, least, spanMin: end - kept.worth.begin });
+  const placed = withEarlyWraps(activities, earlier, kept.placed, kept.free);
+  return succeed({ placed, least, spanMin: end - kept.worth.begin });
 }

@@ -53,3 +53,16 @@ export function book(lanes: readonly Lane[], count: number, from: Minute, to: Mi
     lane.to.splice(at, 0, to);
   }
 }
+
+/** Frees a stretch that was booked in one of the lanes. */
+export function release(lanes: readonly Lane[], from: Minute, to: Minute): void {
+  if (to <= from) return;
+  for (const lane of lanes) {
+    const at = lane.from.indexOf(from);
+    if (at < 0 || lane.to[at] !== to) continue;
+    lane.from.splice(at, 1);
+    lane.to.splice(at, 1);
+    return;
+  }
+  throw new Error(`nothing booked from ${from} to ${to}`);
+}

@@ -35,6 +35,7 @@ const MOST_MOVES = 20_000;
 /** Work begins at full five minutes: nobody reads 14:57 off a kitchen clock. */
 const GRID_MIN = 5;
 const onGrid = (minute: Minute): Minute => Math.floor(minute / GRID_MIN) * GRID_MIN;
+export const nextOnGrid = (minute: Minute): Minute => Math.ceil(minute / GRID_MIN) * GRID_MIN;
 
 /** Null when the days of the calendar do not hold it. */
 export function latestPlace(activity: Activity, limits: Limits, free: Resources): Placed | null {

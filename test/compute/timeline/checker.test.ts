@@ -83,6 +83,7 @@ describe('the checker', () => {
     ],
     ['weighing out before the shopping', 'early', () => withStep('shop-1', move(2 * 1440))],
     ['a cake filled while warm', 'early', () => withStep(idOf('wrap', 'three-tiers'), move(-60))],
+    ['a cold cake left bare', 'bare', () => withStep(idOf('wrap', 'three-tiers'), move(5 * 60))],
     ['a coat on an unsettled cake', 'early', () => withStep(idOf('crumb-coat', 'birthday'), move(-12 * 60))],
     ['buttercream put on before it is made', 'early', () => withStep(BUTTERCREAM, move(60))],
     ['a cake handed over late', 'late', () => withStep(idOf('set-up', 'three-tiers'), move(10))],

@@ -5,8 +5,24 @@ import { type Asked, isFor, must, orderWork, stepsOf, tierWork } from './needed-
 
 const DAY = 1440;
 
+/** A cold cake is not left bare while one pair of hands has time to wrap it; judged where there is one pair. */
+function bareFaults(wrapped: Step, cooled: number, { plan, room }: Asked): string[] {
+  if (room.work.hands > 1) return [];
+  const minutes = wrapped.to - wrapped.from;
+  const busy = plan.steps.filter(({ handsOn, id }) => handsOn && id !== wrapped.id);
+  for (let at = Math.ceil(cooled / 5) * 5; at < wrapped.from; at += 5) {
+    const isAwake = room.calendar.days.some(
+      ({ workFromMinute, workToMinute }) => workFromMinute <= at && at + minutes <= workToMinute,
+    );
+    if (isAwake && busy.every(({ from, to }) => to <= at || from >= at + minutes))
+      return [`bare: ${wrapped.id} might be wrapped ${wrapped.from - at} min sooner`];
+  }
+  return [];
+}
+
 /** When all cakes of a tier may first be worked on; null with faults when they never may. */
-function restedAt(order: OrderWork, tier: TierWork, { plan, room }: Asked): { at: number; faults: string[] } {
+function restedAt(order: OrderWork, tier: TierWork, asked: Asked): { at: number; faults: string[] } {
+  const { plan, room } = asked;
   const { times } = room;
   const loads = plan.loads.filter(({ tins }) =>
     tins.some((tin) => tin.orderId === order.id && tin.tierId === tier.id),
@@ -34,6 +50,7 @@ function restedAt(order: OrderWork, tier: TierWork, { plan, room }: Asked): { at
     faults.push(
       ...must(wrapped.from >= cooled, `early: ${wrapped.id}`),
       ...must(wrapped.to - wrapped.from === times.wrapMin * count, `lasts: ${wrapped.id}`),
+      ...bareFaults(wrapped, cooled, asked),
     );
     return { at: wrapped.to + times.restMin[tier.method], faults };
   });
