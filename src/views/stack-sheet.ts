@@ -95,7 +95,20 @@ function factsOf(view: Omit<StackView, 'facts'>, inside: string, assembled: bool
   ];
 }
 
-const cautionsOf = ({ cautions }: StackWords, inside: string, weightG: number): Caution[] => [
+/** As labels have it: nothing under a rolled sheet goes into a fridge. */
+function warmth(parts: OrderStack['parts']): 'warm-and-cold' | 'warm-under-sheet' | 'warm-and-mixed' {
+  const cakes = parts.filter((part) => !isDummyPart(part));
+  const sheeted = cakes.filter(({ finishes }) => finishes.some(({ use }) => use === 'rolled')).length;
+  if (sheeted === 0) return 'warm-and-cold';
+  return sheeted === cakes.length ? 'warm-under-sheet' : 'warm-and-mixed';
+}
+
+const cautionsOf = (
+  { cautions }: StackWords,
+  inside: string,
+  weightG: number,
+  warm: ReturnType<typeof warmth>,
+): Caution[] => [
   { code: 'supports-not-food', text: cautions['supports-not-food'] },
   { code: 'tell-the-cutter', text: cautions['tell-the-cutter'](inside) },
   {
@@ -103,7 +116,7 @@ const cautionsOf = ({ cautions }: StackWords, inside: string, weightG: number): 
     text: cautions['two-people-lift'](kg(weightG), kg(LIFT_TWO_ABOVE_G), weightG > LIFT_TWO_ABOVE_G),
   },
   { code: 'keep-level', text: cautions['keep-level'] },
-  { code: 'warm-and-cold', text: cautions['warm-and-cold'] },
+  { code: warm, text: cautions[warm] },
   { code: 'practice-first', text: cautions['practice-first'] },
 ];
 
@@ -148,7 +161,10 @@ export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: 
       ...{ hasDummy, hasSupports, hasDowel: stack.dowel !== null },
       travelsAssembled: order.travelsAssembled,
     }),
-    cautions: [...dummyCautions(tiers, words), ...cautionsOf(words, inside, stack.totalWeightG)],
+    cautions: [
+      ...dummyCautions(tiers, words),
+      ...cautionsOf(words, inside, stack.totalWeightG, warmth(stack.parts)),
+    ],
     warnings: warningsOf(tiers, words),
     picture: stackPicture(order.title, stack, tiers, words),
   };

@@ -32,6 +32,17 @@ it('every finish of every order of the demo is made or kneaded in a step, and na
   expect(seen).toBeGreaterThan(10);
 });
 
+it('a cutting cake is told from a tier of the same tin', () => {
+  const lines = weeks.flatMap(({ planned, room, plan }) => {
+    const kitchen = { name: 'Test', edition: '2026-11-01', locale: 'en-GB' as const };
+    if (!plan.ok) return [];
+    const asked = { id: 'week', title: 'Week', kitchen, work: planned.work, room, plan: plan.value };
+    return timetableView(asked).days.flatMap((day) => day.rows.map(({ what }) => what));
+  });
+  expect(lines.filter((what) => what.includes('eight-inch square (cutting cake)')).length).toBeGreaterThan(3);
+  expect(lines.some((what) => /eight-inch square(?! \(cutting)/.test(what))).toBe(true);
+});
+
 it('every week of the demo has a timetable without fault, close to its bound', () => {
   expect(weeks.length).toBeGreaterThan(1);
   for (const { planned, room, plan } of weeks) {

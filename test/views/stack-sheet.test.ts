@@ -83,10 +83,24 @@ describe('three tiers, worked by hand', () => {
       'tell-the-cutter',
       'two-people-lift',
       'keep-level',
-      'warm-and-cold',
+      'warm-under-sheet',
       'practice-first',
     ]);
     expect(view.facts.find(({ id }) => id === 'weight')?.text).toContain('flowers are not weighed');
+  });
+
+  it('keep out of the fridge what is under sugarpaste, as their labels do', () => {
+    const warmthWith = (sheets: number) => {
+      const planned = demo.byHand();
+      const tiers = planned.tiers.map((tier, at) => ({
+        ...tier,
+        finishes: tier.finishes.filter(({ use }) => at < sheets || use !== 'rolled'),
+      }));
+      return demo.viewOf({ ...planned, tiers }).cautions.find(({ code }) => code.startsWith('warm-'))?.text;
+    };
+    expect(warmthWith(3)).toMatch(/^Not in a fridge: under sugarpaste/);
+    expect(warmthWith(1)).toMatch(/^What has sugarpaste on it .* chill the other tiers/);
+    expect(warmthWith(0)).toMatch(/^Chill it through/);
   });
 
   it('warn of nothing', () => {

@@ -32,7 +32,12 @@ export function cakesText(step: Pick<Step, 'tiers' | 'kind'>, source: TimetableS
       whole.push(source.words.small(tier.small.pieces, tier.small.kind));
       continue;
     }
-    const tin = tier !== undefined && 'tin' in tier ? tier.tin.name : source.words.dummy;
+    const name = tier !== undefined && 'tin' in tier ? tier.tin.name : source.words.dummy;
+    // A cake for cutting may be of a tier's own tin.
+    const tin =
+      tier !== undefined && 'apart' in tier && tier.apart && tier.small === undefined
+        ? source.words.forCutting(name)
+        : name;
     counts.set(tin, (counts.get(tin) ?? 0) + count);
   }
   const names = [...counts].map(([name, count]) =>

@@ -45,6 +45,11 @@ function steps({ hasDowel, travelsAssembled, hasDummy, hasSupports }: StackSteps
   ];
 }
 
+const KEEP_COOL =
+  'keep the car cool: in the sun, by a heater or above about 25\u00a0°C coats soften and tiers slide.';
+const FROM_THE_COLD =
+  'Coming from the cold it sweats: leave the box shut until it has warmed up. Fillings that must stay chilled set how long it may stand out.';
+
 export const enGbStacks: StackWords = {
   heading: 'The stack',
   sheetTitle: (order) => `Stack sheet: ${order}`,
@@ -111,8 +116,9 @@ export const enGbStacks: StackWords = {
       `${isHeavy ? `Two people lift it, as any cake above ${limit}\u00a0kg` : `One person can lift it, two above ${limit}\u00a0kg`}; all hands under the drum: ${weight}\u00a0kg before boards and flowers, and it tips easily.`,
     'keep-level':
       'Keep it level. In a car it stands on the flat floor, not on a seat, on a mat that grips, with nothing loose beside it; at the place, on a table that does not rock.',
-    'warm-and-cold':
-      'Chill it through before it travels and keep the car cool: in the sun, by a heater or above about 25\u00a0°C coats soften and tiers slide. Coming from the cold it sweats: leave the box shut until it has warmed up. Fillings that must stay chilled set how long it may stand out.',
+    'warm-and-cold': `Chill it through before it travels and ${KEEP_COOL} ${FROM_THE_COLD}`,
+    'warm-under-sheet': `Not in a fridge: under sugarpaste it sweats and colours run. It stands in a cool, dry room until it travels; ${KEEP_COOL}`,
+    'warm-and-mixed': `What has sugarpaste on it stands in a cool, dry room until it travels, not in a fridge; chill the other tiers through, and ${KEEP_COOL} ${FROM_THE_COLD}`,
     'practice-first':
       'Numbers and places of supports are common practice; no strength is worked out. Advice where you live, training and a trial of your own come first.',
   },

@@ -7,6 +7,8 @@ import type { StackWords } from './stack-words.ts';
 
 const gb = withUsUnits(withUsHeads(inAmerican(enGbStacks)));
 
+const inFahrenheit = (text: string): string => text.replace('25\u00a0°C', '77\u00a0°F');
+
 export const enUsStacks: StackWords = {
   ...gb,
   right: (mm) => `${inchesText(Number(mm))} right`,
@@ -21,7 +23,9 @@ export const enUsStacks: StackWords = {
   },
   cautions: {
     ...gb.cautions,
-    'warm-and-cold': gb.cautions['warm-and-cold'].replace('25\u00a0°C', '77\u00a0°F'),
+    'warm-and-cold': inFahrenheit(gb.cautions['warm-and-cold']),
+    'warm-under-sheet': inFahrenheit(gb.cautions['warm-under-sheet']),
+    'warm-and-mixed': inFahrenheit(gb.cautions['warm-and-mixed']),
   },
   doesNotStand: (tier, below, step) => gb.doesNotStand(tier, below, step).replace(' tin ', ' pan '),
   unknownWidth: gb.unknownWidth.replaceAll('tin', 'pan'),

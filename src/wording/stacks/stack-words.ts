@@ -6,6 +6,8 @@ export type StackCaution =
   | 'two-people-lift'
   | 'keep-level'
   | 'warm-and-cold'
+  | 'warm-under-sheet'
+  | 'warm-and-mixed'
   | 'practice-first';
 
 /** What is in a stack and is not cake. */

@@ -87,6 +87,7 @@ export const enGbTimetable: TimetableWords = {
   allOrders: 'all',
   small: enGbBeside.pieces,
   dummy: 'dummy tier',
+  forCutting: (tin) => `${tin} (cutting cake)`,
   load: (number) => `Load ${number}`,
   planTitle: (orders) => `Oven plan: ${orders}`,
   planLead: (loads) =>

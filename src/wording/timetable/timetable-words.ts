@@ -96,6 +96,8 @@ export interface TimetableWords {
   small: (pieces: number, kind: SmallKind) => string;
   /** In place of a tin's name: a tier that is not baked. */
   dummy: string;
+  /** A cake that is cut in the kitchen, by its tin. */
+  forCutting: (tin: string) => string;
   load: (number: number) => string;
   planTitle: (orders: string) => string;
   planLead: (loads: number) => string;
