@@ -72,7 +72,7 @@ export const enGbTimetable: TimetableWords = {
   seePlan: (load) => `Places on the shelves: oven plan, ${load.toLowerCase()}.`,
   putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,
   lead: (day, clock, handsOn, days, ovenOn) =>
-    `Begin on ${day} at ${clock}. ${handsOn} of work by hand on ${days === 1 ? 'one day' : `${numberInWords(days, 12)} days`}, ${ovenOn} with cakes in the oven; the rest is waiting, and nights are free.`,
+    `Begin on ${day} at ${clock}. ${handsOn} of work by hand, the shopping and the road included, on ${days === 1 ? 'one day' : `${numberInWords(days, 12)} days`}, ${ovenOn} with cakes in the oven; the rest is waiting, and nights are free.`,
   daySummary: (handsOn, from, to) => `${handsOn} by hand, from ${from} to ${to}.`,
   dayWaiting: 'Nothing by hand: the cakes rest.',
   clocksForward:
