@@ -119,7 +119,7 @@ function stackSection(
       cautionPair(
         stack,
         ['dummy-tier', 'tell-the-cutter', 'two-people-lift'],
-        ['keep-level', 'warm-and-cold'],
+        ['keep-level', 'warm-and-cold', 'warm-under-sheet', 'warm-and-mixed'],
         sheet,
       ),
     ],

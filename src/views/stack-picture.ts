@@ -37,7 +37,7 @@ function partsOf(stack: OrderStack): StackPart[] {
         atMm: 0,
         footMm: quantiseMm(tier.footMm - thicknessMm),
         // A card under a tier that is deeper than wide shows its width.
-        widthMm: at === 0 ? tier.board.acrossMm : quantiseMm(plan.widthMm),
+        widthMm: at === 0 ? tier.board.acrossMm : quantiseMm(plan.widthMm + 2 * (stack.coatsMm[at] ?? 0)),
         heightMm: thicknessMm,
       },
       {

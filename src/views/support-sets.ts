@@ -38,6 +38,8 @@ interface Joint {
   held: HeldBy;
   /** The cake whose outline the supports lie within. */
   over: Tin;
+  /** Of that cake's coats, one side; 0 where the outline is a card's inside it. */
+  coatMm: number;
   title: string;
   /** Which outline the template has; takes its size. */
   outlineText: (size: string) => string;
@@ -77,7 +79,7 @@ function jointsOf(
                 over: own,
                 title: underCard(name),
               },
-              ...{ outlineText: (size) => template.card(name, size), ledgeMm: null, above: '' },
+              ...{ outlineText: (size) => template.card(name, size), coatMm: 0, ledgeMm: null, above: '' },
             },
           ];
     if (tier.supports === null || over === undefined) return inside;
@@ -85,7 +87,8 @@ function jointsOf(
       ...inside,
       {
         ...{ id: `${id}-top`, tierId: id, at, held: tier.supports, over, title: under(name, above) },
-        ...{ outlineText: (size) => template.outline(above, size), ledgeMm: ledgeMm(stack, at), above },
+        ...{ outlineText: (size) => template.outline(above, size), coatMm: stack.coatsMm[at + 1] ?? 0 },
+        ...{ ledgeMm: ledgeMm(stack, at), above },
       },
     ];
   });
@@ -123,7 +126,7 @@ export function supportSets(stack: OrderStack, names: readonly string[], words: 
         spotView(spot, index, words),
       ),
       picture: supportTemplate({
-        ...{ id, tin: over, title, setText, outlineText, words },
+        ...{ id, tin: over, coatMm: joint.coatMm, title, setText, outlineText, words },
         places: centredPlaces(places, over),
         hasDowel: stack.dowel !== null,
       }),

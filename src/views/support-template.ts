@@ -1,4 +1,6 @@
 /** Where do I prick? The outline of the tier above with a circle for each support, at true size, back uppermost. */
+import { cakePlan } from '../compute/finishes/cake-plan.ts';
+import { grownOutline } from '../compute/finishes/grown-outline.ts';
 import { type OutlineStep, outlinePath } from '../compute/outline/index.ts';
 import { tinOutline } from '../compute/shapes/index.ts';
 import type { Outline, Point } from '../domain/outline.ts';
@@ -21,6 +23,8 @@ const BACK_GAP_MM = 1;
 export interface SupportTemplateInput {
   id: string;
   tin: Tin;
+  /** What the cake's coats add on every side; 0 for a card that lies inside it. */
+  coatMm: number;
   title: string;
   setText: string;
   /** Which outline it is, by its size. */
@@ -65,10 +69,21 @@ function guidesOf(shape: PieceShape, input: SupportTemplateInput): TemplateGuide
   ];
 }
 
+/** The cake as it stands, coats and all; a round stays a true circle. */
+function coatedOutline({ tin, coatMm }: SupportTemplateInput): Outline | null {
+  const { shape } = tin;
+  if (coatMm === 0) return tinOutline(tin);
+  if (shape.kind === 'round') {
+    return tinOutline({ ...tin, shape: { ...shape, acrossMm: shape.acrossMm + 2 * coatMm } });
+  }
+  const plan = cakePlan(tin);
+  return plan === null ? null : grownOutline(plan.rings, coatMm);
+}
+
 /** The piece of one joint. Throws for a tin without an outline: such a tin is never a tier. */
 export function supportTemplate(input: SupportTemplateInput): TemplatePiece {
   const { id, tin, title, setText, outlineText, words } = input;
-  const outline = tinOutline(tin);
+  const outline = coatedOutline(input);
   if (outline === null) throw new Error(`${tin.id} has no outline.`);
   const shape = shapeOf(outline);
   const { widthMm, heightMm } = shape;

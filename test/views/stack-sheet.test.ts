@@ -183,8 +183,8 @@ describe('the drawing', () => {
     ]);
     expect(drawn('drum')).toEqual([[355.6, 12]]);
     expect(drawn('card')).toEqual([
-      [203.2, 3],
-      [152.4, 3],
+      [223.2, 3],
+      [172.4, 3],
     ]);
     expect(drawn('dowel')).toEqual([[10, 281]]);
     // Left, middle (the front one hides the back one) and right, in two tiers.

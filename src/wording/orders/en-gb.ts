@@ -134,7 +134,7 @@ export const enGbOrders: OrderWords = {
     dam: (bead) => `Dam: a bead of ${bead} round each layer’s edge, to hold the filling in`,
     box: (side, height) => `${side} × ${height}`,
     boxForAll: (side, height) => `${side} × ${height}, whole stack`,
-    boxShared: 'same box',
+    boxShared: 'the stack’s box',
     openBy: (question, date) => `${question} (by ${date})`,
     code: 'This order on screen',
   },

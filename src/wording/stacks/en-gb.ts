@@ -140,7 +140,7 @@ export const enGbStacks: StackWords = {
     title: (order) => `Support template: ${order}`,
     printTitle: (title) => `${title} – sizes in words on the stack sheet`,
     subject: 'Where the supports go, at true size',
-    outline: (tier, size) => `Outline: ${the(tier)} before its coats, ${size}`,
+    outline: (tier, size) => `Outline: ${the(tier)} with its coats on, ${size}`,
     card: (tier, size) => `Outline: the card inside ${the(tier)}, ${size}`,
     notFood: 'Not food safe: keep baking paper between it and the cake.',
     middle: 'Middle',
