@@ -5,9 +5,8 @@
  */
 import type { Minute } from '../../domain/calendar.ts';
 import type { Activity, Placed } from './activity.types.ts';
-import { earliestAwake } from './awake.ts';
-import { book, earliestFree, type Lane, release } from './lane.ts';
-import { nextOnGrid, type Resources } from './place-activity.ts';
+import { book, freeLane, release } from './lane.ts';
+import { firstFree, nextOnGrid, type Resources } from './place-activity.ts';
 
 const isWrap = ({ parts }: Activity): boolean => parts[0]?.kind === 'wrap';
 
@@ -32,20 +31,12 @@ function readyAt(
 }
 
 /** First instant on the clock's five minutes with hands free and awake; null when there is none. */
-function firstFree(
-  minutes: number,
-  readyFrom: Minute,
-  hands: readonly Lane[],
-  { awake }: Resources,
-): Minute | null {
+function firstOnGrid(minutes: number, readyFrom: Minute, free: Resources): Minute | null {
   let at = nextOnGrid(readyFrom);
   for (;;) {
-    const awakeAt = earliestAwake(awake, minutes, at);
-    if (awakeAt === null) return null;
-    const free = Math.min(...hands.map((lane) => earliestFree(lane, minutes, awakeAt)));
-    const next = nextOnGrid(free);
-    if (next === at) return at;
-    at = next;
+    const from = firstFree(minutes, at, freeLane(), free);
+    if (from === null || from === at) return from;
+    at = nextOnGrid(from);
   }
 }
 
@@ -65,7 +56,7 @@ export function withEarlyWraps(
       const start = moved[id]?.start;
       if (start === undefined) continue;
       release(free.hands, start, start + minutes);
-      const first = firstFree(minutes, readyAt(id, earlier[id] ?? [], activities, moved), free.hands, free);
+      const first = firstOnGrid(minutes, readyAt(id, earlier[id] ?? [], activities, moved), free);
       const at = first === null ? start : Math.min(first, start);
       book(free.hands, 1, at, at + minutes);
       moved[id] = { start: at, tails: [] };

@@ -108,7 +108,12 @@ function tailStarts(activity: Activity, start: Minute, limits: Limits, free: Res
 }
 
 /** Both the common hands and the activity's own must be free. */
-function firstFree(minutes: number, earliest: Minute, own: Lane, { awake, hands }: Resources): Minute | null {
+export function firstFree(
+  minutes: number,
+  earliest: Minute,
+  own: Lane,
+  { awake, hands }: Resources,
+): Minute | null {
   let at: Minute | null = earliest;
   for (;;) {
     const awakeAt: Minute | null = earliestAwake(awake, minutes, at);
