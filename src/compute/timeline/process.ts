@@ -96,12 +96,16 @@ const stage = (kind: StepKind, minutes: number, waits: Waiting[] = []): Stage =>
 const boxesOf = ({ tiers }: OrderWork): number =>
   tiers.reduce((sum, { small }) => sum + (small === undefined ? 0 : Math.ceil(small.pieces / small.box)), 0);
 
+/** How often one tier is set on another; 0 where nothing is stacked. */
+export function jointsOf({ arrangement, tiers, dummies = [] }: OrderWork): number {
+  if (arrangement !== 'stacked') return 0;
+  const standing = tiers.filter(({ apart }) => apart !== true);
+  return Math.max(0, standing.reduce((sum, tier) => sum + cakesOf(tier), dummies.length) - 1);
+}
+
 /** Work on an order once all its cakes are done. */
 export function orderStages(order: OrderWork, times: KitchenTimes): Stage[] {
-  const standing = order.tiers.filter(({ apart }) => apart !== true);
-  const dummies = order.dummies?.length ?? 0;
-  const joints = Math.max(0, standing.reduce((sum, tier) => sum + cakesOf(tier), dummies) - 1);
-  const stackMin = order.arrangement === 'stacked' ? joints * times.stackMin : 0;
+  const stackMin = jointsOf(order) * times.stackMin;
   const isSetUp = order.place === 'set up at the venue' || order.place === 'sold at a stall';
   const stacksThere = stackMin > 0 && !order.travelsAssembled;
   return [

@@ -1,7 +1,8 @@
 /** What a step is about, in words: cakes by their tins, finishes and batters by name. */
 
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
-import { cakesOf, type FinishWork } from '../../compute/timeline/work.ts';
+import { jointsOf } from '../../compute/timeline/process.ts';
+import type { FinishWork } from '../../compute/timeline/work.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import { bakeWordsFor } from '../../wording/bake/index.ts';
 import { listInWords } from '../../wording/list.ts';
@@ -63,9 +64,7 @@ function finishOf(step: Step, source: TimetableSource) {
 
 function isStackedThere(orderId: string, { work }: TimetableSource): boolean {
   const order = work.orders.find(({ id }) => id === orderId);
-  if (order === undefined || order.arrangement !== 'stacked' || order.travelsAssembled) return false;
-  const standing = order.tiers.filter(({ apart }) => apart !== true);
-  return standing.reduce((sum, tier) => sum + cakesOf(tier), order.dummies?.length ?? 0) > 1;
+  return order !== undefined && !order.travelsAssembled && jointsOf(order) > 0;
 }
 
 export function rowNames(step: Step, source: TimetableSource): RowNames {
