@@ -72,20 +72,26 @@ function factBlocks({ facts }: StackView, { look }: Sheet): Block {
   return lower(beside(lines(facts.slice(0, half)), lines(facts.slice(half))));
 }
 
+/** Where each caution stands: a code without a place does not compile, so none can be lost on paper. */
+const CAUTION_PLACES: Record<StackCaution, { section: 'stack' | 'supports'; side: 'left' | 'right' }> = {
+  'dummy-tier': { section: 'stack', side: 'left' },
+  'tell-the-cutter': { section: 'stack', side: 'left' },
+  'two-people-lift': { section: 'stack', side: 'left' },
+  'keep-level': { section: 'stack', side: 'right' },
+  'warm-and-cold': { section: 'stack', side: 'right' },
+  'warm-under-sheet': { section: 'stack', side: 'right' },
+  'warm-and-mixed': { section: 'stack', side: 'right' },
+  'supports-not-food': { section: 'supports', side: 'left' },
+  'practice-first': { section: 'supports', side: 'right' },
+};
+
 /** Cautions side by side, each where it concerns what stands around it. */
-function cautionPair(
-  { cautions }: StackView,
-  left: StackCaution[],
-  right: StackCaution[],
-  sheet: Sheet,
-): Block {
-  const blocks = (codes: readonly string[]): Block[] =>
-    codes.flatMap((code) =>
-      cautions
-        .filter((one) => one.code === code)
-        .map(({ text }) => caution(sheet.labels.caution, text, sheet.look.body)),
-    );
-  return lower(beside(blocks(left), blocks(right)));
+function cautionPair({ cautions }: StackView, section: 'stack' | 'supports', { labels, look }: Sheet): Block {
+  const blocks = (side: 'left' | 'right'): Block[] =>
+    cautions
+      .filter(({ code }) => CAUTION_PLACES[code].section === section && CAUTION_PLACES[code].side === side)
+      .map(({ text }) => caution(labels.caution, text, look.body));
+  return lower(beside(blocks('left'), blocks('right')));
 }
 
 function setBlock(set: SupportSet, { words, look }: Sheet): Block {
@@ -116,12 +122,7 @@ function stackSection(
       ...stack.warnings.map(({ message }) => caution(labels.caution, message, look.body)),
       table(tierTable(stack, words, look)),
       factBlocks(stack, sheet),
-      cautionPair(
-        stack,
-        ['dummy-tier', 'tell-the-cutter', 'two-people-lift'],
-        ['keep-level', 'warm-and-cold', 'warm-under-sheet', 'warm-and-mixed'],
-        sheet,
-      ),
+      cautionPair(stack, 'stack', sheet),
     ],
   };
 }
@@ -134,7 +135,7 @@ function supportSection(stack: StackView, sheet: Sheet): Section {
     blocks: [
       headed(words.supportsTitle, 'supports', sheet),
       textParagraph('places-about', paragraph(stack.placesAbout, look.body), 0.5),
-      cautionPair(stack, ['supports-not-food'], ['practice-first'], sheet),
+      cautionPair(stack, 'supports', sheet),
       ...stack.sets.map((set) => setBlock(set, sheet)),
       headed(words.stepsTitle, 'steps', sheet),
       list('steps', stack.steps, look.body),

@@ -10,7 +10,7 @@ import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber } from '../wording/number.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
 import { type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
-import type { Caution, Figure } from './figure.ts';
+import type { Figure } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
 import { boardFigure } from './finishing-figures.ts';
 import { partId, partName } from './order-names.ts';
@@ -108,7 +108,7 @@ const cautionsOf = (
   inside: string,
   weightG: number,
   warm: ReturnType<typeof warmth>,
-): Caution[] => [
+): StackView['cautions'] => [
   { code: 'supports-not-food', text: cautions['supports-not-food'] },
   { code: 'tell-the-cutter', text: cautions['tell-the-cutter'](inside) },
   {
@@ -121,7 +121,7 @@ const cautionsOf = (
 ];
 
 /** First of all: what looks like cake and is not. */
-function dummyCautions(tiers: readonly StackTierView[], { cautions }: StackWords): Caution[] {
+function dummyCautions(tiers: readonly StackTierView[], { cautions }: StackWords): StackView['cautions'] {
   const names = tiers.filter(({ dummy }) => dummy).map(({ name }) => name);
   return names.length === 0 ? [] : [{ code: 'dummy-tier', text: cautions['dummy-tier'](names) }];
 }

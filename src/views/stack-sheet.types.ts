@@ -1,5 +1,6 @@
 /** A stacked order as its sheet, its page and its data show it: tiers, boards and supports from the table up. */
 import type { Warning } from '../domain/problem.ts';
+import type { StackCaution } from '../wording/stacks/index.ts';
 import type { Caution, Figure, Named } from './figure.ts';
 import type { TemplatePiece } from './lining-template.types.ts';
 
@@ -115,7 +116,7 @@ export interface StackView {
   sets: SupportSet[];
   placesAbout: string;
   steps: string[];
-  cautions: Caution[];
+  cautions: (Caution & { code: StackCaution })[];
   warnings: Warning[];
   picture: StackPicture;
 }

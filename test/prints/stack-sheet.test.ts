@@ -6,6 +6,8 @@ import { supportTemplatePrint, supportTemplateView } from '../../src/prints/supp
 import { templateLayout } from '../../src/prints/templates/lay-out.ts';
 import type { StackView } from '../../src/views/stack-sheet.types.ts';
 import { templateLabelsFor } from '../../src/wording/lining-template/sheet-words.ts';
+import { enGbStacks } from '../../src/wording/stacks/en-gb.ts';
+import type { StackCaution } from '../../src/wording/stacks/index.ts';
 import { pageContents, rawObjects } from '../reading-back/raw-objects.ts';
 import { type ReadPdf, readPdf } from '../reading-back/read-pdf.ts';
 import { rolesWithin, spokenText } from '../reading-back/structure.ts';
@@ -130,6 +132,17 @@ describe('the stack sheet', () => {
       }
     },
   );
+
+  it('prints every caution there is, whichever a stack has', async () => {
+    const { cautions } = enGbStacks;
+    const codes = Object.keys(cautions) as StackCaution[];
+    const all = codes.map((code) => ({ code, text: `About ${code}.` }));
+    const order = stackedOrder({ ...byHand.stack, cautions: all }, 'Every caution');
+    const text = said(
+      await readPdf(printed(stackSheetPrint(order, sampleStyle, fonts.metrics, 'A4', 'en-GB'), fonts)),
+    );
+    expect(all.filter((one) => !text.includes(plain(one.text)))).toEqual([]);
+  });
 
   it('is one spread for the orders of the demo, in every house style of the kitchen', () => {
     for (const { style } of [{ style: sampleStyle }, ...demo.content.houseStyles]) {
