@@ -118,6 +118,8 @@ export interface OrderExtra {
   eachMinor: Minor;
   /** Must come off before the cake is eaten. */
   inedible: boolean;
+  /** It pays for the drive; left out: it does not. */
+  delivery?: true;
   /** Share of VAT on this line, 0 to 1; left out: the kitchen's usual for cake. */
   vatShare?: number;
 }

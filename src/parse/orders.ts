@@ -51,14 +51,15 @@ const isYes = (reader: YamlReader, ...path: YamlPath): boolean =>
 function readExtras(reader: YamlReader, currency: Currency): (OrderExtra | null)[] {
   return Array.from({ length: reader.items('extras') }, (_, index) => {
     const path = ['extras', index] as const;
-    const whole = complete<Omit<OrderExtra, 'vatShare'>>({
+    const whole = complete<Omit<OrderExtra, 'vatShare' | 'delivery'>>({
       name: reader.text(...path, 'name'),
       count: reader.has(...path, 'count') ? reader.number(...path, 'count') : 1,
       eachMinor: reader.parsed((text) => parseMoney(text, currency), ...path, 'each'),
       inedible: isYes(reader, ...path, 'inedible'),
     });
     const vatShare = reader.parsed((text) => parseShare(text, { zero: true }), ...path, 'vat');
-    return whole === null ? null : { ...whole, ...present({ vatShare }) };
+    const delivery = isYes(reader, ...path, 'delivery') ? true : undefined;
+    return whole === null ? null : { ...whole, ...present({ vatShare, delivery }) };
   });
 }
 

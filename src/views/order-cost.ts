@@ -4,12 +4,13 @@ import type { Effort } from '../compute/costs/order-effort.ts';
 import type { Content } from '../domain/content.ts';
 import { PLAIN_OVEN } from '../domain/kitchen.ts';
 import { quantiseRatio } from '../domain/quantise.ts';
-import { bakeWordsFor } from '../wording/bake/index.ts';
+import { bakeWordsFor, formatLoggedMinutes } from '../wording/bake/index.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatMoney, formatRate } from '../wording/money.ts';
 import { formatNumber, formatShare } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { uncapitalised } from '../wording/sentence-case.ts';
 import { dialTextsOf } from './bake-figures.ts';
 import type { Figure } from './figure.ts';
 import type { OrderView } from './order.types.ts';
@@ -54,33 +55,46 @@ function ovenText(
   words: OrderWords,
   { kitchen }: MoneyContent,
 ): string {
-  const texts = loads.map(({ tins, ovenC, minutes: long }) =>
+  const texts = loads.map(({ tins, ovenC, bakeMin }) =>
     words.cost.load(
       tins,
       dialTextsOf(ovenC, kitchen.oven ?? PLAIN_OVEN, bakeWordsFor(kitchen.locale)).set,
-      formatNumber(long, 0),
+      formatLoggedMinutes(bakeMin),
     ),
   );
   const { and } = wordsFor(kitchen.locale);
   return words.cost.ovenText(listInWords(texts, and), heatings, formatNumber(ovenKwh, 2));
 }
 
-/** Names of what has no price, or that nothing has; and a drive that is not charged. */
-function costNotes(
-  cost: OrderCost,
+/** What the cost does not hold of a drive: fuel and wear, unless they are packaging; an extra may pay for them. */
+function driveNotes(
+  { prices }: OrderCost,
   { jobs }: Effort,
-  unpriced: readonly string[],
+  { cost }: OrderWords,
   { kitchen, costs }: MoneyContent,
 ): string[] {
+  const isDriven = jobs.some(({ kind }) => kind === 'deliver');
+  if (!isDriven || costs.packaging.some(({ per }) => per === 'drive')) return [];
+  const paid = prices.filter(({ delivery }) => delivery === true).map(({ name }) => uncapitalised(name));
+  if (paid.length === 0) return [cost.driveNote];
+  return [cost.driveCharged(listInWords(paid, wordsFor(kitchen.locale).and))];
+}
+
+/** Names of what has no price, or that nothing has; and what is not reckoned of a drive. */
+function costNotes(
+  cost: OrderCost,
+  effort: Effort,
+  unpriced: readonly string[],
+  content: MoneyContent,
+): string[] {
+  const { kitchen } = content;
   const words = orderWordsFor(kitchen.locale);
   if (cost.costMinor === 0) return [words.cost.nothingPriced];
-  const driveIsFree =
-    jobs.some(({ kind }) => kind === 'deliver') && !costs.packaging.some(({ per }) => per === 'drive');
   return [
     ...(unpriced.length === 0
       ? []
       : [words.cost.tooLow(listInWords(unpriced, wordsFor(kitchen.locale).and))]),
-    ...(driveIsFree ? [words.cost.driveNote] : []),
+    ...driveNotes(cost, effort, words, content),
   ];
 }
 

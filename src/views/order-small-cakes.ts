@@ -2,18 +2,17 @@
 
 import type { PlannedTier } from '../compute/orders/plan-order.ts';
 import { tinsFor } from '../compute/orders/small-tin.ts';
-import type { SmallBake } from '../domain/bun-tin.ts';
+import type { TierOven } from '../compute/orders/tier-oven.ts';
 import { type Kitchen, PLAIN_OVEN } from '../domain/kitchen.ts';
 import { bakeWordsFor } from '../wording/bake/index.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
-import { formatDuration } from '../wording/timetable/index.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
 import { dialTextsOf } from './bake-figures.ts';
 import type { BakeFigures } from './bake-figures.types.ts';
-import type { Figure } from './figure.ts';
 import type { OrderTier } from './order.types.ts';
 import { countFigure } from './order-batters.ts';
+import { ovenFigures } from './oven-figures.ts';
 
 /** A cake's tin in words; of small cakes their cups. */
 export function sizeText({ tin, smallTins }: PlannedTier, words: Words, { beside }: OrderWords): string {
@@ -37,30 +36,15 @@ export function smallView(
   };
 }
 
-/** Minutes by a watch are shown as they were given. */
-const watched = (minutes: number): Figure => ({
-  value: minutes,
-  unit: 'min',
-  text: formatDuration(minutes),
-});
-
 /** The kitchen's own minutes in the place of worked-out ones. */
-export function smallBakeFigures(
-  { firstLookMin, byMin, ovenC }: SmallBake,
-  recipeC: number,
-  { oven, locale }: Kitchen,
-): BakeFigures {
-  const heatC = ovenC ?? recipeC;
-  const { set, others } = dialTextsOf(heatC, oven ?? PLAIN_OVEN, bakeWordsFor(locale));
+export function smallBakeFigures(small: TierOven, { oven, locale }: Kitchen): BakeFigures {
+  const { ovenC } = small;
+  const { set, others } = dialTextsOf(ovenC, oven ?? PLAIN_OVEN, bakeWordsFor(locale));
   const { ownMinutes } = orderWordsFor(locale).beside;
   return {
-    dial: { value: heatC, unit: 'C', text: set },
+    dial: { value: ovenC, unit: 'C', text: set },
     dialOthers: others,
-    firstLook: watched(firstLookMin),
-    likely: watched(Math.round((firstLookMin + byMin) / 2)),
-    expectedBy: watched(byMin),
-    core: false,
-    band: false,
+    ...ovenFigures(small),
     advice: ownMinutes,
     bakes: { value: 0, unit: 'count', text: ownMinutes },
   };

@@ -1,6 +1,7 @@
 /** The cakes of an order: how each is baked, what goes on it, and the board and box it stands on and in. */
 import type { PlannedDummy, PlannedOrder, PlannedTier, TierFinish } from '../compute/orders/plan-order.ts';
 import { dummyId } from '../compute/orders/planned-dummy.ts';
+import { tierOven } from '../compute/orders/tier-oven.ts';
 import { batterName, tierId } from '../compute/orders/work-of.ts';
 import type { Content } from '../domain/content.ts';
 import { quantiseG } from '../domain/quantise.ts';
@@ -18,6 +19,7 @@ import type { OrderDummy, OrderTier, TierFinishView } from './order.types.ts';
 import { countFigure } from './order-batters.ts';
 import { dummyName, tierName } from './order-names.ts';
 import { sizeText, smallBakeFigures, smallView } from './order-small-cakes.ts';
+import { ovenFigures } from './oven-figures.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 
@@ -108,9 +110,12 @@ function bakeView(
   bakes: ReadonlyMap<string, RecipeBakes>,
 ): BakeFigures | null {
   const { ask, recipe, tin, bakeHeightMm } = tier;
-  if (ask.small !== undefined) return smallBakeFigures(ask.small.bake, recipe.ovenC, kitchen);
+  const oven = tierOven(tier);
+  if (oven === null) return null;
+  if (ask.small !== undefined) return smallBakeFigures(oven, kitchen);
   const own = bakes.get(recipe.id);
-  return own ? bakeFigures(own, tin, bakeHeightMm, kitchen.locale) : null;
+  const figures = own ? bakeFigures(own, tin, bakeHeightMm, kitchen.locale) : null;
+  return figures === null ? null : { ...figures, ...ovenFigures(oven) };
 }
 
 function bakesView({ bakes, bakeHeightMm, layers }: PlannedTier, words: OrderWords): OrderTier['bakes'] {

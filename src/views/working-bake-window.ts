@@ -1,7 +1,7 @@
 /** From a tin's neutral minutes to its window: most likely, give or take, first look and done by, exactly and as told. */
 import { type BakeAdvice, type BakeGroup, beliefVariance } from '../compute/bake/index.ts';
+import { nearestFive } from '../domain/bake-minutes.ts';
 import { quantiseMin } from '../domain/quantise.ts';
-import { nearestFive } from '../wording/bake/index.ts';
 import { formatFixed } from '../wording/number.ts';
 import type { Figure } from './figure.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';

@@ -45,6 +45,8 @@ export interface PriceLine {
   vatShare: number;
   vatMinor: Minor;
   inedible: boolean;
+  /** Set where it pays for the drive. */
+  delivery?: true;
 }
 
 export interface OrderCost {
@@ -110,6 +112,7 @@ function extraLine(extra: OrderExtra, settings: CostSettings): PriceLine {
     vatShare,
     vatMinor: wholeMinor(netMinor * vatShare),
     inedible: extra.inedible,
+    ...(extra.delivery === undefined ? {} : { delivery: extra.delivery }),
   };
 }
 

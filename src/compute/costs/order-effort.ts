@@ -1,16 +1,17 @@
 /**
  * How long are hands at an order, and how long is the oven on, if it were the only one? Hands-on minutes by the
- * kitchen's own times, waiting left out; oven loads as they go onto the shelves, the oven heated once for each
- * temperature. Shopping serves the whole week and is left to the overhead.
+ * kitchen's own times, the road both ways, waiting left out; oven loads as they go onto the shelves, the oven heated
+ * once for each temperature. Shopping serves the whole week and is left to the overhead.
  */
 
 import { quantiseRatio } from '../../domain/quantise.ts';
 import type { KitchenTimes } from '../../domain/times.ts';
 import type { OvenRoom, WorkSettings } from '../../domain/work-settings.ts';
 import { goTogether, groupBatches, type OvenRules, ovenMemory } from '../oven/index.ts';
-import { makeBatches } from '../timeline/batches.ts';
+import { gathered, makeBatches } from '../timeline/batches.ts';
+import { outings } from '../timeline/outings.ts';
 import type { StepKind } from '../timeline/plan.types.ts';
-import { orderStages, restStages, tierStages } from '../timeline/process.ts';
+import { driveBackMin, orderStages, restStages, tierStages } from '../timeline/process.ts';
 import { cakesOf, type DummyWork, type OrderWork, type Work, type WorkRoom } from '../timeline/work.ts';
 
 /** One kind of hands-on work in an order; `line-tins` is not a step of its own in a timetable. */
@@ -23,7 +24,12 @@ export interface Job {
 
 export interface EffortLoad {
   ovenC: number;
+  /** Until the last tin is due, as every paper says it. */
+  bakeMin: number;
+  /** With taking it out: as long as the oven is on for it. */
   minutes: number;
+  /** How often the door is opened to take some of it out. */
+  outings: number;
   tins: number;
 }
 
@@ -114,11 +120,17 @@ function effortLoads(work: Work, room: Room): EffortLoad[] {
     ...groupBatches(fits, rules).groups,
     ...ovens.filter((oven) => !fits.includes(oven)).map((oven) => [oven]),
   ];
-  return groups.map((group) => ({
-    ovenC: group[0]?.ovenC ?? 0,
-    minutes: Math.max(...group.map(({ byMin }) => byMin)) + times.ovenDoorMin,
-    tins: sum(group.flatMap(({ tins }) => tins.map(({ count }) => count))),
-  }));
+  return groups.map((group) => {
+    const tins = gathered(batches.filter(({ oven }) => group.includes(oven)).flatMap((batch) => batch.tins));
+    const outs = outings(tins, times, times.washBowlMin);
+    return {
+      ovenC: group[0]?.ovenC ?? 0,
+      bakeMin: Math.max(...group.map(({ byMin }) => byMin)),
+      minutes: (outs.at(-1)?.at ?? 0) + times.ovenDoorMin,
+      outings: outs.length,
+      tins: sum(tins.map(({ count }) => count)),
+    };
+  });
 }
 
 function kwhOf(loads: readonly EffortLoad[], heatings: number, room: OvenRoom): number {
@@ -135,11 +147,12 @@ export function effortOf(work: Work, room: Room): Effort {
     ...bowlJobs(work, times),
     ...work.orders.flatMap((order) => cakeJobs(order, times)),
     job('oven-in', loads.length, times.ovenDoorMin),
-    job('oven-out', loads.length, times.ovenDoorMin),
+    job('oven-out', sum(loads.map(({ outings: out }) => out)), times.ovenDoorMin),
     ...finishJobs(work.orders, times),
     ...work.orders.flatMap((order) =>
       orderStages(order, times).map(({ kind, minutes }) => ({ kind, count: 1, minutes })),
     ),
+    ...work.orders.map((order) => job('drive-back', 1, driveBackMin(order, times))),
   ]);
   return {
     jobs,

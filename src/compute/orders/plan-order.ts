@@ -4,6 +4,7 @@
  *   tiers of one batter are one mix (loads of whole eggs); each finish is summed over its tiers and weighed once;
  *   weight of a cake = batter × (1 − what leaves as steam) + all that is on it
  */
+import { ovenNamed } from '../../domain/kitchen.ts';
 import type { Order, TierAsk } from '../../domain/order.ts';
 import type { Warning } from '../../domain/problem.ts';
 import { quantiseG, quantiseMm } from '../../domain/quantise.ts';
@@ -43,17 +44,22 @@ function clashes(ask: TierAsk, { finishes }: OrderContent): Warning[] {
   return finishClashes(used);
 }
 
-/** The way this kitchen bakes it: with its core where that is worth it. */
+/** The way this kitchen bakes it: with the oven's core where that is worth it, else with its band where the edge needs it. */
 function adviceFor(
   ask: TierAsk,
   tin: Tin,
   heightMm: number,
   content: OrderContent,
-): { bake: BakeAdvice | null; withCore: boolean } {
-  const found = content.guidance(named(content.recipes, ask.recipeId), tin, heightMm);
-  const core = content.kitchen.oven?.core ?? 'none';
+): { bake: BakeAdvice | null; withCore: boolean; withBand: boolean } {
+  const recipe = named(content.recipes, ask.recipeId);
+  const found = content.guidance(recipe, tin, heightMm);
+  const { core, band } = ovenNamed(content.kitchen, recipe.ovenId);
   const cored = core !== 'none' && found?.coreIsWorthIt === true ? found.withCore : null;
-  return { bake: cored ?? found?.plain ?? null, withCore: cored !== null };
+  return {
+    bake: cored ?? found?.plain ?? null,
+    withCore: cored !== null,
+    withBand: cored === null && band && found?.edgeNeedsCare === true,
+  };
 }
 
 function portionsOf(order: Order, tin: Tin, { portionSizes }: OrderContent): [number | null, number | null] {

@@ -86,8 +86,9 @@ export interface PlannedTier {
   weightGEach: number;
   /** What to set and when to look; null when the oven is too cool, and for small cakes, which have their own. */
   bake: BakeAdvice | null;
-  /** Whether the kitchen's heating core stands in it. */
+  /** Whether the kitchen's heating core stands in it, or its insulated band lies round it. */
   withCore: boolean;
+  withBand: boolean;
   warnings: Warning[];
 }
 

@@ -52,6 +52,6 @@ export function plannedSmall(
     coatedAcrossMm: bounds === null ? null : Math.max(bounds.widthMm, bounds.heightMm),
     ...{ boardAcrossMm: null, boxHeightMm: null, ribbonMm: null, portionsEach: 1, inRings: null },
     weightGEach: quantiseG(eachG * (1 - spongeUsual(recipe).waterLossShare) + onEachG),
-    ...{ bake: null, withCore: false, warnings: fill.value.warnings },
+    ...{ bake: null, withCore: false, withBand: false, warnings: fill.value.warnings },
   };
 }

@@ -2,7 +2,6 @@
 
 import type { LoadTin } from '../mixes/plan-mix.ts';
 import type {
-  BakeMinutes,
   Bowlful,
   DummyWork,
   FilledTins,
@@ -19,6 +18,7 @@ import type {
   PlannedTier,
   TierFinish,
 } from './planned-order.types.ts';
+import { tierOven } from './tier-oven.ts';
 
 /** The tier that a mix's tin belongs to. */
 export interface TierRef {
@@ -44,23 +44,12 @@ function finishWork({ finishes }: Pick<PlannedTier, 'finishes'>): FinishWork[] {
   return finishes.flatMap(({ finish, use }) => (isUse(use) ? [{ finish, use }] : []));
 }
 
-/** Heat and minutes: the kitchen's own for small cakes. Fails to a bug where a tier has no bake. */
-function bakeOf({ bake, recipe, ask: { small } }: PlannedTier): { ovenC: number; bake: BakeMinutes } {
-  if (small !== undefined) {
-    const { firstLookMin, byMin, ovenC = recipe.ovenC } = small.bake;
-    return {
-      ovenC,
-      bake: { firstLook: firstLookMin, expected: Math.round((firstLookMin + byMin) / 2), by: byMin },
-    };
-  }
-  if (bake === null) throw new Error(`${recipe.name} cannot be baked at ${recipe.ovenC} °C.`);
-  const { firstLookMin, likelyMin, expectedByMin } = bake.window;
-  const minutes = {
-    firstLook: Math.floor(firstLookMin),
-    expected: Math.round(likelyMin),
-    by: Math.ceil(expectedByMin),
-  };
-  return { ovenC: bake.dialC, bake: minutes };
+/** Heat, minutes and what helps. Fails to a bug where a tier has no bake. */
+function ovenWork(tier: PlannedTier): Pick<TierWork, 'ovenC' | 'bake' | 'core' | 'band'> {
+  const oven = tierOven(tier);
+  if (oven === null) throw new Error(`${tier.recipe.name} cannot be baked at ${tier.recipe.ovenC} °C.`);
+  const { core, band, ...heat } = oven;
+  return { ...heat, ...(core ? { core } : {}), ...(band ? { band } : {}) };
 }
 
 function tierWork(tier: PlannedTier): TierWork {
@@ -74,7 +63,7 @@ function tierWork(tier: PlannedTier): TierWork {
     ...(bakes === 1 ? {} : { bakes }),
     recipeId: recipe.id,
     method: recipe.method,
-    ...bakeOf(tier),
+    ...ovenWork(tier),
     layers: tier.layers,
     ...(recipe.keepsDays === undefined ? {} : { keepsDays: recipe.keepsDays }),
     finishes: finishWork(tier),

@@ -22,19 +22,39 @@ export interface Outing {
   coolingMin: number;
 }
 
-/** Tins that come out together: those whose minutes end within one opening of the door and that cool alike. */
-export function outings(tins: readonly BatchTin[], times: KitchenTimes, notBefore: number): Outing[] {
+/** Groups of tins in the order they are due: those due within one opening of the door, and that cool alike, are one. */
+function dueTogether(tins: readonly BatchTin[], times: KitchenTimes): Outing[] {
   const found: Outing[] = [];
-  const { ovenDoorMin: doorMin } = times;
   for (const tin of [...tins].sort((a, b) => a.tier.bake.by - b.tier.bake.by)) {
     const last = found.at(-1);
     const { by, expected } = tin.tier.bake;
     const coolingMin = coolInTinMin(tin.tier, times);
     const alike = last?.coolingMin === coolingMin;
-    if (last && alike && by < last.at + doorMin && expected <= last.at) last.tins.push(tin);
-    else found.push({ tins: [tin], at: Math.max(by, last ? last.at + doorMin : notBefore), coolingMin });
+    if (last && alike && by < last.at + times.ovenDoorMin && expected <= last.at) last.tins.push(tin);
+    else found.push({ tins: [tin], at: by, coolingMin });
   }
   return found;
+}
+
+/**
+ * Tins that come out together, each by the minute it is due. Where two are due at once, one leaves as much sooner as
+ * the door needs, unless it is not likely done by then: then the other waits.
+ */
+export function outings(tins: readonly BatchTin[], times: KitchenTimes, notBefore: number): Outing[] {
+  const { ovenDoorMin: doorMin } = times;
+  const due = dueTogether(tins, times);
+  let next = Number.POSITIVE_INFINITY;
+  const early = due.reverse().map((outing) => {
+    const likely = Math.max(...outing.tins.map(({ tier }) => tier.bake.expected));
+    next = Math.max(likely, Math.min(outing.at, next - doorMin));
+    return { ...outing, at: next };
+  });
+  let free = notBefore;
+  return early.reverse().map((outing) => {
+    const at = Math.max(outing.at, free);
+    free = at + doorMin;
+    return { ...outing, at };
+  });
 }
 
 /** One turning out for each tier of an outing. */

@@ -42,6 +42,10 @@ export interface TierWork {
   /** As set on a conventional oven. */
   ovenC: number;
   bake: BakeMinutes;
+  /** A heating core stands in each tin; left out: none. */
+  core?: true;
+  /** An insulated band lies round each tin; left out: none. */
+  band?: true;
   layers: number;
   /** Days that the cake keeps from the oven, where the recipe says so itself; left out: by its method. */
   keepsDays?: number;

@@ -8,7 +8,8 @@ import type { Outline } from '../../domain/outline.ts';
 import { bakeWordsFor } from '../../wording/bake/index.ts';
 import { listInWords } from '../../wording/list.ts';
 import { formatNumber } from '../../wording/number.ts';
-import { dialTextsOf, minutesFigure } from '../bake-figures.ts';
+import { dialTextsOf } from '../bake-figures.ts';
+import { workedMinutes } from '../oven-figures.ts';
 import { clockText, dayOf, dayText } from './local-clock.ts';
 import type { LookRow, OvenLoadView, OvenPlanView, ShelfView } from './timetable.types.ts';
 import { type TimetableInput, type TimetableSource, timetableSource } from './timetable-input.ts';
@@ -52,7 +53,7 @@ function lookRows(load: OvenLoad, source: TimetableSource): LookRow[] {
     firstLook: clock(tin.firstLook),
     likely: clock(tin.expected),
     by: clock(tin.by),
-    byMinutes: minutesFigure(tin.bake.by),
+    byMinutes: workedMinutes(tin.bake.by),
   }));
 }
 
@@ -62,6 +63,7 @@ function loadView(load: OvenLoad, source: TimetableSource): OvenLoadView {
   const { set, others } = dialTextsOf(load.ovenC, oven, bakeWordsFor(kitchen.locale));
   const day = dayOf(room.calendar, load.from);
   const clock = (minute: number): string => clockText(room.calendar, minute, words);
+  const lastBy = Math.max(...load.tins.map(({ by }) => by));
   const on = plan.steps.find(({ kind, loadId }) => kind === 'oven-on' && loadId === load.id);
   const shelves = Array.from({ length: room.work.ovenRoom.shelves }, (_, shelf) => shelf);
   return {
@@ -69,10 +71,10 @@ function loadView(load: OvenLoad, source: TimetableSource): OvenLoadView {
     name: words.load(source.loadNumber(load.id)),
     dial: set,
     dialOthers: others,
-    whenText: words.when(day ? dayText(day, words) : '', clock(load.from), clock(load.to)),
+    whenText: words.when(day ? dayText(day, words) : '', clock(load.from), clock(lastBy)),
     heatNote: on ? words.heatCold(clock(on.from)) : words.heatHot,
     shelvesNote: new Set(load.tins.map(({ shelf }) => shelf)).size > 1 ? words.shelves(oven.fan) : '',
-    minutes: { value: load.to - load.from, unit: 'min', text: String(load.to - load.from) },
+    minutes: workedMinutes(lastBy - load.from),
     // As the oven is seen: the upper shelf first. A shelf nobody uses is not drawn.
     shelves: shelves
       .reverse()

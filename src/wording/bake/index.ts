@@ -7,7 +7,7 @@ import { enUsBake } from './en-us.ts';
 export type { BakeWords } from './bake-words.ts';
 export { type DialTexts, dialTexts } from './dial.ts';
 export { heatApartText, heatScaleOf, heatText, onScale } from './heat.ts';
-export { formatBakeMinutes, formatLoggedMinutes, nearestFive } from './minutes.ts';
+export { formatBakeMinutes, formatLoggedMinutes } from './minutes.ts';
 export type { BakeLabel, BakeStepKind, BakeWorkingWords } from './working-words.ts';
 
 const LOCALES: Record<Locale, BakeWords> = { 'en-GB': enGbBake, 'en-US': enUsBake };

@@ -21,6 +21,7 @@ const JOBS: OrderWords['cost']['jobs'] = {
   pack: 'Boxing',
   deliver: 'Driving',
   'set-up': 'Setting up',
+  'drive-back': 'Driving back',
 };
 
 export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
@@ -64,18 +65,19 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
     perHour: (money) => `${money} per h`,
     perKwh: (money) => `${money} per kWh`,
     ovenText: (loads, heatings, kwh) =>
-      `Baked by itself: ${loads}; the oven is heated ${heatings === 1 ? 'once' : heatings === 2 ? 'twice' : `${heatings} times`}, ${kwh}\u00a0kWh in all.`,
-    load: (tins, dial, minutes) =>
-      `${tins === 1 ? 'one tin' : `${tins} tins`} at ${dial} for ${minutes}\u00a0min`,
+      `Baked by itself: ${loads}; the oven is heated ${heatings === 1 ? 'once' : heatings === 2 ? 'twice' : `${heatings} times`}, ${kwh}\u00a0kWh in all, with the minutes in which cakes are taken out.`,
+    load: (tins, dial, minutes) => `${tins === 1 ? 'one tin' : `${tins} tins`} at ${dial} for ${minutes}`,
     tooLow: (names) => `Without the price of ${names}: the cost is too low by as much.`,
     nothingPriced:
       'Nothing is priced yet, so there is no quote: write ‘costs:’ in kitchen.yaml and ‘packs:’ in ingredients.yaml.',
     jobs: JOBS,
     workTitle: 'Hands-on time',
     shopNote:
-      'Work and overhead are reckoned by these hours: hands-on in the kitchen, with the drive and setting up where there are any, without shopping. Shopping serves the whole week and is part of the overhead.',
+      'Work and overhead are reckoned by these hours: hands-on in the kitchen, with the road both ways and setting up where there are any, without shopping. Shopping serves the whole week and is part of the overhead.',
     driveNote:
-      'The drive is in the hours; its fuel and wear are not in this cost. Add ‘per: drive’ under ‘packaging:’ in kitchen.yaml, or charge a line under the order’s extras.',
+      'The drive is in the hours, there and back; its fuel and wear are not in this cost. Add ‘per: drive’ under ‘packaging:’ in kitchen.yaml, or charge it under the order’s extras with ‘delivery: yes’.',
+    driveCharged: (names) =>
+      `The drive’s hours, there and back, are in this cost; its fuel and wear are not, and are to be met by what is charged beside the cake: ${names}.`,
   },
   quote: {
     title: 'Quote',

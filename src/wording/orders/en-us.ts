@@ -33,8 +33,7 @@ export const enUsOrders: OrderWords = {
   cost: {
     ...gb.cost,
     jobs: { ...gb.cost.jobs, 'fill-tins': 'Filling pans' },
-    load: (tins, dial, minutes) =>
-      `${tins === 1 ? 'one pan' : `${tins} pans`} at ${dial} for ${minutes}\u00a0min`,
+    load: (tins, dial, minutes) => `${tins === 1 ? 'one pan' : `${tins} pans`} at ${dial} for ${minutes}`,
   },
   beside: {
     ...gb.beside,

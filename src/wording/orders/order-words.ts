@@ -149,6 +149,8 @@ export interface OrderWords {
     shopNote: string;
     /** What the drive costs beyond its time. */
     driveNote: string;
+    /** Where an extra pays for it. */
+    driveCharged: (names: string) => string;
   };
   quote: {
     title: string;
