@@ -1,31 +1,26 @@
-/**
- * What does each tier stand on, and which box does it need? A stack has its boards from the stack's plan, the rest
- * from the finishing settings. A stack that travels put together has one box, of the drum's width and its whole height.
- */
-import type { OrderStack } from '../compute/orders/order-stack.ts';
-import type { FinishingSettings } from '../domain/finishing.ts';
-import { quantiseMm } from '../domain/quantise.ts';
+/** What does each cake stand on, and which box does it need? Boards and boxes of an order as its papers show them. */
+import type { BoardedPart } from '../compute/orders/order-boards.ts';
 import type { OrderWords } from '../wording/orders/index.ts';
 import { boardFigure, cutFigure } from './finishing-figures.ts';
 import type { OrderTier } from './order.types.ts';
-import { partId } from './order-names.ts';
 
-type Boarded = Pick<OrderTier, 'id' | 'board' | 'boxSide' | 'boxHeight' | 'boxText'>;
+type Boxed = Pick<OrderTier, 'boxSide' | 'boxHeight' | 'boxText'>;
 
-/** The same tier on its board of the stack and in its box; a tier that is not in the stack as it was. */
-export function onStackBoard<T extends Boarded>(
-  tier: T,
-  stack: OrderStack,
-  assembled: boolean,
-  { boxHeightClearanceMm }: Pick<FinishingSettings, 'boxHeightClearanceMm'>,
-  { sheet }: OrderWords,
-): T {
-  const at = stack.parts.findIndex((part) => partId(part) === tier.id);
-  const own = stack.tiers[at];
-  if (own === undefined) return tier;
-  const board = boardFigure(own.board.acrossMm);
-  if (!assembled) return { ...tier, board };
-  if (at > 0) return { ...tier, board, boxSide: null, boxHeight: null, boxText: sheet.boxShared };
-  const boxHeight = cutFigure(quantiseMm(stack.totalHeightMm + boxHeightClearanceMm));
-  return { ...tier, board, boxSide: board, boxHeight, boxText: sheet.boxForAll(board.text, boxHeight.text) };
+function boxView({ box }: BoardedPart, { sheet }: OrderWords): Boxed {
+  if (box === null) return { boxSide: null, boxHeight: null, boxText: sheet.boxShared };
+  const boxHeight = cutFigure(box.heightMm);
+  if (box.acrossMm === null) return { boxSide: null, boxHeight, boxText: null };
+  const boxSide = boardFigure(box.acrossMm);
+  const text = box.holds === 'stack' ? sheet.boxForAll : sheet.box;
+  return { boxSide, boxHeight, boxText: text(boxSide.text, boxHeight.text) };
+}
+
+/** Board and box of one cake; none of either for small cakes. */
+export function boardView(
+  boarded: BoardedPart | undefined,
+  words: OrderWords,
+): Boxed & Pick<OrderTier, 'board'> {
+  if (boarded === undefined) return { board: null, boxSide: null, boxHeight: null, boxText: null };
+  const { acrossMm } = boarded;
+  return { board: acrossMm === null ? null : boardFigure(acrossMm), ...boxView(boarded, words) };
 }

@@ -1,4 +1,5 @@
 /** The cakes of an order: how each is baked, what goes on it, and the board and box it stands on and in. */
+import type { BoardedPart } from '../compute/orders/order-boards.ts';
 import type { PlannedDummy, PlannedOrder, PlannedTier, TierFinish } from '../compute/orders/plan-order.ts';
 import { dummyId } from '../compute/orders/planned-dummy.ts';
 import { tierOven } from '../compute/orders/tier-oven.ts';
@@ -14,9 +15,10 @@ import { tinSize } from '../wording/tin-size.ts';
 import { bakeFigures } from './bake-figures.ts';
 import type { BakeFigures } from './bake-figures.types.ts';
 import { heightFigure, totalFigure } from './figures.ts';
-import { boardFigure, cutFigure } from './finishing-figures.ts';
+import { cutFigure } from './finishing-figures.ts';
 import type { OrderDummy, OrderTier, TierFinishView } from './order.types.ts';
 import { countFigure } from './order-batters.ts';
+import { boardView } from './order-boards.ts';
 import { dummyName, tierName } from './order-names.ts';
 import { sizeText, smallBakeFigures, smallView } from './order-small-cakes.ts';
 import { ovenFigures } from './oven-figures.ts';
@@ -89,17 +91,14 @@ function placedView(one: TierFinish, tier: Covered, content: Content): TierFinis
 
 type Covered = Pick<PlannedTier, 'count' | 'layers'>;
 
-/** Board, box and ribbon of a cake or a dummy. */
-const aroundView = (tier: PlannedTier | PlannedDummy, { sheet }: OrderWords) => ({
+/** Size, board, box and ribbon of a cake or a dummy. */
+const aroundView = (tier: PlannedTier | PlannedDummy, boards: readonly BoardedPart[], words: OrderWords) => ({
   coatedHeight: heightFigure(tier.coatedHeightMm),
   coatedAcross: tier.coatedAcrossMm === null ? null : heightFigure(tier.coatedAcrossMm),
-  board: tier.boardAcrossMm === null ? null : boardFigure(tier.boardAcrossMm),
-  boxHeight: tier.boxHeightMm === null ? null : cutFigure(tier.boxHeightMm),
-  boxSide: tier.boardAcrossMm === null ? null : boardFigure(tier.boardAcrossMm),
-  boxText:
-    tier.boardAcrossMm === null || tier.boxHeightMm === null
-      ? null
-      : sheet.box(boardFigure(tier.boardAcrossMm).text, cutFigure(tier.boxHeightMm).text),
+  ...boardView(
+    boards.find(({ part }) => part === tier),
+    words,
+  ),
   ribbon: tier.ribbonMm === null ? null : cutFigure(tier.ribbonMm),
   weight: totalFigure(tier.weightGEach),
 });
@@ -142,6 +141,7 @@ function orderTier(
   tier: PlannedTier,
   content: Content,
   bakes: ReadonlyMap<string, RecipeBakes>,
+  boards: readonly BoardedPart[],
 ): OrderTier {
   const { kitchen } = content;
   const words = wordsFor(kitchen.locale);
@@ -167,7 +167,7 @@ function orderTier(
     bakes: bakesView(tier, own),
     layerHeight: heightFigure(tier.level.layerMm),
     level: levelView(tier, own),
-    ...aroundView(tier, own),
+    ...aroundView(tier, boards, own),
     portions: tier.portionsEach === null ? null : countFigure(tier.portionsEach),
     inRings: tier.inRings === null ? null : countFigure(tier.inRings),
     bake: bakeView(tier, content, bakes),
@@ -180,10 +180,15 @@ export const orderTiers = (
   planned: PlannedOrder,
   content: Content,
   bakes: ReadonlyMap<string, RecipeBakes>,
-): OrderTier[] => planned.tiers.map((tier) => orderTier(planned, tier, content, bakes));
+  boards: readonly BoardedPart[],
+): OrderTier[] => planned.tiers.map((tier) => orderTier(planned, tier, content, bakes, boards));
 
 /** The tiers that are not cake, bottom first. */
-export function orderDummies(planned: PlannedOrder, content: Content): OrderDummy[] {
+export function orderDummies(
+  planned: PlannedOrder,
+  content: Content,
+  boards: readonly BoardedPart[],
+): OrderDummy[] {
   const { locale } = content.kitchen;
   const own = orderWordsFor(locale);
   return planned.dummies.map((dummy) => {
@@ -192,7 +197,7 @@ export function orderDummies(planned: PlannedOrder, content: Content): OrderDumm
       id: dummyId(dummy.at),
       ...{ name, countedName: name, small: null },
       sizeText: tinSize(dummy.tin, wordsFor(locale)),
-      ...aroundView(dummy, own),
+      ...aroundView(dummy, boards, own),
       finishes: dummy.finishes.map((one) => placedView(one, { count: 1, layers: 1 }, content)),
       supplyText: own.beside.supply[dummy.ask.supply],
     };

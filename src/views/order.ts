@@ -1,6 +1,7 @@
 /** An order as plain data, from what was agreed to what is handed over. */
 
 import { hasRawWhite } from '../compute/finishes/raw-white.ts';
+import { orderBoards } from '../compute/orders/order-boards.ts';
 import { orderStack } from '../compute/orders/order-stack.ts';
 import type { PlannedOrder } from '../compute/orders/plan-order.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
@@ -18,22 +19,14 @@ import { uncapitalised } from '../wording/sentence-case.ts';
 import { stackWordsFor } from '../wording/stacks/index.ts';
 import type { Caution } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
-import type {
-  DecisionView,
-  HandOverView,
-  KeepingView,
-  OrderDummy,
-  OrderFact,
-  OrderTier,
-  OrderView,
-} from './order.types.ts';
+import type { DecisionView, HandOverView, KeepingView, OrderFact, OrderView } from './order.types.ts';
 import { orderAllergens } from './order-allergens.ts';
 import { batterViews, countFigure } from './order-batters.ts';
-import { onStackBoard } from './order-boards.ts';
 import { orderCostView, quoteView } from './order-cost.ts';
 import { orderFinishes } from './order-finishes.ts';
 import { handOverView } from './order-hand-over.ts';
 import { besideTexts, dummyName, orderSummary, tierName } from './order-names.ts';
+import { hiredThings } from './order-hired.ts';
 import { orderDummies, orderTiers } from './order-tiers.ts';
 import type { WorkedOrder } from './planned-orders.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
@@ -81,7 +74,12 @@ function decisionsOf({ order }: PlannedOrder, words: OrderWords): DecisionView[]
   }));
 }
 
-function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content: Content): Caution[] {
+function cautionsOf(
+  planned: PlannedOrder,
+  inedible: readonly string[],
+  hired: readonly string[],
+  content: Content,
+): Caution[] {
   const words = orderWordsFor(content.kitchen.locale);
   const { cautions } = words;
   const { order, finishes, weightG } = planned;
@@ -102,6 +100,9 @@ function cautionsOf(planned: PlannedOrder, inedible: readonly string[], content:
     ...(inedible.length === 0
       ? []
       : [{ code: 'inedible', text: cautions.inedible(listInWords(inedible.map(uncapitalised), and)) }]),
+    ...(hired.length === 0
+      ? []
+      : [{ code: 'hired', text: cautions.hired(listInWords(hired.map(uncapitalised), and)) }]),
     ...dummyCautions(planned, words, and),
   ];
 }
@@ -154,17 +155,15 @@ export function orderView(
   const words = orderWordsFor(kitchen.locale);
   const handOver = handOverView(order, week, content);
   const stack = orderStack(planned, content.finishing);
-  const boarded = <T extends OrderTier | OrderDummy>(some: T[]): T[] =>
-    stack === null || stack === 'unknown-width'
-      ? some
-      : some.map((one) => onStackBoard(one, stack, order.travelsAssembled, content.finishing, words));
-  const tiers = boarded(orderTiers(planned, content, bakes));
+  const boards = orderBoards(planned, content.finishing);
+  const tiers = orderTiers(planned, content, bakes, boards);
   const allergens = orderAllergens(planned, content);
-  const dummies = boarded(orderDummies(planned, content));
+  const dummies = orderDummies(planned, content, boards);
   const inedible = [
     ...order.extras.filter((extra) => extra.inedible).map(({ name }) => name),
     ...dummies.map(({ name }) => name),
   ];
+  const hired = hiredThings(planned, words);
   const sharesShelf = (together?.orders.length ?? 1) > 1;
   const unpriced = shopping.lines.flatMap(({ name, usedMinor, unit }) =>
     usedMinor === null && unit !== 'pieces' ? [name.toLowerCase()] : [],
@@ -186,11 +185,13 @@ export function orderView(
       kitchen,
       ingredients: content.ingredients,
       nameOf: ({ tierAt }) => tierName(planned, tierAt, words),
+      tierOf: ({ tierAt }) => planned.tiers[tierAt],
     }),
     sharedText: together === undefined ? null : sharedText(planned, together, content),
     finishes: orderFinishes(planned, content),
     decisions: decisionsOf(planned, words),
     inedible,
+    hired,
     stack: stack === null || stack === 'unknown-width' ? null : stackView(planned, stack, kitchen),
     noStackText: stack === 'unknown-width' ? stackWordsFor(kitchen.locale).unknownWidth : null,
     allergens,
@@ -203,7 +204,7 @@ export function orderView(
     cost: orderCostView(cost, effort, unpriced, content),
     quote: quoteView(cost, { ...head, handOver, tiers, dummies, allergens, portionsText: text }, content),
     notes: order.notes,
-    cautions: cautionsOf(planned, inedible, content),
+    cautions: cautionsOf(planned, inedible, hired, content),
     warnings: [...planned.warnings, ...withoutLabel(keeping, words)],
   };
 }

@@ -1,8 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { orderPieces } from '../../src/compute/costs/order-pieces.ts';
 import type { Content } from '../../src/domain/content.ts';
 import { NO_COSTS } from '../../src/domain/costs.ts';
 import type { OrderView } from '../../src/views/order.types.ts';
 import { type OrdersView, ordersView } from '../../src/views/orders.ts';
+import { workedOrders } from '../../src/views/planned-orders.ts';
 import type { WeekView } from '../../src/views/week.types.ts';
 import { demoContent } from '../samples/demo.ts';
 
@@ -114,9 +116,25 @@ describe('the view of an order', () => {
 
   it('lists what must come off before it is eaten, on the quote too', () => {
     const { inedible, cautions, quote } = order('three-tiers-for-sixty');
-    expect(inedible).toEqual(['Stand hire', 'Fresh flowers in picks']);
-    expect(cautions.find(({ code }) => code === 'inedible')?.text).toContain('stand hire');
-    expect(quote.rows.filter(({ note }) => note !== null)).toHaveLength(2);
+    expect(inedible).toEqual(['Fresh flowers in picks']);
+    expect(cautions.find(({ code }) => code === 'inedible')?.text).toContain('fresh flowers in picks');
+    const flowers = quote.rows.filter(({ note }) => note?.startsWith('not food'));
+    expect(flowers.map(({ name }) => name)).toEqual(['Fresh flowers in picks']);
+  });
+
+  it('names what is hired as such and not among what is taken off, with the day it comes back', () => {
+    const { hired, inedible, cautions, quote } = order('three-tiers-for-sixty');
+    expect(hired).toEqual(['Cake stand, by 1 December 2026']);
+    expect(inedible.join()).not.toMatch(/stand/i);
+    expect(cautions.find(({ code }) => code === 'hired')?.text).toContain('cake stand, by 1 December 2026');
+    const row = quote.rows.find(({ name }) => name === 'Cake stand');
+    expect(row?.note).toBe('hired: to be returned by 1 December 2026');
+    // A hired dummy is both: it is lifted off, and it comes back.
+    const { hired: dummies, quote: other } = order('square-and-round');
+    expect(dummies).toEqual(['Top tier (dummy)']);
+    const note = other.rows.find(({ name }) => name.startsWith('Hire of'))?.note;
+    expect(note).toBe('not food: taken off before the cake is eaten; hired: to be returned');
+    expect(order('orange-birthday').hired).toEqual([]);
   });
 
   it('leaves an open decision open', () => {
@@ -148,6 +166,37 @@ describe('boards and boxes', () => {
     expect(lowest?.boxSide).toEqual(lowest?.board);
     expect(above.length).toBeGreaterThan(0);
     for (const tier of above) expect(tier).toMatchObject({ boxHeight: null, boxText: 'the stack’s box' });
+  });
+
+  it('are as high as the cake on the board it really stands on: 12 mm under the lowest tier, 3 mm under the others', () => {
+    const { boxHeightClearanceMm: air } = content.finishing;
+    const inside = (id: string) => order(id).tiers.map(({ boxHeight }) => boxHeight?.value ?? null);
+    const cakes = (id: string) => order(id).tiers.map(({ coatedHeight }) => coatedHeight.value);
+    const under = [12, 3, 3];
+    expect(inside('three-tiers-for-sixty')).toEqual(
+      cakes('three-tiers-for-sixty').map((high, at) => expect.closeTo(high + (under[at] ?? 0) + air, 6)),
+    );
+    // Plain trays stand on cards.
+    expect(inside('fair-trays').slice(0, 1)).toEqual(
+      cakes('fair-trays')
+        .slice(0, 1)
+        .map((high) => expect.closeTo(high + 3 + air, 6)),
+    );
+  });
+
+  it('are as wide on the shopping list as on the order sheet', () => {
+    for (const { planned } of workedOrders(content).orders) {
+      const { drumsMm, cardsMm } = orderPieces(planned, content.finishing);
+      const { tiers, dummies } = order(planned.order.id);
+      const told = [
+        ...tiers.flatMap(({ board, count }) =>
+          board === null ? [] : Array.from({ length: count.value }, () => board.value),
+        ),
+        ...dummies.flatMap(({ board }) => (board === null ? [] : [board.value])),
+      ];
+      const upwards = (all: number[]) => [...all].sort((a, b) => a - b);
+      expect(upwards([...drumsMm, ...cardsMm])).toEqual(upwards(told));
+    }
   });
 
   it('lets one person lift what weighs less than two people are asked for', () => {

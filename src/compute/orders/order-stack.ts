@@ -27,7 +27,7 @@ export interface OrderStack extends StackPlan {
 export const isDummyPart = (part: StackPart): part is PlannedDummy => 'form' in part.ask;
 
 /** The tiers of an order from the bottom up, cakes and dummies in their places. */
-function stackParts({ tiers, dummies }: Pick<PlannedOrder, 'tiers' | 'dummies'>): StackPart[] {
+export function stackParts({ tiers, dummies }: Pick<PlannedOrder, 'tiers' | 'dummies'>): StackPart[] {
   const parts: StackPart[] = tiers.filter(({ ask }) => ask.beside === undefined);
   for (const dummy of dummies) parts.splice(dummy.ask.at, 0, dummy);
   return parts;

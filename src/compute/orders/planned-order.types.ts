@@ -74,9 +74,8 @@ export interface PlannedTier {
   /** Batter that one cake gets once the mix's eggs are whole. */
   receivesG: number;
   finishes: TierFinish[];
-  /** Board, box and ribbon of one cake; null where nobody knows how wide it is. */
+  /** Board and ribbon of one cake by itself; null where nobody knows how wide it is. */
   boardAcrossMm: number | null;
-  boxHeightMm: number | null;
   ribbonMm: number | null;
   /** Pieces from one cake cut in rows; null where nobody knows its plan. */
   portionsEach: number | null;
@@ -104,7 +103,6 @@ export interface PlannedDummy {
   coatedAcrossMm: number | null;
   finishes: TierFinish[];
   boardAcrossMm: number | null;
-  boxHeightMm: number | null;
   ribbonMm: number | null;
   /** Polystyrene and what is on it, without boards. */
   weightGEach: number;

@@ -50,7 +50,7 @@ export function plannedSmall(
     level: levelled({ bakes: 1, heightMm, layers: 1, spongeG: 0 }, 0),
     ...{ builtHeightMm: heightMm, coatedHeightMm: heightMm, finishes },
     coatedAcrossMm: bounds === null ? null : Math.max(bounds.widthMm, bounds.heightMm),
-    ...{ boardAcrossMm: null, boxHeightMm: null, ribbonMm: null, portionsEach: 1, inRings: null },
+    ...{ boardAcrossMm: null, ribbonMm: null, portionsEach: 1, inRings: null },
     weightGEach: quantiseG(eachG * (1 - spongeUsual(recipe).waterLossShare) + onEachG),
     ...{ bake: null, withCore: false, withBand: false, warnings: fill.value.warnings },
   };

@@ -26,7 +26,6 @@ export interface FinishedTier {
   coatedHeightMm: number;
   coatedAcrossMm: number | null;
   boardAcrossMm: number | null;
-  boxHeightMm: number | null;
   ribbonMm: number | null;
 }
 
@@ -129,7 +128,7 @@ export function finishedTier(
   const coatedHeightMm = quantiseMm(builtHeightMm + outMm);
   const around = plan === null ? null : finishingFor(cake.tin, [], { ...base, undercoatMm: outMm });
   if (plan === null || around === null) {
-    const unknown = { coatedAcrossMm: null, boardAcrossMm: null, boxHeightMm: null, ribbonMm: null };
+    const unknown = { coatedAcrossMm: null, boardAcrossMm: null, ribbonMm: null };
     return { finishes: [], builtHeightMm, coatedHeightMm, ...unknown };
   }
   const holder = damOf(used);
@@ -151,6 +150,6 @@ export function finishedTier(
     const at = finishes.findIndex(({ finish, use }) => use === 'filling' && SOFT.includes(finish.kind));
     finishes.splice(at, 0, { finish: holder, use: 'dam', amount: times(dam, cake.count) });
   }
-  const { coatedAcrossMm, boardAcrossMm, boxHeightMm, ribbonMm } = around;
-  return { finishes, builtHeightMm, coatedHeightMm, coatedAcrossMm, boardAcrossMm, boxHeightMm, ribbonMm };
+  const { coatedAcrossMm, boardAcrossMm, ribbonMm } = around;
+  return { finishes, builtHeightMm, coatedHeightMm, coatedAcrossMm, boardAcrossMm, ribbonMm };
 }

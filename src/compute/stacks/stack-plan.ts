@@ -72,6 +72,15 @@ const DOWEL_TIERS = 3;
 /** The dowel ends this far below the top, out of sight. */
 const DOWEL_SHORT_MM = 25;
 
+const isTall = ({ coatedHeightMm, solid }: Pick<StackTier, 'coatedHeightMm' | 'solid'>): boolean =>
+  coatedHeightMm > TALL_MM && solid !== true;
+
+/** From its foot to its top, the card inside a tall tier counted, mm. */
+export const standsHighMm = (
+  tier: Pick<StackTier, 'coatedHeightMm' | 'solid'>,
+  cardThicknessMm: number,
+): number => tier.coatedHeightMm + (isTall(tier) ? cardThicknessMm : 0);
+
 /** Boards and supports of one tier, its foot so high above the table. */
 function stackedTier(
   tiers: readonly StackTier[],
@@ -82,7 +91,7 @@ function stackedTier(
 ): StackedTier {
   const above = tiers[index + 1];
   const isSolid = tier.solid === true;
-  const halfMm = tier.coatedHeightMm > TALL_MM && !isSolid ? tier.coatedHeightMm / 2 : null;
+  const halfMm = isTall(tier) ? tier.coatedHeightMm / 2 : null;
   const carriesG = tiers.slice(index + 1).reduce((sum, { weightG }) => sum + weightG, 0);
   const held = (plan: CakePlan, lengthMm: number, onTopG: number): HeldBy => ({
     ...supportsUnder(plan),
@@ -97,7 +106,7 @@ function stackedTier(
   return {
     name: tier.name,
     footMm: quantiseMm(foot),
-    topMm: quantiseMm(foot + tier.coatedHeightMm + (halfMm === null ? 0 : boards.cardThicknessMm)),
+    topMm: quantiseMm(foot + standsHighMm(tier, boards.cardThicknessMm)),
     acrossMm: quantiseMm(tier.coatedAcrossMm),
     weightG: quantiseG(tier.weightG),
     board: { acrossMm: quantiseMm(acrossMm), thicknessMm },
