@@ -1,7 +1,7 @@
 /** A timer for the first look at every tin, and for the latest it should take; they ring on the page and by sound. */
 import { useEffect, useState } from 'preact/hooks';
+import { nearestFive } from '../../domain/bake-minutes.ts';
 import type { PlanTin, PlanView } from '../../views/plan.types.ts';
-import { nearestFive } from '../../wording/bake/index.ts';
 import type { PlannerWords } from '../../wording/planner/index.ts';
 import { ring } from '../ring.ts';
 
