@@ -6,6 +6,7 @@ export type PrintKind =
   | 'finishing-chart'
   | 'bake-guide'
   | 'recipe-card'
+  | 'finish-card'
   | 'booklet'
   | 'wall-reference'
   | 'cutting-guide'
@@ -22,6 +23,7 @@ export const PRINT_KINDS: readonly PrintKind[] = [
   'finishing-chart',
   'bake-guide',
   'recipe-card',
+  'finish-card',
   'booklet',
   'wall-reference',
   'cutting-guide',

@@ -26,6 +26,9 @@ export interface PrintableNames {
   orders: KnownNames;
 }
 
+/** Kinds that come in the sizes of cards. */
+const CARDS: readonly PrintKind[] = ['recipe-card', 'finish-card'];
+
 const PAPERS: readonly PaperName[] = ['A4', 'Letter'];
 
 function some<T extends string>(
@@ -51,7 +54,7 @@ function readPrintable(
     finishIds: list('finishes', FINISHES, names.finishes),
     orderIds: list('orders', ORDERS, names.orders),
     papers: some(PAPERS, reader.texts(...path, 'paper')),
-    cardSizes: print === 'recipe-card' ? some(CARD_SIZES, reader.texts(...path, 'sizes')) : undefined,
+    cardSizes: CARDS.includes(print) ? some(CARD_SIZES, reader.texts(...path, 'sizes')) : undefined,
     wallSizes: print === 'wall-reference' ? some(WALL_SIZES, reader.texts(...path, 'sizes')) : undefined,
     mass: reader.word(['g', 'oz'] as const, ...path, 'mass'),
   } as { [K in keyof Printable]: Printable[K] | undefined });

@@ -22,6 +22,7 @@ import { type WantedPrints, wantedPrints } from '../views/wanted-prints.ts';
 import { bakeGuidePrint } from './bake-guide.ts';
 import { bookletPrints } from './booklet.ts';
 import { cuttingGuidePrint } from './cutting-guide.ts';
+import { finishCards } from './finish-card-prints.ts';
 import { finishingChartPrint } from './finishing-chart.ts';
 import { type LabelsAsk, labelPrints } from './label-prints.ts';
 import { liningTemplatePrint } from './lining-template.ts';
@@ -166,6 +167,7 @@ export const PRINTABLES: readonly Printable[] = [
   bakeGuides,
   finishingSheets,
   recipeCards,
+  finishCards,
   booklets,
   wallReferenceSheets,
   cuttingGuides,

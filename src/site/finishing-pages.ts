@@ -48,6 +48,8 @@ export interface FinishingPage {
 export interface FinishPage {
   head: PageHead;
   finish: FinishSummary;
+  /** Its card in every size. */
+  cards: readonly DownloadLink[];
   methodHtml: string;
   tables: UseTable[];
 }
@@ -107,6 +109,7 @@ function partsTable(
   view: FinishingChartView,
   column: FinishingColumn,
   at: number,
+  { loss }: FinishSummary,
   words: FinishingWorkingWords,
   { finishing: page }: SiteWords,
   tables: FinishingTableWords,
@@ -114,7 +117,7 @@ function partsTable(
   const table: FinishingTable = {
     id: column.use,
     title: column.useText,
-    about: page.partsAbout,
+    about: page.partsAbout(loss.value === 0 ? null : loss.text),
     columns: [
       { name: page.make, small: page.onTheCake, finishId: null },
       ...column.parts.map(({ name }) => ({ name, small: '', finishId: null })),
@@ -134,6 +137,7 @@ function partsTable(
 /** The page of one finish. */
 export function finishPage(
   finish: FinishSummary,
+  cards: readonly DownloadLink[],
   view: FinishingChartView,
   words: FinishingWorkingWords,
   site: SiteWords,
@@ -148,9 +152,10 @@ export function finishPage(
       section: 'finishing',
     }),
     finish,
+    cards,
     methodHtml: markdownHtml(finish.methodMarkdown, 1),
     tables: view.columns.flatMap((column, at) =>
-      column.finish.id === finish.id ? [partsTable(view, column, at, words, site, tables)] : [],
+      column.finish.id === finish.id ? [partsTable(view, column, at, finish, words, site, tables)] : [],
     ),
   };
 }

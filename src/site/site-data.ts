@@ -4,7 +4,7 @@
  */
 import type { Content } from '../domain/content.ts';
 import type { Locale } from '../domain/kitchen.ts';
-import { filesOfCards } from '../views/card-files.ts';
+import { filesOfCards, filesOfFinishCards } from '../views/card-files.ts';
 import { chartName } from '../views/chart-name.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import {
@@ -269,7 +269,16 @@ function pagesData(input: SiteInput): SiteData {
       finishingPage(view, filesOfFinishing(view.id, files).map(link), finishingWords, tables),
     ),
     finishPages: finishing.flatMap((view) =>
-      view.finishes.map((finish) => finishPage(finish, view, finishingWords, site, tables)),
+      view.finishes.map((finish) =>
+        finishPage(
+          finish,
+          filesOfFinishCards(finish.id, files).map(link),
+          view,
+          finishingWords,
+          site,
+          tables,
+        ),
+      ),
     ),
     around: aroundWordsFor(kitchen.locale),
     ownPaper: kitchen.paper[0] ?? 'A4',
@@ -290,6 +299,7 @@ function pagesData(input: SiteInput): SiteData {
         charts.map((chart) => ({ id: chart.id, name: chartName(chart) })),
         files,
         downloadWordsFor(kitchen.locale),
+        content.finishes,
       ),
     ],
     missing: [missingPage(site)],

@@ -2,7 +2,7 @@
 import type { DownloadFolder, DownloadPaper, DownloadWords } from '../wording/downloads/index.ts';
 import { formatNumber } from '../wording/number.ts';
 import { bookletEntryName, bookletLinkText, isBookletFile } from './booklet-files.ts';
-import { cardEntryName, cardLinkText } from './card-files.ts';
+import { cardEntryName, cardLinkText, isFinishCard } from './card-files.ts';
 import type { Named } from './figure.ts';
 import { type PageHead, pageHead } from './nav.ts';
 
@@ -190,6 +190,7 @@ const entryName = (path: string, words: DownloadWords): string =>
 
 function aboutOf(files: readonly BuiltFile[], words: DownloadWords): string {
   if (files.some(({ path }) => isBookletFile(path))) return words.booklet.about;
+  if (files.some(({ path }) => isFinishCard(path))) return words.cards.aboutFinishes;
   if (files.some(({ path }) => cardEntryName(path, words) !== null)) return words.cards.about;
   return words.trueSize;
 }
@@ -223,12 +224,13 @@ export function downloadsView(
   charts: readonly Named[],
   files: readonly BuiltFile[],
   words: DownloadWords,
+  finishes: readonly Named[] = [],
 ): DownloadsView {
   const ofCharts = new Set(charts.flatMap((chart) => filesOfChart(chart.id, files)));
   const rest = files.filter((file) => !ofCharts.has(file));
   const titleOf = (file: BuiltFile): string => folderTitle(file.path, words);
   const titles = [...new Set(rest.map(titleOf))].sort();
-  const known = new Map(charts.map(({ id, name }) => [id, name]));
+  const known = new Map([...finishes, ...charts].map(({ id, name }) => [id, name]));
   const others = titles.map((title) =>
     folderGroup(
       title,

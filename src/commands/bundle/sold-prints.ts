@@ -12,6 +12,7 @@ import { Stopped } from '../unexpected.ts';
 const HANDED_ON = [
   'tin-charts',
   'recipe-cards',
+  'finish-cards',
   'bake-guides',
   'finishing',
   'booklet',

@@ -25,6 +25,7 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'finishing-chart': ['tins', 'finishes'],
   'bake-guide': ['recipes'],
   'recipe-card': ['recipes', 'flavours', 'tins'],
+  'finish-card': ['tins', 'finishes'],
   booklet: ['recipes', 'tins', 'finishes'],
   'wall-reference': ['recipes', 'tins', 'finishes'],
   'cutting-guide': ['recipes', 'tins'],
@@ -38,8 +39,9 @@ const NARROWED_BY: Record<PrintKind, readonly (keyof typeof lists)[]> = {
   'lining-template': ['tins'],
 };
 
-/** Orders are weighed in the unit of the kitchen's country: a mix of units on one sheet is a mistake waiting. */
+/** Weighed in the unit of the kitchen's country: with orders, and what they are made from, a mix of units is a mistake waiting. */
 const COUNTRYS_OWN: readonly PrintKind[] = [
+  'finish-card',
   'order-sheet',
   'stack-sheet',
   'shopping-list',
@@ -51,6 +53,7 @@ const COUNTRYS_OWN: readonly PrintKind[] = [
 /** Which kinds of print come in sizes of their own. */
 const SIZES: Partial<Record<PrintKind, readonly string[]>> = {
   'recipe-card': CARD_SIZES,
+  'finish-card': CARD_SIZES,
   'wall-reference': WALL_SIZES,
 };
 

@@ -1,4 +1,6 @@
 /** The code that leads to the derivation of the card's figures, with one word below it. */
+import type { RecipeCardView } from '../../views/recipe-card.types.ts';
+import type { RecipeCardWords } from '../../wording/recipe-card/index.ts';
 import { qrCode } from '../qr.ts';
 import { paragraph } from '../sheet/lines.ts';
 import { drawPageCode } from '../sheet/page-code.ts';
@@ -16,8 +18,14 @@ export interface CardCode {
   draw(surface: Surface, xMm: number, yMm: number): void;
 }
 
+/** What the code of any card is set from. */
+export interface CodeParts extends Pick<CardParts, 'form' | 'context' | 'kept'> {
+  view: Pick<RecipeCardView, 'title' | 'workingUrl'>;
+  words: Pick<RecipeCardWords, 'working' | 'workingOf'>;
+}
+
 /** Null when the site has no address. */
-export function cardCode({ view, form, words, context, kept }: CardParts): CardCode | null {
+export function cardCode({ view, form, words, context, kept }: CodeParts): CardCode | null {
   const { workingUrl: url, title } = view;
   if (url === null) return null;
   const code = kept.codes.get(url) ?? qrCode(url);

@@ -1,4 +1,6 @@
 /** Around each face: a band along the top edge, whose card it is, which edition, which card of how many. */
+
+import type { RecipeCardView } from '../../views/recipe-card.types.ts';
 import { rectangle } from '../sheet/rules.ts';
 import type { Surface } from '../sheet/surface.ts';
 import { baselineInLeadingMm } from '../sheet/text-block.ts';
@@ -6,6 +8,11 @@ import type { CardParts } from './card-parts.ts';
 import { BLEED_MM } from './card-size.ts';
 
 const BAND_MM = 2.2;
+
+/** What the furniture of any card is set from. */
+export interface FurnitureParts extends Pick<CardParts, 'form' | 'words' | 'context'> {
+  view: Pick<RecipeCardView, 'title' | 'kitchenName' | 'edition'>;
+}
 
 interface End {
   /** The first of these that has room. */
@@ -38,7 +45,7 @@ function roomFor(texts: readonly string[], widthMm: number, measure: (text: stri
   return `${words.join(' ')} …`;
 }
 
-function endsOf({ view, form, words, context }: CardParts, at: FaceAt): End[] {
+function endsOf({ view, form, words, context }: FurnitureParts, at: FaceAt): End[] {
   const { small } = form.type;
   const wholeMm = form.widthMm - 2 * form.marginMm;
   const headMm = at.yMm + form.marginMm + baselineInLeadingMm(small, context) - 0.6;
@@ -57,7 +64,7 @@ function endsOf({ view, form, words, context }: CardParts, at: FaceAt): End[] {
 }
 
 /** Drawn with the corner of the trimmed card at (x, y). */
-export function drawFurniture(surface: Surface, parts: CardParts, at: FaceAt): void {
+export function drawFurniture(surface: Surface, parts: FurnitureParts, at: FaceAt): void {
   const { form, context } = parts;
   const { marginMm, widthMm, type } = form;
   const { xMm, yMm } = at;

@@ -11,6 +11,7 @@ export type DownloadFolder =
   | 'finishing'
   | 'bake-guides'
   | 'recipe-cards'
+  | 'finish-cards'
   | 'booklet'
   | 'wall'
   | 'orders'
@@ -38,6 +39,7 @@ export interface DownloadWords {
   booklet: { about: string; read: string; fold: string; sizes: Record<BookletSlug, string> };
   cards: {
     about: string;
+    aboutFinishes: string;
     several: string;
     sizes: Record<CardSlug, string>;
     one: (size: string) => string;

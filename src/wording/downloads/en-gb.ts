@@ -28,6 +28,7 @@ export const enGbDownloads: DownloadWords = {
     finishing: 'Fillings and coatings',
     'bake-guides': 'Baking times',
     'recipe-cards': 'Recipe cards',
+    'finish-cards': 'Finish cards',
     booklet: 'Booklet',
     wall: 'Wall references',
     orders: 'Orders',
@@ -50,6 +51,8 @@ export const enGbDownloads: DownloadWords = {
   cards: {
     about:
       'Cards for the tin drawer, each recipe with its flavours: fronts and backs in turn, to print on both sides at 100 %.',
+    aboutFinishes:
+      'Cards for the tin drawer, one for each filling and coating: batches by weight, method and keeping, to print on one side at 100 %.',
     several: 'All cards, several to a sheet',
     sizes: { a6: 'A6', a5: 'A5', '3x5in': '3 × 5 in', '4x6in': '4 × 6 in', '5x8in': '5 × 8 in' },
     one: (size) => `PDF, ${size}`,

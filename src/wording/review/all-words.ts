@@ -5,6 +5,7 @@ import { bakeWordsFor } from '../bake/index.ts';
 import { bakeWorkingWordsFor } from '../bake/working.ts';
 import { bookletWordsFor } from '../booklet/index.ts';
 import { downloadWordsFor } from '../downloads/index.ts';
+import { finishCardWordsFor } from '../finish-card/index.ts';
 import { finishingWordsFor } from '../finishing/index.ts';
 import { finishingTableWordsFor } from '../finishing/tables.ts';
 import { finishingWorkingWordsFor } from '../finishing/working.ts';
@@ -38,6 +39,7 @@ export const allWords = (locale: Locale): Record<string, unknown> => ({
   cards: cardWordsFor(locale),
   chart: wordsFor(locale),
   downloads: downloadWordsFor(locale),
+  'finish cards': finishCardWordsFor(locale),
   finishing: finishingWordsFor(locale),
   'finishing tables': finishingTableWordsFor(locale),
   'finishing working': finishingWorkingWordsFor(locale),

@@ -129,7 +129,12 @@ export const enGbSite: SiteWords = {
     howToRead: 'How to read these tables',
     toCharts: 'Tin charts for the sponge',
     tin: 'Tin',
-    partsAbout: 'Grams, to the step of the scale, with what stays in the bowl counted in.',
+    partsAbout: (spare) =>
+      spare === null
+        ? 'Grams, to the step of the scale.'
+        : `Grams, to the step of the scale, with ${spare} to spare for bowl, bag and scraper.`,
+    card: 'Card for the tin drawer',
+    cardAbout: 'Batches by weight, method and keeping on one side of a card.',
     make: 'Make',
     onTheCake: 'on the cake',
     description: (finish) => `${finish}: what to weigh for every tin.`,

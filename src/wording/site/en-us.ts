@@ -12,6 +12,10 @@ export const enUsSite: SiteWords = {
     ...gb.flavour,
     caption: (before, after) => gb.flavour.caption(before, after).replace('Grams', 'Ounces'),
   },
+  finishing: {
+    ...gb.finishing,
+    partsAbout: (spare) => gb.finishing.partsAbout(spare).replace('Grams', 'Ounces'),
+  },
   chart: {
     ...gb.chart,
     caption: (hasEggs) => `Weights in ounces${hasEggs ? '; eggs are shelled and counted whole' : ''}.`,

@@ -121,7 +121,10 @@ export interface FinishingPageWords {
   howToRead: string;
   toCharts: string;
   tin: string;
-  partsAbout: string;
+  /** Takes what is made beyond what goes on the cake; null where nothing is. */
+  partsAbout: (spare: string | null) => string;
+  card: string;
+  cardAbout: string;
   make: string;
   onTheCake: string;
   description: (finish: string) => string;
