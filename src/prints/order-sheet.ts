@@ -4,6 +4,7 @@
  */
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
+import { TOO_LATE } from '../views/age-warnings.ts';
 import { orderPath } from '../views/nav.ts';
 import type { OrderView } from '../views/order.types.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
@@ -96,8 +97,19 @@ function cautionOf(
   return texts.length === 0 ? [] : [caution(word, texts.join(' '), look.body)];
 }
 
+/** What would be past its keeping stands before all work on it. */
+const tooLateBlocks = ({ warnings }: OrderView, word: string, { look }: Sheet): Block[] =>
+  warnings
+    .filter(({ code }) => TOO_LATE.includes(code))
+    .map(({ message }) => caution(word, message, look.body));
+
 /** What is settled, then every bowlful. */
-function mixSection(view: OrderView, sheet: Sheet, code: PageCode | null, cautionWord: string): Section {
+function mixSection(
+  view: OrderView,
+  sheet: Sheet,
+  code: PageCode | null,
+  labels: Record<'caution' | 'check', string>,
+): Section {
   const { look } = sheet;
   const shared: Block[] =
     view.sharedText === null
@@ -118,8 +130,9 @@ function mixSection(view: OrderView, sheet: Sheet, code: PageCode | null, cautio
       ),
       factBlocks(view, sheet),
       ...decisionBlocks(view, sheet),
+      ...tooLateBlocks(view, labels.check, sheet),
       headed('mix', 'mix', view, sheet),
-      ...sideBySide(shared, cautionOf(OF_MIXING, view, cautionWord, sheet)),
+      ...sideBySide(shared, cautionOf(OF_MIXING, view, labels.caution, sheet)),
       ...bowlBlocks(view.batters, sheet),
     ],
   };
@@ -153,7 +166,7 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
   const told = [allergens.unknown, allergens.mayContain, allergens.notFree].flatMap((text) => text ?? []);
   const late = view.cautions.filter(({ code }) => !EARLY.includes(code));
   // The bowls of a mix that is too large for one are on this sheet, a list each.
-  const warnings = view.warnings.filter(({ code }) => code !== 'several-loads');
+  const warnings = view.warnings.filter(({ code }) => code !== 'several-loads' && !TOO_LATE.includes(code));
   const cautions = [
     caution(words.allergens.title, [allergens.sentence, ...told].join(' '), look.body),
     ...(late.length === 0 ? [] : [caution(cautionWord, late.map(({ text }) => text).join(' '), look.body)]),
@@ -224,7 +237,7 @@ export function orderSheetPrint(
   for (const { look, turn } of tried) {
     const sheet = { words, look, context };
     const sections = [
-      mixSection(view, sheet, code, labels.caution),
+      mixSection(view, sheet, code, labels),
       { ...bakeSection(view, sheet, labels.caution), startsPage: turn === 'bake' },
       { ...handOverSection(view, sheet, labels.caution), startsPage: turn === 'finish' },
     ];

@@ -34,14 +34,17 @@ const column = (text: string, rest: Partial<Column> = {}): Column => ({
 const clock = (text: string): Cell => ({ paragraphs: [paragraph(text, CLOCK)] });
 
 function looksTable(load: OvenLoadView, { table: heads }: TimetableWords): TableSpec {
-  const row = ({ number, name, forText, shelfText, firstLook, likely, by }: LookRow) => ({
+  const row = ({ number, name, forText, shelfText, aidText, firstLook, likely, by }: LookRow) => ({
     cells: [
       clock(String(number)),
       {
         heading: true,
         paragraphs: [
           paragraph(name, typeScale.rowName),
-          paragraph([shelfText, forText].filter((text) => text !== '').join(' · '), typeScale.rowDetail),
+          paragraph(
+            [shelfText, aidText, forText].filter((text) => text !== '').join(' · '),
+            typeScale.rowDetail,
+          ),
         ],
       },
       clock(firstLook),
@@ -107,7 +110,7 @@ export function ovenPlanPrint(
     key: 'opening',
     blocks: [
       heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title, anchor: 'oven-plan' }),
-      textParagraph('lead', paragraph(view.lead, typeScale.lead)),
+      textParagraph('lead', paragraph(`${view.loadsText} ${view.lead}`, typeScale.lead)),
       body('gaps', view.gapText),
       body('done', view.doneTests),
       ...view.cautions.map(({ text }) => caution(labels.caution, text)),

@@ -23,7 +23,12 @@ function orderLines({ orders }: WeekView): string[] {
   );
 }
 
-function blocks(view: WeekView, title: string, sheet: Sheet, cautionWord: string): Block[] {
+function blocks(
+  view: WeekView,
+  title: string,
+  sheet: Sheet,
+  labels: Record<'caution' | 'check', string>,
+): Block[] {
   const { words, look } = sheet;
   return [
     heading(title, { level: 1, type: typeScale.title, bookmark: title }),
@@ -33,8 +38,9 @@ function blocks(view: WeekView, title: string, sheet: Sheet, cautionWord: string
     ...(view.sharedText === ''
       ? []
       : [textParagraph('shared', paragraph(view.sharedText, typeScale.body), 1)]),
-    ...view.refusals.map(({ text, hint }) => caution(cautionWord, `${text} ${hint}`)),
-    ...view.cautions.map(({ text }) => caution(cautionWord, text)),
+    ...view.refusals.map(({ text, hint }) => caution(labels.caution, `${text} ${hint}`)),
+    ...view.warnings.map(({ message }) => caution(labels.check, message)),
+    ...view.cautions.map(({ text }) => caution(labels.caution, text)),
     heading(words.week.mixes, { level: 2, type: look.section, bookmark: words.week.mixes }),
     ...view.batters.flatMap((batter) =>
       bowlBlocks(
@@ -66,7 +72,7 @@ export function weekSheetPrint(
   const words = orderWordsFor(lang);
   const title = words.week.sheetTitle(view.id);
   const [look] = LOOKS;
-  const sections = [{ key: 'week', blocks: blocks(view, title, { words, look, context }, labels.caution) }];
+  const sections = [{ key: 'week', blocks: blocks(view, title, { words, look, context }, labels) }];
   return {
     path: `orders/${view.id.toLowerCase()}-week-sheet-${paper.toLowerCase()}`,
     title: `${title} – ${view.kitchenName}`,

@@ -1,6 +1,7 @@
 /** Batter bowl by bowl: eggs, weights and what goes into which tin, for one order or for several sharing a bowl. */
 
 import type { LoadTin, MixLoad } from '../compute/mixes/plan-mix.ts';
+import type { PlannedTier } from '../compute/orders/planned-order.types.ts';
 import type { MixOfTiers } from '../compute/orders/work-of.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
@@ -15,12 +16,15 @@ import type { Words } from '../wording/words.ts';
 import type { Figure } from './figure.ts';
 import { totalFigure, weighedFigure, wholeEggsFigure } from './figures.ts';
 import type { BatterView, Bowlful, BowlfulTin, WeighedLine } from './order.types.ts';
+import { bakedWith } from './oven-figures.ts';
 
 export interface BatterInput {
   kitchen: Kitchen;
   ingredients: readonly Ingredient[];
   /** How a tier is called: by itself, or with its order. */
   nameOf(ref: MixOfTiers['tiers'][number]): string;
+  /** The tier itself. */
+  tierOf(ref: MixOfTiers['tiers'][number]): PlannedTier | undefined;
 }
 
 interface Setting extends BatterInput {
@@ -34,7 +38,7 @@ export const countFigure = (count: number): Figure => ({
   text: formatNumber(count, 0),
 });
 
-function bowlfulTin(load: LoadTin, mix: MixOfTiers, { nameOf, own }: Setting): BowlfulTin[] {
+function bowlfulTin(load: LoadTin, mix: MixOfTiers, { nameOf, tierOf, own, kitchen }: Setting): BowlfulTin[] {
   const ref = mix.tiers[load.tin];
   const of = mix.mix.tins[load.tin];
   if (ref === undefined || of === undefined) return [];
@@ -48,21 +52,24 @@ function bowlfulTin(load: LoadTin, mix: MixOfTiers, { nameOf, own }: Setting): B
       tinName: tin.name,
       count: countFigure(load.count),
       each: totalFigure(quantiseG(load.receivesG / share)),
+      aidText: bakedWith(tierOf(ref), kitchen.locale),
       partText: ofParts === undefined ? null : own.partOf(parts, ofParts, tin.name),
       pieces: pieces === undefined || ofParts !== undefined ? null : countFigure(tins * pieces),
     },
   ];
 }
 
-/** What stands beside the grams: which cakes, in which tins or cups. */
+/** What stands beside the grams: which cakes, in which tins or cups, and with what in or round them. */
 export const intoText = (
-  { name, tinName, count, partText, pieces }: BowlfulTin,
+  { name, tinName, count, partText, pieces, aidText }: BowlfulTin,
   words: OrderWords,
 ): string => {
   const tins = partText ?? words.count(count.value, tinName);
-  return pieces === null
-    ? words.sheet.intoTin(name, tins, count.value)
-    : words.beside.intoCups(name, pieces.value, tins);
+  const into =
+    pieces === null
+      ? words.sheet.intoTin(name, tins, count.value)
+      : words.beside.intoCups(name, pieces.value, tins);
+  return aidText === '' ? into : `${into}, ${aidText}`;
 };
 
 /** Eggs counted or beaten; where the kitchen weighs beaten egg it is a line like the others. */

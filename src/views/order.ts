@@ -186,6 +186,7 @@ export function orderView(
       ingredients: content.ingredients,
       nameOf: ({ tierAt }) => tierName(planned, tierAt, words),
       tierOf: ({ tierAt }) => planned.tiers[tierAt],
+      tierOf: ({ tierAt }) => planned.tiers[tierAt],
     }),
     sharedText: together === undefined ? null : sharedText(planned, together, content),
     finishes: orderFinishes(planned, content),

@@ -113,6 +113,8 @@ export interface BowlfulTin {
   each: Figure;
   /** 'one of 3 parts of …' where a tin is too big for one bowl; else null. */
   partText: string | null;
+  /** 'with the heating core', or '': it stands in the tin before the batter. */
+  aidText: string;
   /** Cups that are filled, where the tins have several; `each` is then of one cup. Null for whole cakes. */
   pieces: Figure | null;
 }

@@ -1,6 +1,7 @@
 /** Every order and every week of a kitchen as views. */
 import type { Content } from '../domain/content.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
+import { ageWarningsOf } from './age-warnings.ts';
 import { labelsOfOrder } from './label-orders.ts';
 import { orderView } from './order.ts';
 import type { OrderView } from './order.types.ts';
@@ -53,7 +54,8 @@ export const ordersView = rememberedForOrders((content: Content): OrdersView => 
     orders: orders.map((order) => {
       const together = weeks.find(({ planned }) => planned.week === order.week);
       const keeping = orderKeeping(labelsOfOrder(order, weeks, content));
-      return orderView(order, together?.planned, keeping, content, bakes);
+      const view = orderView(order, together?.planned, keeping, content, bakes);
+      return { ...view, warnings: [...ageWarningsOf(together?.plan, view.id), ...view.warnings] };
     }),
     weeks: weeks.map((week) => weekView(week, content)),
     timetables: weeks.flatMap((week) => timetablesOf(week, content)),

@@ -1,8 +1,12 @@
-/** The minutes of a cake in an order as figures: the same on its sheet, on the oven plan and in data. */
-import type { TierOven } from '../compute/orders/tier-oven.ts';
-import { formatLoggedMinutes } from '../wording/bake/index.ts';
+/** How a cake of an order is baked, as its sheet, the week's, the oven plan and data show it. */
+
+import type { PlannedTier } from '../compute/orders/planned-order.types.ts';
+import { type TierOven, tierOven } from '../compute/orders/tier-oven.ts';
+import type { Locale } from '../domain/kitchen.ts';
+import { bakeWordsFor, formatLoggedMinutes } from '../wording/bake/index.ts';
+import { orderWordsFor } from '../wording/orders/index.ts';
 import type { BakeFigures } from './bake-figures.types.ts';
-import type { Figure } from './figure.ts';
+import type { Caution, Figure } from './figure.ts';
 
 /** Minutes that are worked by, to the minute. */
 export const workedMinutes = (minutes: number): Figure => ({
@@ -26,3 +30,26 @@ export const ovenFigures = ({
   core,
   band,
 });
+
+/** What helps a cake through; left out or no: nothing does. */
+export interface OvenAids {
+  core?: boolean;
+  band?: boolean;
+}
+
+/** 'with the heating core'; '' where nothing helps. */
+export function aidText({ core, band }: OvenAids, locale: Locale): string {
+  const { withCore, withBand } = orderWordsFor(locale).sheet;
+  if (core === true) return withCore;
+  return band === true ? withBand : '';
+}
+
+/** The same of a tier. */
+export const bakedWith = (tier: PlannedTier | undefined, locale: Locale): string =>
+  aidText((tier === undefined ? null : tierOven(tier)) ?? {}, locale);
+
+/** The caution of the hot core, where one of these has it. */
+export const hotCoreCaution = (baked: readonly (OvenAids | null)[], locale: Locale): Caution[] =>
+  baked.some((one) => one?.core === true)
+    ? [{ code: 'hot-core', text: bakeWordsFor(locale).cautions.core }]
+    : [];

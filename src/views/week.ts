@@ -1,14 +1,18 @@
 /** A week of orders as plain data. */
+
+import { tierOven } from '../compute/orders/tier-oven.ts';
 import { bowlfulId } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatWholeGrams } from '../wording/mass.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
+import { ageWarningsOf } from './age-warnings.ts';
 import { totalFigure, wholeEggsFigure } from './figures.ts';
 import { batterViews, countFigure } from './order-batters.ts';
 import { dayText, handOverView } from './order-hand-over.ts';
 import { tierName } from './order-names.ts';
+import { hotCoreCaution } from './oven-figures.ts';
 import type { WorkedWeek } from './planned-orders.ts';
 import { shoppingView } from './shopping.ts';
 import type { WeekBatter, WeekView } from './week.types.ts';
@@ -27,13 +31,15 @@ function batters(worked: WorkedWeek, content: Content): WeekBatter[] {
   const { orders, mixes, week } = worked.planned;
   const { kitchen, ingredients } = content;
   const words = orderWordsFor(kitchen.locale);
+  const tierOf = ({ orderId, tierAt }: { orderId: string; tierAt: number }) =>
+    orders.find(({ order }) => order.id === orderId)?.tiers[tierAt];
   const nameOf = ({ orderId, tierAt }: { orderId: string; tierAt: number }): string => {
     const planned = orders.find(({ order }) => order.id === orderId);
     if (planned === undefined) return orderId;
     const { title, tiers } = planned.order;
     return tiers.length === 1 ? title : words.tierOf(title, tierName(planned, tierAt, words));
   };
-  return batterViews(mixes, { kitchen, ingredients, nameOf }).map((view, at) => {
+  return batterViews(mixes, { kitchen, ingredients, nameOf, tierOf }).map((view, at) => {
     const days = view.bowlfuls.map((_, bowlAt) => mixedOn(worked, at, bowlAt));
     const texts = days.map((day) =>
       day === null ? words.week.noDay : words.week.bakeOn(dayText(day, week, words)),
@@ -88,10 +94,17 @@ export function weekView(worked: WorkedWeek, content: Content): WeekView {
     cautions: [
       { code: 'raw-batter', text: words.cautions.raw },
       { code: 'cool', text: words.cautions.cool },
+      ...hotCoreCaution(
+        orders.flatMap(({ tiers }) => tiers.map(tierOven)),
+        kitchen.locale,
+      ),
     ],
-    warnings: planned.mixes.flatMap(({ mix }) =>
-      mix.warnings.filter(({ code }) => code !== 'second-bake' && code !== 'several-loads'),
-    ),
+    warnings: [
+      ...ageWarningsOf(plan),
+      ...planned.mixes.flatMap(({ mix }) =>
+        mix.warnings.filter(({ code }) => code !== 'second-bake' && code !== 'several-loads'),
+      ),
+    ],
     refusals: plan.ok
       ? []
       : plan.problems.map(({ code, message, hint = '' }) => ({ code, text: message, hint })),

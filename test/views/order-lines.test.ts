@@ -165,7 +165,7 @@ describe('a dummy', () => {
     expect(view?.cost.rows.filter(({ kind }) => kind === 'materials').map(({ cost }) => cost.value)).toEqual([
       320, 320,
     ]);
-    expect(view?.cost.notes).toEqual([expect.stringMatching(/^The drive is in the hours/)]);
+    expect(view?.cost.notes).toEqual([expect.stringMatching(/^The drive’s hours, there and back/)]);
   });
 
   it('is a hire with VAT on the quote and no cake', () => {

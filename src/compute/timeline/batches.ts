@@ -2,10 +2,10 @@
  * What is mixed in one go and baked in one go? A bowlful, unless its tins do not go into the oven together (heat,
  * shelves, tins owned): then it is mixed in parts. Bowlfuls that share a tin too big for one are one batch.
  */
-import type { Warning } from '../../domain/problem.ts';
 import { quantiseRatio } from '../../domain/quantise.ts';
 import { goTogether, type OvenBatch, type OvenRules, type OvenTin, standingRoom } from '../oven/index.ts';
 import { volumeMl } from '../shapes/index.ts';
+import type { PlanWarning } from './plan.types.ts';
 import type { Bowlful, FilledTins, OrderWork, TierWork, WorkRoom } from './work.ts';
 
 /** Cakes of one tier in a batch. */
@@ -32,7 +32,7 @@ export interface Batch {
 
 export interface Batches {
   batches: Batch[];
-  warnings: Warning[];
+  warnings: PlanWarning[];
 }
 
 /** Looks a tier up by its order's and its own id. */
@@ -148,14 +148,15 @@ function shares(found: readonly BatchTin[][]): number[] {
   return [quantiseRatio(1 - first.reduce((sum, share) => sum + share, 0)), ...first];
 }
 
-const splitWarning = (bowlful: Bowlful, count: number): Warning => ({
+const splitWarning = (bowlful: Bowlful, count: number): PlanWarning => ({
   code: 'mixed-in-parts',
   message: `${bowlful.name} is mixed in ${count} goes, because its tins do not go into the oven together: the timetable says how much at a time`,
+  orderIds: [...new Set(bowlful.tins.map(({ orderId }) => orderId))],
 });
 
 /** All batches; each goes into the oven by itself if its tins do at all. */
 export function makeBatches(bowlfuls: readonly Bowlful[], find: TierFinder, making: Making): Batches {
-  const warnings: Warning[] = [];
+  const warnings: PlanWarning[] = [];
   const batches = linkedBowlfuls(bowlfuls).flatMap((group) => {
     const name = group.map(({ id }) => id).join('+');
     const tins = gathered(group.flatMap((bowlful) => wholeTins(bowlful, find)));

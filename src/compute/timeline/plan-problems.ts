@@ -1,10 +1,10 @@
 /** Why there is no timetable, and what to mind in the one there is. */
-import type { Problem, Warning } from '../../domain/problem.ts';
+import type { Problem } from '../../domain/problem.ts';
 import { DAY_MIN } from '../../domain/times.ts';
 import { goTogether, type OvenRules, placeTins, standingRoom } from '../oven/index.ts';
 import type { Activity } from './activity.types.ts';
 import type { Batch } from './batches.ts';
-import type { WeekPlan } from './plan.types.ts';
+import type { PlanWarning, Step, WeekPlan } from './plan.types.ts';
 import { keepsMin } from './process.ts';
 import type { Work, WorkRoom } from './work.ts';
 
@@ -78,12 +78,14 @@ export function stuckProblem(stuck: Activity, work: Work, { calendar, work: sett
   return problem('no-time-left', message, 'Plan fewer orders at a time, or give the working day more hours.');
 }
 
-/** Cakes and finishes older than they keep, and a start that lies before the edition. */
+const LATER = 'Move another order of the week, or give the working day more hours, so that it can be';
+
+/** Cakes and finishes older than they keep, and a start that lies before the edition: each with what to change. */
 export function ageWarnings(
   { orders }: Work,
   { times, notBefore }: WorkRoom,
   { steps, loads }: Pick<WeekPlan, 'steps' | 'loads'>,
-): Warning[] {
+): PlanWarning[] {
   const cakes = orders.flatMap((order) =>
     order.tiers.flatMap((tier) => {
       const baked = loads.filter(({ tins }) =>
@@ -92,8 +94,8 @@ export function ageWarnings(
       const ageMin = order.handOver - Math.min(...baked.map(({ from }) => from));
       const keeps = keepsMin(tier, times);
       if (ageMin <= keeps) return [];
-      const message = `${order.title}: ${tier.name} is baked ${inWords(ageMin)} before the hand-over and keeps ${inWords(keeps)}`;
-      return [{ code: 'cake-too-old', message }];
+      const message = `${order.title}: ${tier.name} is baked ${inWords(ageMin)} before the hand-over and keeps ${inWords(keeps)}. ${LATER} baked later, or choose a cake that keeps longer.`;
+      return [{ code: 'cake-too-old', message, orderIds: [order.id] }];
     }),
   );
   const finishes = steps.flatMap((step) => {
@@ -101,20 +103,19 @@ export function ageWarnings(
     const uses = [...(order?.tiers ?? []), ...(order?.dummies ?? [])].flatMap((tier) => tier.finishes);
     const finish = uses.find((each) => each.finish.id === step.finishId)?.finish;
     if (!order || !finish || order.handOver - step.from <= finish.keepsDays * DAY_MIN) return [];
-    const message = `${order.title}: ${finish.name} is made ${inWords(order.handOver - step.from)} before the hand-over and keeps ${inWords(finish.keepsDays * DAY_MIN)}`;
-    return [{ code: 'finish-too-old', message }];
+    const message = `${order.title}: ${finish.name} is made ${inWords(order.handOver - step.from)} before the hand-over and keeps ${inWords(finish.keepsDays * DAY_MIN)}. ${LATER} made later, or choose a finish that keeps longer.`;
+    return [{ code: 'finish-too-old', message, orderIds: [order.id] }];
   });
+  return [...pastWarnings(steps, notBefore), ...cakes, ...finishes];
+}
+
+/** A start that lies before the edition. */
+function pastWarnings(steps: readonly Step[], notBefore: number | undefined): PlanWarning[] {
   const begin = steps[0]?.from ?? 0;
-  const late = notBefore !== undefined && begin < notBefore;
-  const past: Warning[] = late
-    ? [
-        {
-          code: 'start-in-the-past',
-          message: `The work would have had to begin ${inWords(notBefore - begin)} before this edition`,
-        },
-      ]
-    : [];
-  return [...past, ...cakes, ...finishes];
+  if (notBefore === undefined || begin >= notBefore) return [];
+  const message = `The work would have had to begin ${inWords(notBefore - begin)} before this edition. Agree on a later hand-over, or on less to make.`;
+  const late = steps.filter(({ from }) => from < notBefore).flatMap(({ orderIds }) => orderIds);
+  return [{ code: 'start-in-the-past', message, orderIds: [...new Set(late)] }];
 }
 
 /** '36 hours', from two days on '3 days' and '3.5 days'. */

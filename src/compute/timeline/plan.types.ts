@@ -23,15 +23,19 @@ export const STEP_KINDS = [
   'cool', // (w)
   'wrap',
   'rest', // (w)
+  'bore-holes',
   'build',
   'filling-settles', // (w)
   'crumb-coat',
   'chill', // (w)
   'final-coat',
+  'coat-chills', // (w)
   'coat-sets', // (w)
   'cover',
   'cover-sets', // (w)
   'top',
+  'cut-pieces',
+  'cut-supports',
   'stack',
   'stack-settles', // (w)
   'pack',
@@ -112,10 +116,15 @@ export interface PlanBound {
   loadsProven: boolean;
 }
 
+/** What to mind in a plan, and whose orders it is about. */
+export interface PlanWarning extends Warning {
+  orderIds: string[];
+}
+
 export interface WeekPlan {
   /** Earliest first; at the same time in the order of the work. */
   steps: Step[];
   loads: OvenLoad[];
   bound: PlanBound;
-  warnings: Warning[];
+  warnings: PlanWarning[];
 }

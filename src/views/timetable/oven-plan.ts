@@ -9,7 +9,8 @@ import { bakeWordsFor } from '../../wording/bake/index.ts';
 import { listInWords } from '../../wording/list.ts';
 import { formatNumber } from '../../wording/number.ts';
 import { dialTextsOf } from '../bake-figures.ts';
-import { workedMinutes } from '../oven-figures.ts';
+import { aidText, hotCoreCaution, type OvenAids, workedMinutes } from '../oven-figures.ts';
+import { loadsText } from './bound-texts.ts';
 import { clockText, dayOf, dayText } from './local-clock.ts';
 import type { LookRow, OvenLoadView, OvenPlanView, ShelfView } from './timetable.types.ts';
 import { type TimetableInput, type TimetableSource, timetableSource } from './timetable-input.ts';
@@ -41,6 +42,11 @@ function shelfView(load: OvenLoad, shelf: number, source: TimetableSource): Shel
   return { name, widthMm, depthMm, tins, alt: words.shelfAlt(name, said) };
 }
 
+function aidsOf({ orderId, tierId }: TinInOven, { tierOf }: TimetableSource): OvenAids {
+  const tier = tierOf(orderId, tierId);
+  return tier !== undefined && 'tin' in tier ? tier : {};
+}
+
 function lookRows(load: OvenLoad, source: TimetableSource): LookRow[] {
   const { words, room, work } = source;
   const clock = (minute: number): string => clockText(room.calendar, minute, words);
@@ -50,6 +56,7 @@ function lookRows(load: OvenLoad, source: TimetableSource): LookRow[] {
     name: tin.tin.name,
     forText: several ? (work.orders.find(({ id }) => id === tin.orderId)?.reference ?? '') : '',
     shelfText: words.shelf(tin.shelf, room.work.ovenRoom.shelves),
+    aidText: aidText(aidsOf(tin, source), source.kitchen.locale),
     firstLook: clock(tin.firstLook),
     likely: clock(tin.expected),
     by: clock(tin.by),
@@ -91,6 +98,7 @@ export function ovenPlanView(input: TimetableInput): OvenPlanView {
   const loads = plan.loads.filter(({ tins }) =>
     tins.some(({ orderId }) => orders.some(({ id }) => id === orderId)),
   );
+  const baked = loads.flatMap(({ tins }) => tins.map((tin) => aidsOf(tin, source)));
   const { airGapMm, wallGapMm, widthMm, depthMm } = room.work.ovenRoom;
   const mm = (value: number): string => formatNumber(value, 0);
   return {
@@ -98,10 +106,11 @@ export function ovenPlanView(input: TimetableInput): OvenPlanView {
     title: words.planTitle(input.title),
     kitchenName: kitchen.name,
     edition: kitchen.edition,
-    lead: words.planLead(loads.length),
+    lead: words.planLead,
+    loadsText: loadsText(source),
     gapText: words.gaps(mm(airGapMm), mm(wallGapMm), mm(widthMm), mm(depthMm)),
     loads: loads.map((load) => loadView(load, source)),
     doneTests: bakeWordsFor(kitchen.locale).doneTests,
-    cautions: [{ code: 'hot-tins', text: words.cautions.hot }],
+    cautions: [{ code: 'hot-tins', text: words.cautions.hot }, ...hotCoreCaution(baked, kitchen.locale)],
   };
 }

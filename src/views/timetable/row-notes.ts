@@ -1,11 +1,13 @@
 /** What stands below a line: what waits until when, what stays cold, where the places in the oven are. */
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
+import type { DummyWork, TierWork } from '../../compute/timeline/work.ts';
 import { listInWords } from '../../wording/list.ts';
 import { formatWholeGrams } from '../../wording/mass.ts';
 import { formatShare } from '../../wording/number.ts';
 import { uncapitalised } from '../../wording/sentence-case.ts';
 import type { WaitKind } from '../../wording/timetable/index.ts';
 import { untilText } from './local-clock.ts';
+import { cakesText } from './row-names.ts';
 import type { TimetableSource } from './timetable-input.ts';
 
 const WAITS = new Set<StepKind>([
@@ -93,6 +95,23 @@ function putOnNotes({ kind, orderIds }: Step, { work, words }: TimetableSource):
   });
 }
 
+const isAided = (tier: TierWork | DummyWork | undefined, aid: 'core' | 'band'): boolean =>
+  tier !== undefined && 'tin' in tier && tier[aid] === true;
+
+/** The core and the band go on as tins are greased and lined; the core comes out, hot, as cakes are turned out. */
+function aidNotes(group: readonly Step[], source: TimetableSource): string[] {
+  const [{ kind } = { kind: null }] = group;
+  if (kind !== 'weigh-out' && kind !== 'turn-out') return [];
+  const all = group.flatMap(({ tiers }) => tiers);
+  const aided = (aid: 'core' | 'band', said: (cakes: string) => string): string[] => {
+    const tiers = all.filter(({ orderId, tierId }) => isAided(source.tierOf(orderId, tierId), aid));
+    return tiers.length === 0 ? [] : [said(cakesText({ kind, tiers }, source))];
+  };
+  const { words } = source;
+  if (kind === 'turn-out') return aided('core', words.coreOut);
+  return [...aided('core', words.coreIn), ...aided('band', words.bandOn)];
+}
+
 /** Notes of steps that make one line; `waits` are the waiting steps of the plan. */
 export function notesOf(group: readonly Step[], waits: readonly Step[], source: TimetableSource): string[] {
   const [step] = group;
@@ -100,6 +119,7 @@ export function notesOf(group: readonly Step[], waits: readonly Step[], source: 
   const { words } = source;
   return [
     ...partNotes(step, source),
+    ...aidNotes(group, source),
     ...coldNotes(step, source),
     ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
     ...putOnNotes(step, source),

@@ -4,6 +4,8 @@ import { listInWords } from '../../wording/list.ts';
 import { uncapitalised } from '../../wording/sentence-case.ts';
 import { formatDuration } from '../../wording/timetable/index.ts';
 import type { Caution, Figure } from '../figure.ts';
+import { hotCoreCaution } from '../oven-figures.ts';
+import { boundText, loadsText } from './bound-texts.ts';
 import { dayBars } from './day-bars.ts';
 import { clockText, dayOf, dayText } from './local-clock.ts';
 import { ovenPlanView } from './oven-plan.ts';
@@ -42,23 +44,9 @@ function dayView(day: CalendarDay, all: readonly TimetableRow[], source: Timetab
   };
 }
 
-function boundText({ plan, words }: TimetableSource): string {
-  const later = plan.bound.spanMin - plan.bound.leastSpanMin;
-  return later <= 0 ? words.boundReached : words.bound(formatDuration(later));
-}
-
-function loadsText({ plan, words, orders }: TimetableSource): string {
-  const { loads, leastLoads } = plan.bound;
-  const own = plan.loads.filter(({ tins }) =>
-    tins.some(({ orderId }) => orders.some(({ id }) => id === orderId)),
-  ).length;
-  if (own < loads) return words.loadsOfWeek(own, loads);
-  return loads === leastLoads ? words.loadsProven(loads) : words.loadsBound(loads, leastLoads);
-}
-
 const CHILLED_KINDS = new Set(['cream', 'curd']);
 
-function cautionsOf({ orders, words }: TimetableSource): Caution[] {
+function cautionsOf({ orders, words, kitchen }: TimetableSource): Caution[] {
   const finishes = orders.flatMap(({ tiers }) => tiers.flatMap((tier) => tier.finishes));
   const cold = finishes.filter(({ finish }) => finish.chilled || CHILLED_KINDS.has(finish.kind));
   const coldNames = [...new Set(cold.map(({ finish }) => uncapitalised(finish.name)))];
@@ -67,6 +55,10 @@ function cautionsOf({ orders, words }: TimetableSource): Caution[] {
   return [
     { code: 'raw-batter', text: raw },
     { code: 'hot-tins', text: hot },
+    ...hotCoreCaution(
+      orders.flatMap(({ tiers }) => tiers),
+      kitchen.locale,
+    ),
     { code: 'cool-first', text: cool },
     ...(coldNames.length > 0
       ? [{ code: 'keep-chilled', text: chilled(listInWords(coldNames, words.and)) }]
@@ -121,6 +113,8 @@ export function timetableView(input: TimetableInput): TimetableView {
     days: days.map((day) => dayView(day, rows, source)),
     ovenPlan: ovenPlanView(input),
     cautions: cautionsOf(source),
-    warnings: plan.warnings,
+    warnings: plan.warnings
+      .filter(({ orderIds }) => source.orders.some(({ id }) => orderIds.includes(id)))
+      .map(({ code, message }) => ({ code, message })),
   };
 }

@@ -12,6 +12,8 @@ export interface LookRow {
   /** Whose it is; empty where there is only one order. */
   forText: string;
   shelfText: string;
+  /** 'with the heating core', 'with the insulated band', or ''. */
+  aidText: string;
   firstLook: string;
   likely: string;
   by: string;
@@ -115,6 +117,8 @@ export interface OvenPlanView {
   kitchenName: string;
   edition: string;
   lead: string;
+  /** How many loads, and whether fewer would do. */
+  loadsText: string;
   /** Air between tins and to the walls. */
   gapText: string;
   loads: OvenLoadView[];

@@ -70,6 +70,10 @@ export const enGbTimetable: TimetableWords = {
   lookAt: (likely, by) => `Likely done at ${likely}, out by ${by}.`,
   keepCold: (until) => `Mixed much later: eggs, milk and the like stay in the fridge until ${until}.`,
   seePlan: (load) => `Places on the shelves: oven plan, ${load.toLowerCase()}.`,
+  coreIn: (cakes) => `Grease the heating core too and stand it in the middle: ${cakes}.`,
+  bandOn: (cakes) => `Put the insulated band round: ${cakes}.`,
+  coreOut: (cakes) =>
+    `The heating core is as hot as the tin, inside and out: lift it out with a dry cloth and onto a rack (${cakes}).`,
   putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,
   lead: (day, clock, handsOn, days, ovenOn) =>
     `Begin on ${day} at ${clock}. ${handsOn} of work by hand, the shopping and the road included, on ${days === 1 ? 'one day' : `${numberInWords(days, 12)} days`}, ${ovenOn} with cakes in the oven; the rest is waiting, and nights are free.`,
@@ -90,8 +94,7 @@ export const enGbTimetable: TimetableWords = {
   forCutting: (tin) => `${tin} (cutting cake)`,
   load: (number) => `Load ${number}`,
   planTitle: (orders) => `Oven plan: ${orders}`,
-  planLead: (loads) =>
-    `${capitalised(loadsOf(loads))}, seen from above with the door in front. Each tin has its number in the list below its load.`,
+  planLead: 'Seen from above, with the door in front. Each tin has its number in the list below its load.',
   gaps: (air, wall, width, depth) =>
     `Shelves of ${width} × ${depth} mm; ${air} mm of air between tins, ${wall} mm to walls, door and fan.`,
   when: (day, inAt, outBy) => `${day}: in at ${inAt}, the last out by ${outBy}.`,

@@ -32,7 +32,9 @@ export const enUsTimetable: TimetableWords = {
     'cool-in-tin': (until) => `Then cool in the pan until ${until}.`,
   },
   part: (go) => gb.part(go).replace('its tins', 'its pans'),
-  planLead: (loads) => gb.planLead(loads).replace('tin', 'pan'),
+  bandOn: (cakes) => gb.bandOn(cakes).replace('band round', 'band around'),
+  coreOut: (cakes) => gb.coreOut(cakes).replace('the tin,', 'the pan,'),
+  planLead: gb.planLead.replace('tin', 'pan'),
   gaps: (air, wall, width, depth) =>
     usUnitsInSentence(
       `Racks of ${width} × ${depth} mm; ${air} mm of air between pans, ${wall} mm to walls, door and fan.`,

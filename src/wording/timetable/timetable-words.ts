@@ -78,6 +78,11 @@ export interface TimetableWords {
   /** Weighed out long before it is mixed. */
   keepCold: (until: string) => string;
   seePlan: (load: string) => string;
+  /** Beside greasing and lining: the core goes into these, the band round these. */
+  coreIn: (cakes: string) => string;
+  bandOn: (cakes: string) => string;
+  /** Beside turning out. */
+  coreOut: (cakes: string) => string;
   /** What is not eaten and goes on or beside the cake. */
   putOn: (names: string) => string;
   lead: (day: string, clock: string, handsOn: string, days: number, ovenOn: string) => string;
@@ -100,7 +105,7 @@ export interface TimetableWords {
   forCutting: (tin: string) => string;
   load: (number: number) => string;
   planTitle: (orders: string) => string;
-  planLead: (loads: number) => string;
+  planLead: string;
   gaps: (air: string, wall: string, width: string, depth: string) => string;
   when: (day: string, inAt: string, outBy: string) => string;
   heatCold: (clock: string) => string;

@@ -157,7 +157,8 @@ describe('keeping', () => {
       {
         code: 'cake-too-old',
         message:
-          'Lemon birthday cake: Eight-inch round, lemon is baked 25 hours before the hand-over and keeps 24 hours',
+          'Lemon birthday cake: Eight-inch round, lemon is baked 25 hours before the hand-over and keeps 24 hours. Move another order of the week, or give the working day more hours, so that it can be baked later, or choose a cake that keeps longer.',
+        orderIds: ['birthday'],
       },
     ]);
     expect(planFaults(work(own), ROOM, plan)).toEqual([]);
@@ -300,7 +301,12 @@ describe('what to mind', () => {
   it('says so when the work would have had to begin before the edition', () => {
     const plan = planned(work(BIRTHDAY), { ...ROOM, notBefore: london('2026-10-23T00:00') });
     expect(plan.warnings).toEqual([
-      { code: 'start-in-the-past', message: 'The work would have had to begin 4 hours before this edition' },
+      {
+        code: 'start-in-the-past',
+        message:
+          'The work would have had to begin 4 hours before this edition. Agree on a later hand-over, or on less to make.',
+        orderIds: ['birthday'],
+      },
     ]);
   });
 
