@@ -73,7 +73,7 @@ export const enGbTimetable: TimetableWords = {
   coreIn: (cakes) => `Grease the heating core too and stand it in the middle: ${cakes}.`,
   bandOn: (cakes) => `Put the insulated band round: ${cakes}.`,
   coreOut: (cakes) =>
-    `The heating core is as hot as the tin, inside and out: lift it out with a dry cloth and onto a rack (${cakes}).`,
+    `The heating core in ${cakes} is as hot as the tin, inside and out: lift it out with a dry cloth and onto a rack.`,
   putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,
   lead: (day, clock, handsOn, days, ovenOn) =>
     `Begin on ${day} at ${clock}. ${handsOn} of work by hand, the shopping and the road included, on ${days === 1 ? 'one day' : `${numberInWords(days, 12)} days`}, ${ovenOn} with cakes in the oven; the rest is waiting, and nights are free.`,
