@@ -31,3 +31,22 @@ export function recordedPages({ pages }: Print): PaintLog[] {
   });
   return log;
 }
+
+/** What each page says, in the order in which it is drawn, words apart by one space. */
+export function recordedText({ pages }: Print): string[] {
+  return pages.map((page) => {
+    const said: string[] = [];
+    const surface: Surface = {
+      text: ({ text }) => said.push(text),
+      path: () => undefined,
+      within: (_, __, body) => body(),
+      artifact: (body) => body(),
+      clip: (_, body) => body(),
+      link: (_, __, ___, body) => body(),
+      anchor: () => undefined,
+      bookmark: () => undefined,
+    };
+    page.draw(surface, { xMm: 0, yMm: 0 });
+    return said.join(' ').replace(/\s+/g, ' ');
+  });
+}
