@@ -118,6 +118,10 @@ export interface OrderExtra {
   eachMinor: Minor;
   /** Must come off before the cake is eaten. */
   inedible: boolean;
+  /** Hired out: it comes back to the kitchen; left out: it does not. */
+  comesBack?: true;
+  /** ISO date by which it is to be back. */
+  backBy?: string;
   /** It pays for the drive; left out: it does not. */
   delivery?: true;
   /** Share of VAT on this line, 0 to 1; left out: the kitchen's usual for cake. */

@@ -30,6 +30,8 @@ export interface SingleTimes {
   marzipanHardensMin: number;
   royalIcingDriesMin: number;
   brushMin: number;
+  boreHoleMin: number;
+  cutSupportsMin: number;
   stackMin: number;
   stackSettlesMin: number;
   packMin: number;
@@ -38,6 +40,7 @@ export interface SingleTimes {
   bakeTogetherMin: number;
   coolSmallMin: number;
   topDozenMin: number;
+  cutDozenMin: number;
   packBoxMin: number;
   smallKeepsMin: number;
 }
@@ -99,14 +102,26 @@ export const TIME_ENTRIES: readonly TimeEntry[] = [
   entry('crumb_coat', 'crumbCoatMin', 'hands-on', 'First coat on one cake'),
   entry('chill', 'chillMin', 'waiting', 'First coat firming in the refrigerator'),
   entry('final_coat', 'finalCoatMin', 'hands-on', 'Final coat on one cake'),
-  entry('coat_sets', 'coatSetsMin', 'waiting', 'Final coat firming'),
+  entry(
+    'coat_sets',
+    'coatSetsMin',
+    'waiting',
+    'Final coat firming in the refrigerator before stacking or boxing',
+  ),
   entry('roll_out', 'rollOutMin', 'hands-on', 'Rolling out and covering one cake'),
-  entry('rolled_sets', 'rolledSetsMin', 'waiting', 'Sugarpaste drying'),
+  entry('rolled_sets', 'rolledSetsMin', 'waiting', 'Sugarpaste drying at room temperature'),
   entry('marzipan_dries', 'marzipanDriesMin', 'waiting', 'Marzipan drying before the next coat'),
   entry('marzipan_hardens', 'marzipanHardensMin', 'waiting', 'Marzipan drying hard before royal icing'),
   entry('royal_icing_dries', 'royalIcingDriesMin', 'waiting', 'Each coat of royal icing drying'),
   entry('brush', 'brushMin', 'hands-on', 'Brushing the layers of one cake'),
-  entry('stack', 'stackMin', 'hands-on', 'Supports and stacking, one tier on the one below'),
+  entry('bore_hole', 'boreHoleMin', 'hands-on', 'Boring one card or dummy tier for the centre dowel'),
+  entry(
+    'cut_supports',
+    'cutSupportsMin',
+    'hands-on',
+    'Cutting the supports of one tier, or the centre dowel',
+  ),
+  entry('stack', 'stackMin', 'hands-on', 'Setting supports and stacking, one tier on the one below'),
   entry('stack_settles', 'stackSettlesMin', 'waiting', 'Stack settling before it moves'),
   entry('pack', 'packMin', 'hands-on', 'Boxing an order'),
   entry('deliver', 'deliverMin', 'hands-on', 'Driving to the place'),
@@ -124,6 +139,7 @@ export const TIME_ENTRIES: readonly TimeEntry[] = [
     'Small cakes cooling on the rack before they are topped or boxed',
   ),
   entry('top_dozen', 'topDozenMin', 'hands-on', 'Topping a dozen small cakes with one finish'),
+  entry('cut_dozen', 'cutDozenMin', 'hands-on', 'Cutting a cake that is sold by the piece, a dozen pieces'),
   entry('pack_box', 'packBoxMin', 'hands-on', 'Filling one box of small cakes'),
   entry('small_keeps', 'smallKeepsMin', 'limit', 'Longest from the oven to the hand-over for small cakes'),
 ];
@@ -188,7 +204,9 @@ export const USUAL_TIMES: KitchenTimes = {
   marzipanHardensMin: 2 * DAY,
   royalIcingDriesMin: DAY,
   brushMin: 5,
-  stackMin: 20,
+  boreHoleMin: 5,
+  cutSupportsMin: 10,
+  stackMin: 10,
   stackSettlesMin: 30,
   packMin: 15,
   deliverMin: 45,
@@ -196,6 +214,7 @@ export const USUAL_TIMES: KitchenTimes = {
   bakeTogetherMin: 12 * HOUR,
   coolSmallMin: 45,
   topDozenMin: 15,
+  cutDozenMin: 3,
   packBoxMin: 2,
   smallKeepsMin: 2 * DAY,
   mixMin: {

@@ -38,16 +38,19 @@ describe('the timetable of a week', () => {
   it('shows the clock of the day even after it has gone back', () => {
     expect(view.days.map(({ clockNote }) => clockNote !== null)).toEqual([false, false, false, true]);
     const sunday = view.days.at(-1)?.rows ?? [];
-    expect(sunday.map(({ from }) => from)).toEqual(['08:00', '08:15', '09:00', '09:30', '09:30']);
+    expect(sunday.map(({ from }) => from)).toEqual(['07:40', '08:00', '08:15', '09:00', '09:30', '09:30']);
     expect(view.days.at(-1)?.bars.ticks[0]?.text).toBe('07:00');
   });
 
   it('says when something waits until another day', () => {
     const wraps = rows.filter(({ kind }) => kind === 'wrap').slice(0, 3);
     expect(wraps.map(({ what, notes }) => [what, ...notes])).toEqual([
-      ['Wrap 6-inch round', 'Then rest until 04:35 on Friday or longer.'],
-      ['Wrap 8-inch round', 'Then rest until 04:50 on Friday or longer.'],
-      ['Wrap 10-inch round', 'Then rest until 05:00 on Friday or longer.'],
+      ['Wrap top tier (6-inch round)', 'Then rest until 04:40 on Friday or longer.'],
+      [
+        'Wrap middle tier (8-inch round) and bottom tier (10-inch round)',
+        'Then rest until 05:00 on Friday or longer.',
+      ],
+      ['Wrap 8-inch round', 'Then rest until 15:05 or longer.'],
     ]);
   });
 
@@ -138,10 +141,111 @@ describe('the timetable of one order', () => {
       plan: made.value,
     });
     const setUp = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'set-up');
-    expect(setUp?.what).toBe('Set the supports, stack the tiers and set up');
+    expect(setUp?.what).toBe('Set the supports, stack the tiers, drive in the centre dowel and set up');
     expect(setUp?.notes).toEqual([
       'Put on what goes with it, and say what is not eaten: stand hire and fresh flowers.',
     ]);
+  });
+
+  it('cuts supports at home whoever stacks, and says where they are set', () => {
+    const cut = (travelsAssembled: boolean) => {
+      const asked = work({ ...THREE_TIERS, travelsAssembled });
+      const made = planWeek(asked, ROOM);
+      if (!made.ok) throw new Error('no plan');
+      const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+      const { days } = timetableView({
+        ...{ id: 'x', title: 'X', kitchen, work: asked, room: ROOM, plan: made.value },
+      });
+      const all = days.flatMap((day) => day.rows);
+      const kinds = all.map(({ kind }) => kind);
+      expect(kinds.indexOf('cut-supports')).toBeLessThan(kinds.indexOf(travelsAssembled ? 'stack' : 'pack'));
+      return all.find(({ kind }) => kind === 'cut-supports');
+    };
+    // Two tiers carry another, and the dowel is cut with them: 3 × 10 minutes.
+    expect(cut(true)).toMatchObject({
+      what: 'Measure and cut the supports of each tier that carries another, and the centre dowel',
+      minutes: { value: 30 },
+    });
+    expect(cut(true)?.notes.join()).toContain('set when the tiers are stacked');
+    expect(cut(false)?.notes.join()).toContain('set at the place');
+  });
+
+  it('cuts what is sold by the piece before it is boxed, into so many pieces', () => {
+    const all = sampleTimetable('fair').days.flatMap((day) => day.rows);
+    const kinds = all.map(({ kind }) => kind);
+    expect(kinds.indexOf('cut-pieces')).toBe(kinds.indexOf('pack') - 1);
+    // 72 pieces, a dozen in three minutes.
+    expect(all.find(({ kind }) => kind === 'cut-pieces')).toMatchObject({
+      what: 'Cut into pieces: 2 × two-pound loaf, 36 pieces each',
+      minutes: { value: 18 },
+    });
+  });
+
+  it('sets soft coats in the fridge and sugarpaste out of it', () => {
+    const notes = (orderId: string, kind: string) =>
+      sampleTimetable(orderId)
+        .days.flatMap((day) => day.rows)
+        .filter((row) => row.kind === kind)
+        .flatMap((row) => row.notes)
+        .join();
+    expect(notes('birthday', 'final-coat')).toMatch(
+      /in the fridge until .* before it is covered, stacked or boxed/,
+    );
+    expect(notes('three-tiers', 'cover')).toMatch(/room temperature until .* not in the fridge/);
+  });
+
+  it('names no other order where one bowl serves both, and counts its own bowlfuls', () => {
+    const own = BIRTHDAY.tiers.map((each) => ({ ...each, tin: tin('round-6') }));
+    const other = { ...BIRTHDAY, id: 'other', reference: 'R-9999', title: 'Other' };
+    const mine = { ...BIRTHDAY, tiers: own };
+    const bowl = (at: number, orderIds: string[]) => ({
+      ...{ id: `mix-1-${at}`, name: `Lemon, bowlful ${at} of 2`, batter: 'Lemon', batterKey: 'lemon' },
+      ...{ method: 'creamed' as const, actsAtOnce: false, massG: 900 },
+      tins: orderIds.map((orderId) => ({ orderId, tierId: 'tier-1', count: 1 })),
+    });
+    const twice = { ...other, id: 'third', reference: 'R-8888' };
+    const asked = {
+      orders: [mine, other, twice],
+      bowlfuls: [bowl(1, ['third']), bowl(2, ['birthday', 'other'])],
+    };
+    const made = planWeek(asked, ROOM);
+    if (!made.ok) throw new Error(JSON.stringify(made.problems));
+    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+    const input = { id: 'x', title: 'X', kitchen, work: asked, room: ROOM, plan: made.value };
+    const paper = timetableView({ ...input, orderId: 'birthday' });
+    const text = JSON.stringify(paper.days);
+    expect(text).not.toMatch(/R-9999|R-8888/);
+    const mix = (some: typeof paper) =>
+      some.days.flatMap((day) => day.rows).filter(({ kind }) => kind === 'mix');
+    // One bowlful of its own, which the week counts as its second.
+    expect(mix(paper).map(({ what }) => what)).toEqual(['Mix lemon']);
+    expect(mix(paper)[0]?.notes.join()).toContain('see the week’s day sheet');
+    expect(
+      mix(timetableView(input))
+        .map(({ what }) => what)
+        .sort(),
+    ).toEqual(['Mix lemon, bowlful 1 of the week’s 2', 'Mix lemon, bowlful 2 of the week’s 2']);
+  });
+
+  it('asks after the hand-over for what was hired', () => {
+    const asked = work({
+      ...BIRTHDAY,
+      hired: [{ name: 'Cake stand', backBy: '2026-10-27' }, { name: null }],
+    });
+    const made = planWeek(asked, ROOM);
+    if (!made.ok) throw new Error('no plan');
+    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+    const { days } = timetableView({
+      id: 'x',
+      title: 'X',
+      kitchen,
+      work: asked,
+      room: ROOM,
+      plan: made.value,
+    });
+    const [before, last] = days.flatMap((day) => day.rows).slice(-2);
+    expect(before?.kind).toBe('hand-over');
+    expect(last?.what).toBe('Agree when it comes back: cake stand, by 27 October 2026 and dummy tier');
   });
 
   it('names what stays in the fridge, and warns of nothing that is not in the order', () => {

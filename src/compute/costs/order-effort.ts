@@ -11,7 +11,7 @@ import { goTogether, groupBatches, type OvenRules, ovenMemory } from '../oven/in
 import { gathered, makeBatches } from '../timeline/batches.ts';
 import { outings } from '../timeline/outings.ts';
 import type { StepKind } from '../timeline/plan.types.ts';
-import { driveBackMin, orderStages, restStages, tierStages } from '../timeline/process.ts';
+import { boreStages, driveBackMin, orderStages, restStages, tierStages } from '../timeline/process.ts';
 import { cakesOf, type DummyWork, type OrderWork, type Work, type WorkRoom } from '../timeline/work.ts';
 
 /** One kind of hands-on work in an order; `line-tins` is not a step of its own in a timetable. */
@@ -150,7 +150,11 @@ export function effortOf(work: Work, room: Room): Effort {
     job('oven-out', sum(loads.map(({ outings: out }) => out)), times.ovenDoorMin),
     ...finishJobs(work.orders, times),
     ...work.orders.flatMap((order) =>
-      orderStages(order, times).map(({ kind, minutes }) => ({ kind, count: 1, minutes })),
+      [...boreStages(order, times), ...orderStages(order, times)].map(({ kind, minutes }) => ({
+        kind,
+        count: 1,
+        minutes,
+      })),
     ),
     ...work.orders.map((order) => job('drive-back', 1, driveBackMin(order, times))),
   ]);

@@ -1,6 +1,8 @@
 /** Orders and their mixes as a timetable needs them: who is baked when, from which bowlful. */
 
+import { isStacked, type Order } from '../../domain/order.ts';
 import type { LoadTin } from '../mixes/plan-mix.ts';
+import { wantsDowel } from '../stacks/stack-plan.ts';
 import type {
   Bowlful,
   DummyWork,
@@ -10,6 +12,7 @@ import type {
   TierWork,
   Work,
 } from '../timeline/work.ts';
+import { isDummyPart, stackParts } from './order-stack.ts';
 import { dummyId } from './planned-dummy.ts';
 import type {
   PlannedDummy,
@@ -52,7 +55,14 @@ function ovenWork(tier: PlannedTier): Pick<TierWork, 'ovenC' | 'bake' | 'core' |
   return { ...heat, ...(core ? { core } : {}), ...(band ? { band } : {}) };
 }
 
-function tierWork(tier: PlannedTier): TierWork {
+/** A stall sells by the piece what is not handed over whole: its cakes are cut beforehand, as portions are counted. */
+const cutIntoOf = ({ handOver, portions }: Order, { ask, portionsEach }: PlannedTier): number | null =>
+  handOver.place === 'sold at a stall' && portions !== undefined && ask.small === undefined
+    ? portionsEach
+    : null;
+
+function tierWork(order: Order, tier: PlannedTier): TierWork {
+  const cutInto = cutIntoOf(order, tier);
   const { recipe, ask, smallTins, count, bakes } = tier;
   const { beside, small } = ask;
   return {
@@ -68,6 +78,7 @@ function tierWork(tier: PlannedTier): TierWork {
     ...(recipe.keepsDays === undefined ? {} : { keepsDays: recipe.keepsDays }),
     finishes: finishWork(tier),
     ...(beside === undefined ? {} : { apart: true }),
+    ...(cutInto === null ? {} : { cutInto }),
     ...(small === undefined ? {} : { small: { kind: small.kind, box: small.box, pieces: count } }),
   };
 }
@@ -80,8 +91,28 @@ const dummyWork = (dummy: PlannedDummy): DummyWork => ({
   finishes: finishWork(dummy),
 });
 
+/** Tiers from the bottom up, and whether a dowel goes through them. */
+function stackWork(planned: PlannedOrder): Pick<OrderWork, 'stack' | 'dowel'> {
+  if (!isStacked(planned.order)) return {};
+  const stack = stackParts(planned).map((part) => (isDummyPart(part) ? dummyId : tierId)(part.at));
+  return { stack, ...(wantsDowel(stack.length, planned.order.travelsAssembled) ? { dowel: true } : {}) };
+}
+
+/** What comes back; a dummy has no name of its own. */
+function hiredWork({ order, dummies }: PlannedOrder): Pick<OrderWork, 'hired'> {
+  const extras = order.extras
+    .filter(({ comesBack }) => comesBack === true)
+    .map(({ name, backBy }) => ({ name, ...(backBy === undefined ? {} : { backBy }) }));
+  const hired = [
+    ...extras,
+    ...dummies.flatMap(({ ask }) => (ask.supply === 'hired' ? [{ name: null }] : [])),
+  ];
+  return hired.length === 0 ? {} : { hired };
+}
+
 /** One order as work. */
-export function orderWork({ order, tiers, dummies }: PlannedOrder): OrderWork {
+export function orderWork(planned: PlannedOrder): OrderWork {
+  const { order, tiers, dummies } = planned;
   const putOn = order.extras.filter(({ inedible }) => inedible).map(({ name }) => name);
   return {
     id: order.id,
@@ -91,8 +122,10 @@ export function orderWork({ order, tiers, dummies }: PlannedOrder): OrderWork {
     place: order.handOver.place,
     arrangement: order.arrangement,
     travelsAssembled: order.travelsAssembled,
-    tiers: tiers.map(tierWork),
+    tiers: tiers.map((tier) => tierWork(order, tier)),
     ...(dummies.length === 0 ? {} : { dummies: dummies.map(dummyWork) }),
+    ...stackWork(planned),
+    ...hiredWork(planned),
     ...(putOn.length === 0 ? {} : { putOn }),
   };
 }
@@ -120,6 +153,7 @@ function bowlfuls(mix: MixOfTiers, mixAt: number): Bowlful[] {
   return loads.map((load, at) => ({
     id: bowlfulId(mixAt, at),
     name: loads.length === 1 ? name : `${name}, bowlful ${at + 1} of ${loads.length}`,
+    batter: name,
     batterKey: [mix.recipe.id, ...mix.flavours.map(({ id }) => id)].join('+'),
     method: mix.recipe.method,
     actsAtOnce: mix.actsAtOnce,

@@ -118,6 +118,10 @@ function stackedTier(
   };
 }
 
+/** Three tiers and more, and any stack that travels put together. */
+export const wantsDowel = (tiers: number, travelsAssembled: boolean): boolean =>
+  tiers >= DOWEL_TIERS || (tiers > 1 && travelsAssembled);
+
 /** The plan of a stack, bottom tier first. */
 export function stackPlan(
   tiers: readonly StackTier[],
@@ -137,7 +141,7 @@ export function stackPlan(
     tiers: stacked,
     totalHeightMm,
     totalWeightG: quantiseG(tiers.reduce((sum, { weightG }) => sum + weightG, 0)),
-    dowel: wantsDowel
+    dowel: wantsDowel(tiers.length, travelsAssembled)
       ? { lengthMm: quantiseMm(totalHeightMm - boards.drumThicknessMm - DOWEL_SHORT_MM) }
       : null,
   };

@@ -5,7 +5,16 @@ import type { Activity, Next, Subject, Waiting } from './activity.types.ts';
 import { type BakeBlock, bakeBlock, type Load } from './bake-block.ts';
 import type { Batch, BatchBowlful } from './batches.ts';
 import type { StepKind } from './plan.types.ts';
-import { driveBackMin, orderStages, restStages, type Stage, tierStages, waitOf } from './process.ts';
+import {
+  boreStages,
+  driveBackMin,
+  orderStages,
+  restStages,
+  type Stage,
+  stackIds,
+  tierStages,
+  waitOf,
+} from './process.ts';
 import { bowlfulSubject, subjectOf } from './subjects.ts';
 import { cakesOf, type DummyWork, type FinishWork, type OrderWork, type WorkRoom } from './work.ts';
 
@@ -130,6 +139,16 @@ function addFinishes(builder: Builder, order: OrderWork, users: OrderEnds['users
   });
 }
 
+/** Cards and dummies are bored before the first work on any tier of the stack; gives the ids. */
+function addBoring(builder: Builder, order: OrderWork, { tiers }: OrderEnds): number[] {
+  const stack = new Set(stackIds(order));
+  const standing = coveredIn(order).filter(({ id }) => stack.has(id));
+  return boreStages(order, builder.room.times).map(({ kind, minutes }) => {
+    const next = standing.flatMap((tier) => tiers.get(tier) ?? []);
+    return builder.add(kind, subjectOfOrder(order, null), minutes, [], next);
+  });
+}
+
 /** What has to follow a tier's turning out: wrapping and resting, then its first work. */
 function addRest(builder: Builder, block: BakeBlock, ends: Map<OrderWork, OrderEnds>): void {
   const { times } = builder.room;
@@ -171,6 +190,10 @@ export function buildNetwork(
   const finishes = orders.flatMap((order) =>
     addFinishes(builder, order, ends.get(order)?.users ?? new Map()),
   );
+  const bored = orders.flatMap((order) => {
+    const own = ends.get(order);
+    return own ? addBoring(builder, order, own) : [];
+  });
   const weighed = groups.flatMap((group, at) => {
     const id = builder.activities.length;
     const block = bakeBlock(`load-${at + 1}`, id, group, memory, room);
@@ -183,7 +206,7 @@ export function buildNetwork(
     orders.flatMap((order) => order.tiers.map((tier) => ({ order, tier, count: tier.count }))),
     null,
   );
-  const next = [...finishes, ...weighed].map((id) => after(id));
+  const next = [...finishes, ...bored, ...weighed].map((id) => after(id));
   builder.add('shop', all, room.times.shopMin, [], next);
   return { activities: builder.activities, loads: builder.loads };
 }

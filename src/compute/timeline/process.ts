@@ -66,9 +66,10 @@ function coatStages({ finish, use }: FinishWork, tier: DummyWork, times: Kitchen
         { ...put, kind: 'final-coat', minutes: final, waits: dries },
       ];
     }
+    // Buttercream and ganache are firm before they are stacked or boxed.
     return [
       { ...put, kind: 'crumb-coat', minutes: crumb, waits: waiting('chill', times.chillMin) },
-      { ...put, kind: 'final-coat', minutes: final, waits: waiting('coat-sets', times.coatSetsMin) },
+      { ...put, kind: 'final-coat', minutes: final, waits: waiting('coat-chills', times.coatSetsMin) },
     ];
   }
   if (use !== 'rolled') return [];
@@ -78,10 +79,18 @@ function coatStages({ finish, use }: FinishWork, tier: DummyWork, times: Kitchen
   ];
 }
 
+/** What is sold by the piece is cut when all is done to it: as its cutting guide says, before it is boxed. */
+function cutStage(tier: DummyWork, times: KitchenTimes): Stage[] {
+  if (tier.cutInto === undefined) return [];
+  const dozens = (cakesOf(tier) * tier.cutInto) / DOZEN;
+  return [stage('cut-pieces', Math.ceil(dozens * times.cutDozenMin))];
+}
+
 /** Work on one tier's cakes once they have cooled and rested. */
 export const tierStages = (tier: DummyWork, times: KitchenTimes): Stage[] => [
   ...buildStage(tier, times),
   ...tier.finishes.flatMap((finish) => coatStages(finish, tier, times)),
+  ...cutStage(tier, times),
 ];
 
 const stage = (kind: StepKind, minutes: number, waits: Waiting[] = []): Stage => ({
@@ -96,11 +105,45 @@ const stage = (kind: StepKind, minutes: number, waits: Waiting[] = []): Stage =>
 const boxesOf = ({ tiers }: OrderWork): number =>
   tiers.reduce((sum, { small }) => sum + (small === undefined ? 0 : Math.ceil(small.pieces / small.box)), 0);
 
+/** Whether a cake or a dummy is one of the tiers. */
+const isStanding = (tier: DummyWork & Pick<Partial<TierWork>, 'apart'>): boolean => tier.apart !== true;
+
 /** How often one tier is set on another; 0 where nothing is stacked. */
 export function jointsOf({ arrangement, tiers, dummies = [] }: OrderWork): number {
   if (arrangement !== 'stacked') return 0;
-  const standing = tiers.filter(({ apart }) => apart !== true);
+  const standing = tiers.filter(isStanding);
   return Math.max(0, standing.reduce((sum, tier) => sum + cakesOf(tier), dummies.length) - 1);
+}
+
+/** Tiers and dummies by id, bottom first. */
+export const stackIds = ({ stack, tiers, dummies = [] }: OrderWork): string[] =>
+  stack ?? [...tiers.filter(isStanding), ...dummies].map(({ id }) => id);
+
+/** Dummies with something standing on them, which they hold by themselves. */
+const solidBelow = (order: OrderWork): number =>
+  stackIds(order)
+    .slice(0, -1)
+    .filter((id) => order.dummies?.some((dummy) => dummy.id === id)).length;
+
+/**
+ * Before any tier goes onto its card: the cards above the drum and the dummies are bored for the centre dowel. The
+ * drum is not: the dowel's point is driven into it. Common practice, no source.
+ */
+export function boreStages(order: OrderWork, times: KitchenTimes): Stage[] {
+  const joints = jointsOf(order);
+  if (joints === 0 || order.dowel !== true) return [];
+  const minutes = (joints + (order.dummies?.length ?? 0)) * times.boreHoleMin;
+  return minutes > 0 ? [stage('bore-holes', minutes)] : [];
+}
+
+/**
+ * Supports are cut at home, whoever stacks where: their length is marked at the firm coat, and there is no saw in a
+ * hall. They are set where the tiers are stacked. Common practice, no source. A dummy takes none.
+ */
+function supportStages(order: OrderWork, times: KitchenTimes): Stage[] {
+  const joints = jointsOf(order);
+  const sets = joints - solidBelow(order) + (order.dowel === true ? 1 : 0);
+  return joints === 0 || sets === 0 ? [] : [stage('cut-supports', sets * times.cutSupportsMin)];
 }
 
 /** Work on an order once all its cakes are done. */
@@ -109,6 +152,7 @@ export function orderStages(order: OrderWork, times: KitchenTimes): Stage[] {
   const isSetUp = order.place === 'set up at the venue' || order.place === 'sold at a stall';
   const stacksThere = stackMin > 0 && !order.travelsAssembled;
   return [
+    ...supportStages(order, times),
     ...(stackMin > 0 && order.travelsAssembled
       ? [stage('stack', stackMin, waiting('stack-settles', times.stackSettlesMin))]
       : []),

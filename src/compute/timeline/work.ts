@@ -53,12 +53,17 @@ export interface TierWork {
   finishes: FinishWork[];
   /** It stands beside the tiers, never on them. */
   apart?: boolean;
+  /** Pieces that each cake is cut into before it is boxed, as its cutting guide says; left out: it goes whole. */
+  cutInto?: number;
   /** Set for cakes by the piece. */
   small?: SmallWork;
 }
 
 /** A tier that is covered and stacked like cake, and not baked. */
-export type DummyWork = Pick<TierWork, 'id' | 'name' | 'count' | 'bakes' | 'layers' | 'finishes' | 'small'>;
+export type DummyWork = Pick<
+  TierWork,
+  'id' | 'name' | 'count' | 'bakes' | 'layers' | 'finishes' | 'small' | 'cutInto'
+>;
 
 /** Cakes of a tier, once its bakes are put together. */
 export const cakesOf = ({ count, bakes = 1 }: Pick<TierWork, 'count' | 'bakes'>): number => count / bakes;
@@ -75,8 +80,14 @@ export interface OrderWork {
   tiers: TierWork[];
   /** Left out: none. */
   dummies?: DummyWork[];
+  /** Tiers and dummies by id from the bottom up; left out: tiers, then dummies. */
+  stack?: string[];
+  /** A dowel goes through the middle of all tiers; left out: none. */
+  dowel?: true;
   /** What goes with it and is not eaten, by name: flowers, a stand. Left out: none. */
   putOn?: string[];
+  /** What is hired out and comes back, by name, and the ISO date it is due. Left out: none. */
+  hired?: { name: string | null; backBy?: string }[];
 }
 
 /** Tins of one tier that are filled from a bowlful. */
@@ -98,6 +109,8 @@ export interface Bowlful {
   id: string;
   /** 'Vanilla, first bowlful'. */
   name: string;
+  /** 'Vanilla', however many bowlfuls of it there are; left out: its name. */
+  batter?: string;
   /** The same for bowlfuls of one mix. */
   batterKey: string;
   method: MixingMethod;

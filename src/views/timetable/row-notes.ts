@@ -18,6 +18,7 @@ const WAITS = new Set<StepKind>([
   'rest',
   'filling-settles',
   'chill',
+  'coat-chills',
   'coat-sets',
   'cover-sets',
   'stack-settles',
@@ -112,6 +113,22 @@ function aidNotes(group: readonly Step[], source: TimetableSource): string[] {
   return [...aided('core', words.coreIn), ...aided('band', words.bandOn)];
 }
 
+/** Where the lines of a cut and the places of supports stand, and who sets them. */
+function cuttingNotes({ kind, orderIds }: Step, { words, work }: TimetableSource): string[] {
+  if (kind === 'cut-pieces') return [words.cutByGuide];
+  if (kind !== 'cut-supports') return [];
+  const there = work.orders.some(({ id, travelsAssembled }) => orderIds.includes(id) && !travelsAssembled);
+  return [words.supportsByTemplate(there)];
+}
+
+const OF_A_BOWLFUL = new Set<StepKind>(['weigh-out', 'mix', 'fill-tins']);
+
+/** On an order's own paper: its bowlful fills tins of other orders too. */
+function sharedNotes({ kind, orderIds }: Step, { words, orders }: TimetableSource): string[] {
+  const isShared = orderIds.some((id) => orders.every((order) => order.id !== id));
+  return OF_A_BOWLFUL.has(kind) && isShared ? [words.shared] : [];
+}
+
 /** Notes of steps that make one line; `waits` are the waiting steps of the plan. */
 export function notesOf(group: readonly Step[], waits: readonly Step[], source: TimetableSource): string[] {
   const [step] = group;
@@ -119,6 +136,8 @@ export function notesOf(group: readonly Step[], waits: readonly Step[], source: 
   const { words } = source;
   return [
     ...partNotes(step, source),
+    ...sharedNotes(step, source),
+    ...cuttingNotes(step, source),
     ...aidNotes(group, source),
     ...coldNotes(step, source),
     ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),

@@ -1,6 +1,9 @@
 /** The lines of a timetable: what is done, with what waits after it, and the hand-overs. */
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
 import type { OrderWork } from '../../compute/timeline/work.ts';
+import { listInWords } from '../../wording/list.ts';
+import { orderWordsFor } from '../../wording/orders/index.ts';
+import { uncapitalised } from '../../wording/sentence-case.ts';
 import { formatDuration, type RowKind } from '../../wording/timetable/index.ts';
 import type { Figure } from '../figure.ts';
 import { clockText } from './local-clock.ts';
@@ -42,7 +45,8 @@ function lookRows(step: Step, source: TimetableSource): TimetableRow[] {
   const { plan, words, room } = source;
   const load = plan.loads.find(({ id }) => id === step.loadId);
   const clock = (minute: number): string => clockText(room.calendar, minute, words);
-  return step.tiers.flatMap((ref, at) => {
+  const shown = step.tiers.filter(({ orderId }) => source.orders.some(({ id }) => id === orderId));
+  return shown.flatMap((ref, at) => {
     const tin = load?.tins.find(({ orderId, tierId }) => orderId === ref.orderId && tierId === ref.tierId);
     if (tin === undefined) return [];
     const instant = { from: tin.firstLook, to: tin.firstLook, handsOn: false };
@@ -52,19 +56,21 @@ function lookRows(step: Step, source: TimetableSource): TimetableRow[] {
         ...plainRow(one, source),
         id: `look-${step.id}-${at + 1}`,
         kind: 'look',
-        what: words.what.look(rowNames(one, source)),
+        what: words.what.look({
+          ...rowNames(one, source),
+          cakes: cakesText({ tiers: [ref], kind: 'look' }, source),
+        }),
         notes: [words.lookAt(clock(tin.expected), clock(tin.by))],
       },
     ];
   });
 }
 
-/** Whose it is; 'all' where it is for every one of several orders. */
+/** Whose it is; 'all' where it is for every one of several orders. An order's own paper names no other. */
 function referencesOf(orderIds: readonly string[], { work, words, orders }: TimetableSource): string {
-  const some = work.orders.filter(({ id }) => orderIds.includes(id));
-  const isForAll = some.length > 1 && some.length === work.orders.length;
-  if (isForAll && orders.length > 1) return words.allOrders;
-  return (isForAll ? orders : some).map(({ reference }) => reference).join(', ');
+  const some = orders.filter(({ id }) => orderIds.includes(id));
+  if (some.length > 1 && some.length === work.orders.length) return words.allOrders;
+  return some.map(({ reference }) => reference).join(', ');
 }
 
 /** Times, references and load of a step. */
@@ -79,7 +85,7 @@ function plainRow(step: Step, source: TimetableSource): Omit<TimetableRow, 'what
     to: clockText(room.calendar, step.to, words),
     minutes: durationFigure(step.to - step.from),
     forText: referencesOf(step.orderIds, source),
-    orderIds: step.orderIds,
+    orderIds: step.orderIds.filter((id) => source.orders.some((order) => order.id === id)),
     handsOn: step.handsOn,
     loadId: step.loadId,
     loadName: step.loadId === null ? null : words.load(source.loadNumber(step.loadId)),
@@ -94,6 +100,25 @@ function rowOf(group: readonly Step[], waits: readonly Step[], source: Timetable
   const names = { ...rowNames(step, source), cakes: cakesText(all, source) };
   const what = source.words.what[step.kind](names);
   return [{ ...plainRow(all, source), what, notes: notesOf(group, waits, source) }];
+}
+
+/** What is hired out, with the day it is due where one was agreed. */
+function hiredText({ hired = [] }: OrderWork, { words, kitchen }: TimetableSource): string {
+  const names = hired.map(({ name, backBy }) => {
+    const thing = name === null ? words.dummy : uncapitalised(name);
+    return backBy === undefined ? thing : words.backBy(thing, orderWordsFor(kitchen.locale).date(backBy));
+  });
+  return listInWords(names, words.and);
+}
+
+/** The hand-over, and what has to come back after it. */
+function handOverRows(order: OrderWork, source: TimetableSource): TimetableRow[] {
+  const { words } = source;
+  const handOver = handOverRow(order, source);
+  if (order.hired === undefined) return [handOver];
+  const what = words.what['comes-back']({ ...NO_NAMES, hired: hiredText(order, source) });
+  const back = { id: `comes-back-${order.id}`, kind: 'comes-back', what, notes: [words.cameBack] };
+  return [handOver, { ...handOver, ...back }];
 }
 
 function handOverRow(order: OrderWork, source: TimetableSource): TimetableRow {
@@ -133,7 +158,7 @@ export function timetableRows(source: TimetableSource): TimetableRow[] {
   const rows = [
     ...done.flatMap((group) => rowOf(group, waits, source)),
     ...looks,
-    ...source.orders.map((order) => handOverRow(order, source)),
+    ...source.orders.flatMap((order) => handOverRows(order, source)),
   ];
   return rows
     .map((row, at) => ({ row, at }))

@@ -7,5 +7,5 @@
 export function formatDuration(minutes: number): string {
   const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
   if (hours === 0) return `${rest}\u00a0min`;
-  return rest === 0 ? `${hours}\u00a0h` : `${hours}\u00a0h ${rest}\u00a0min`;
+  return rest === 0 ? `${hours}\u00a0h` : `${hours}\u00a0h\u00a0${rest}\u00a0min`;
 }

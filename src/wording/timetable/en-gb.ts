@@ -44,13 +44,23 @@ export const enGbTimetable: TimetableWords = {
     'final-coat': ({ cakes, finish }) => `Final coat of ${finish} on ${cakes}`,
     cover: ({ cakes, finish }) => `Cover ${cakes} with ${finish}`,
     top: ({ cakes, finish }) => `Top ${cakes} with ${finish}`,
-    stack: () => 'Set the supports and stack the tiers',
+    'bore-holes': ({ dummy }) =>
+      `Bore the hole for the centre dowel: in the middle of every card but the drum${dummy ? ', and through the dummy tier' : ''}`,
+    'cut-pieces': ({ pieces }) => `Cut into pieces: ${pieces}`,
+    'cut-supports': ({ dowel }) =>
+      `Measure and cut the supports of each tier that carries another${dowel ? ', and the centre dowel' : ''}`,
+    stack: ({ dowel }) => `Set the supports and stack the tiers${dowel ? '; last the centre dowel' : ''}`,
     pack: () => 'Board, box and label',
     deliver: () => 'Drive to the place',
-    'set-up': ({ stackedThere }) =>
-      stackedThere ? 'Set the supports, stack the tiers and set up' : 'Set up',
+    'set-up': ({ stackedThere, dowel }) => {
+      if (!stackedThere) return 'Set up';
+      return dowel
+        ? 'Set the supports, stack the tiers, drive in the centre dowel and set up'
+        : 'Set the supports, stack the tiers and set up';
+    },
     'drive-back': () => 'Drive back',
     'hand-over': () => 'Hand over',
+    'comes-back': ({ hired }) => `Agree when it comes back: ${hired}`,
   },
   wait: {
     'finish-stands': (until) => `Then it stands until ${until}.`,
@@ -59,9 +69,11 @@ export const enGbTimetable: TimetableWords = {
     cool: (until) => `Then cool on the rack until ${until} or longer.`,
     rest: (until) => `Then rest until ${until} or longer.`,
     'filling-settles': (until) => `Then settle until ${until}.`,
-    chill: (until) => `Then chill until ${until}.`,
-    'coat-sets': (until) => `Then firm up until ${until}.`,
-    'cover-sets': (until) => `Then dry until ${until}.`,
+    chill: (until) => `Then in the fridge until ${until}, until the coat is firm.`,
+    'coat-chills': (until) =>
+      `Then in the fridge until ${until}: firm before it is covered, stacked or boxed.`,
+    'coat-sets': (until) => `Then dry at room temperature until ${until}, not in the fridge.`,
+    'cover-sets': (until) => `Then dry at room temperature until ${until}, not in the fridge.`,
     'stack-settles': (until) => `Then leave to settle until ${until}.`,
   },
   untilOn: (clock, weekday) => `${clock} on ${weekday}`,
@@ -74,6 +86,17 @@ export const enGbTimetable: TimetableWords = {
   bandOn: (cakes) => `Put the insulated band round: ${cakes}.`,
   coreOut: (cakes) =>
     `The heating core in ${cakes} is as hot as the tin, inside and out: lift it out with a dry cloth and onto a rack.`,
+  cutByGuide: 'Lines and sizes: the cutting guide. Wipe the knife after every cut.',
+  supportsByTemplate: (there) =>
+    `Places: support template; lengths: stack sheet, and mark them at the firm coat. All of one tier the same length. ${there ? 'They travel beside the cake and are set at the place.' : 'They are set when the tiers are stacked.'}`,
+  cameBack: 'Back, whole and clean, on: ………………',
+  backBy: (name, day) => `${name}, by ${day}`,
+  inTin: (tin, tier) => `${tin} (${tier})`,
+  inPieces: (cakes, pieces) => `${cakes}, ${pieces} pieces`,
+  inPiecesEach: (cakes, pieces) => `${cakes}, ${pieces} pieces each`,
+  bowlfulOfWeek: (batter, at, of) => `${batter}, bowlful ${at} of the week’s ${of}`,
+  bowlfulOfOrder: (batter, at, of) => `${batter}, bowlful ${at} of ${of}`,
+  shared: 'Shared with other orders of the week, whose tins it fills too: see the week’s day sheet.',
   putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,
   lead: (day, clock, handsOn, days, ovenOn) =>
     `Begin on ${day} at ${clock}. ${handsOn} of work by hand, the shopping and the road included, on ${days === 1 ? 'one day' : `${numberInWords(days, 12)} days`}, ${ovenOn} with cakes in the oven; the rest is waiting, and nights are free.`,

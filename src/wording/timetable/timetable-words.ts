@@ -16,17 +16,21 @@ export type RowKind =
   | 'oven-out'
   | 'turn-out'
   | 'wrap'
+  | 'bore-holes'
   | 'build'
   | 'crumb-coat'
   | 'final-coat'
   | 'cover'
   | 'top'
+  | 'cut-pieces'
+  | 'cut-supports'
   | 'stack'
   | 'pack'
   | 'deliver'
   | 'set-up'
   | 'drive-back'
-  | 'hand-over';
+  | 'hand-over'
+  | 'comes-back';
 
 export type WaitKind =
   | 'finish-stands'
@@ -36,6 +40,7 @@ export type WaitKind =
   | 'rest'
   | 'filling-settles'
   | 'chill'
+  | 'coat-chills'
   | 'coat-sets'
   | 'cover-sets'
   | 'stack-settles';
@@ -59,6 +64,14 @@ export interface RowNames {
   filling: string;
   /** Tiers travel in boxes of their own and are stacked at the place. */
   stackedThere: boolean;
+  /** A dowel goes through the middle. */
+  dowel: boolean;
+  /** There is a dummy among the tiers. */
+  dummy: boolean;
+  /** '8 in the square and 24 in the tray', for what is sold by the piece. */
+  pieces: string;
+  /** What is hired out, with the days it is due. */
+  hired: string;
 }
 
 export interface TimetableWords {
@@ -83,6 +96,23 @@ export interface TimetableWords {
   bandOn: (cakes: string) => string;
   /** Beside turning out. */
   coreOut: (cakes: string) => string;
+  /** Beside cutting into pieces. */
+  cutByGuide: string;
+  /** Beside cutting supports; whether they are set at the place. */
+  supportsByTemplate: (there: boolean) => string;
+  /** To be written on when hired things are back. */
+  cameBack: string;
+  backBy: (name: string, day: string) => string;
+  /** 'Ten-inch round (bottom tier)', and the other way round once it is baked. */
+  inTin: (first: string, second: string) => string;
+  /** 'Square tin, 24 pieces'; each: of several cakes. */
+  inPieces: (cakes: string, pieces: number) => string;
+  inPiecesEach: (cakes: string, pieces: number) => string;
+  /** A bowlful among those of the week, and among those of one order. */
+  bowlfulOfWeek: (batter: string, at: number, of: number) => string;
+  bowlfulOfOrder: (batter: string, at: number, of: number) => string;
+  /** On one order's paper: a line that serves other orders too. */
+  shared: string;
   /** What is not eaten and goes on or beside the cake. */
   putOn: (names: string) => string;
   lead: (day: string, clock: string, handsOn: string, days: number, ovenOn: string) => string;

@@ -5,7 +5,7 @@ import { type OrderStack, orderStack } from '../../../src/compute/orders/order-s
 import { type PlannedOrder, planOrder } from '../../../src/compute/orders/plan-order.ts';
 import { orderWork } from '../../../src/compute/orders/work-of.ts';
 import { materialsOf, shoppingList } from '../../../src/compute/shopping/shopping-list.ts';
-import { orderStages, tierStages } from '../../../src/compute/timeline/process.ts';
+import { boreStages, orderStages, tierStages } from '../../../src/compute/timeline/process.ts';
 import type { Content } from '../../../src/domain/content.ts';
 import type { DummyTier, Order } from '../../../src/domain/order.ts';
 import { dummyCosts, dummyHires } from '../../../src/views/order-dummies.ts';
@@ -143,7 +143,10 @@ describe('its work', () => {
     expect(work.tiers.map(({ id }) => id)).toEqual(['tier-1', 'tier-2', 'tier-3']);
     expect(tierStages(dummy, content.times).map(({ kind }) => kind)).toEqual(['crumb-coat', 'final-coat']);
     // Three tiers stand, the dummy among them and the cutting cake not: two joints.
-    const [stacking] = orderStages(work, content.times);
+    const [cutting, stacking] = orderStages(work, content.times);
+    // The two cakes carry, the dummy on top does not; the dowel is the third: two cards and the dummy are bored for it.
+    expect(cutting).toMatchObject({ kind: 'cut-supports', minutes: 3 * 10 });
+    expect(boreStages(work, content.times)).toMatchObject([{ kind: 'bore-holes', minutes: 3 * 5 }]);
     expect(stacking).toMatchObject({ kind: 'stack', minutes: 2 * content.times.stackMin });
   });
 });

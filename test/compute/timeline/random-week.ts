@@ -85,6 +85,9 @@ FINISHINGS.push([
 
 const METHODS = ['creamed', 'creamed', 'all-in-one', 'whisked', 'melted'] as const;
 
+/** Three tiers and more, and what travels put together, has a dowel. */
+const dowelled = (tiers: number, assembled: boolean): boolean => tiers > 2 || (tiers > 1 && assembled);
+
 interface RawTier {
   tin: number;
   count: number;
@@ -93,6 +96,7 @@ interface RawTier {
   method: number;
   stands: 'tier' | 'beside' | 'small';
   tall: boolean;
+  cutInto: number;
 }
 
 /** A tray of twelve cups, as it stands in the oven. */
@@ -130,6 +134,7 @@ const tierOf = (at: number, raw: RawTier): TierWork => {
     layers: raw.layers,
     finishes: FINISHINGS[raw.finishing % FINISHINGS.length] ?? [],
     ...(raw.stands === 'beside' ? { apart: true } : {}),
+    ...(raw.cutInto > 0 ? { cutInto: raw.cutInto } : {}),
   };
 };
 
@@ -185,6 +190,7 @@ const anyTier = fc.record({
     'small' as const,
   ),
   tall: fc.constantFrom(false, false, false, true),
+  cutInto: fc.constantFrom(0, 0, 0, 24, 35),
 });
 
 const anyOrder = fc.record({
@@ -209,6 +215,11 @@ export const anyWeek: fc.Arbitrary<Week> = fc
   .record({ orders: fc.array(anyOrder, { minLength: 1, maxLength: 4 }), hands: fc.constantFrom(1, 1, 1, 2) })
   .map(({ orders: raw, hands }) => {
     const orders = raw.map((order, at): OrderWork => {
+      const tiers = order.tiers.map((tier, index) => tierOf(index, tier));
+      const standing = tiers.filter(({ apart }) => apart !== true).map(({ id }) => id);
+      // A dummy at the bottom of every other stack, else on top.
+      const [own, dummies] = [at % 2 === 0, order.dummy === null ? [] : ['dummy-1']];
+      const stack = own ? [...standing, ...dummies] : [...dummies, ...standing];
       const day = OCTOBER.days[MONDAY + order.day];
       return {
         id: `order-${at + 1}`,
@@ -218,7 +229,9 @@ export const anyWeek: fc.Arbitrary<Week> = fc
         place: order.place,
         arrangement: order.stacked ? 'stacked' : 'separate',
         travelsAssembled: order.assembled,
-        tiers: order.tiers.map((tier, index) => tierOf(index, tier)),
+        tiers,
+        stack,
+        ...(order.stacked && dowelled(stack.length, order.assembled) ? { dowel: true } : {}),
         ...(order.dummy === null ? {} : { dummies: [dummyOf(order.dummy)] }),
       };
     });

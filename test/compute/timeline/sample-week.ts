@@ -50,6 +50,7 @@ export const THREE_TIERS = order('three-tiers', {
   title: 'Three tiers for sixty',
   handOver: london('2026-10-24T14:00'),
   place: 'set up at the venue',
+  dowel: true,
   tiers: [
     tier('tier-1', 'round-10', 75, SUGARPASTE),
     tier('tier-2', 'round-8', 60, SUGARPASTE),
@@ -71,7 +72,16 @@ export const FAIR = order('fair', {
   handOver: london('2026-10-25T09:30'),
   place: 'sold at a stall',
   arrangement: 'separate',
-  tiers: [{ ...tier('tier-1', 'loaf-9-5', 50, []), name: 'Loaf', count: 2, layers: 1, method: 'all-in-one' }],
+  tiers: [
+    {
+      ...tier('tier-1', 'loaf-9-5', 50, []),
+      name: 'Loaf',
+      count: 2,
+      layers: 1,
+      method: 'all-in-one',
+      cutInto: 36,
+    },
+  ],
 });
 
 export const work = (...orders: OrderWork[]): Work => ({

@@ -31,6 +31,24 @@ interface NeededStep {
   finishId: string | null;
 }
 
+/** Supports for each cake that carries another (a dummy carries by itself), and the dowel as one more. */
+function cutSupportSets(order: OrderWork, joints: number): number {
+  const dummies = new Set(order.dummies?.map(({ id }) => id));
+  const carried = order.stack?.slice(0, -1).filter((id) => dummies.has(id)).length ?? 0;
+  return joints - carried + (order.dowel ? 1 : 0);
+}
+
+/** A card for every tier above the drum, and every dummy, is bored where a dowel goes through. */
+export function boreMin(order: OrderWork, times: KitchenTimes): number {
+  if (order.arrangement !== 'stacked' || !order.dowel) return 0;
+  const dummies = order.dummies?.length ?? 0;
+  const cakes = order.tiers
+    .filter(({ apart }) => !apart)
+    .reduce((sum, { count, bakes = 1 }) => sum + count / bakes, 0);
+  const cards = cakes + dummies - 1;
+  return cards < 1 ? 0 : (cards + dummies) * times.boreHoleMin;
+}
+
 /** Work on a tier after it has cooled, with minutes for all its cakes and the waiting after it. */
 export function tierWork(tier: DummyWork, times: KitchenTimes): NeededStep[] {
   const uses = (use: string) => tier.finishes.filter((each) => each.use === use);
@@ -77,7 +95,13 @@ export function tierWork(tier: DummyWork, times: KitchenTimes): NeededStep[] {
     }
     return [];
   });
-  return [...(inside ? [build] : []), ...outside];
+  const cut = {
+    kind: 'cut-pieces' as const,
+    minutes: Math.ceil((cakes * (tier.cutInto ?? 0) * times.cutDozenMin) / 12),
+    wait: 0,
+    finishId: null,
+  };
+  return [...(inside ? [build] : []), ...outside, ...(tier.cutInto ? [cut] : [])];
 }
 
 /** Work on a whole order once its cakes are done. */
@@ -96,7 +120,12 @@ export function orderWork(
   const stacked = order.arrangement === 'stacked' && joints > 0;
   const sets = order.place === 'set up at the venue' || order.place === 'sold at a stall';
   const stackMin = joints * times.stackMin;
+  const supportSets = stacked ? cutSupportSets(order, joints) : 0;
   return [
+    // At home in any case, and before the tiers are stacked.
+    ...(supportSets > 0
+      ? [{ kind: 'cut-supports' as const, minutes: supportSets * times.cutSupportsMin, wait: 0 }]
+      : []),
     ...(stacked && order.travelsAssembled
       ? [{ kind: 'stack' as const, minutes: stackMin, wait: times.stackSettlesMin }]
       : []),

@@ -1,7 +1,7 @@
 /** From the oven to the hand-over: everything done, in its order, with its waiting, and in time. */
 import type { Step } from '../../../../src/compute/timeline/plan.types.ts';
 import type { DummyWork, OrderWork, TierWork } from '../../../../src/compute/timeline/work.ts';
-import { type Asked, isFor, must, orderWork, stepsOf, tierWork } from './needed-steps.ts';
+import { type Asked, boreMin, isFor, must, orderWork, stepsOf, tierWork } from './needed-steps.ts';
 
 const DAY = 1440;
 
@@ -164,8 +164,60 @@ export function orderFaults(asked: Asked): string[] {
       ...faults,
       ...must(at <= order.handOver, `late: ${order.id} by ${at - order.handOver}`),
       ...homeFaults(order, at, asked),
+      ...boreFaults(order, asked),
+      ...coldFaults(order, asked),
     ];
   });
+}
+
+/** Cards and dummies are bored before any tier of the stack is put on its card. */
+function boreFaults(order: OrderWork, { plan, room }: Asked): string[] {
+  const minutes = boreMin(order, room.times);
+  const [bored, ...more] = stepsOf(plan, 'bore-holes', ({ orderIds }) => orderIds.includes(order.id));
+  if (minutes === 0) return must(bored === undefined, `bored: ${order.id}`);
+  if (bored === undefined || more.length > 0) return [`missing: bore-holes ${order.id}`];
+  const beside = new Set(order.tiers.filter(({ apart }) => apart).map(({ id }) => id));
+  const later = plan.steps.filter(
+    ({ kind, tiers }) =>
+      ['build', 'crumb-coat', 'final-coat', 'cover', 'cut-supports'].includes(kind) &&
+      tiers.some(({ orderId, tierId }) => orderId === order.id && !beside.has(tierId)),
+  );
+  return [
+    ...must(bored.to - bored.from === minutes, `lasts: ${bored.id}`),
+    ...must(bored.to <= Math.min(...later.map(({ from }) => from)), `early: before ${bored.id}`),
+  ];
+}
+
+const CHILLED = new Set(['buttercream', 'ganache', 'cream', 'curd']);
+
+/** After its last coat, what is soft stands cold and what would sweat stands dry, and is told so. */
+function coldFaults(order: OrderWork, { plan, room }: Asked): string[] {
+  return [...order.tiers, ...(order.dummies ?? [])].flatMap((tier) =>
+    tier.finishes
+      .filter(({ use, finish }) => use === 'coating' && CHILLED.has(finish.kind))
+      .flatMap(({ finish }) => {
+        const of = (step: Step) => isFor(order, tier)(step) && step.finishId === finish.id;
+        const [coated] = stepsOf(plan, 'final-coat', of);
+        const [cold] = stepsOf(plan, 'coat-chills', of);
+        const next = plan.steps.filter(
+          ({ kind, orderIds }) =>
+            ['cut-supports', 'stack', 'pack'].includes(kind) && orderIds.includes(order.id),
+        );
+        return [
+          ...must(
+            cold !== undefined &&
+              coated !== undefined &&
+              cold.from === coated.to &&
+              cold.to - cold.from === room.times.coatSetsMin,
+            `chilled: ${order.id} ${tier.id}`,
+          ),
+          ...must(
+            next.every(({ from }) => from >= (cold?.to ?? 0)),
+            `early: soft ${order.id} ${tier.id}`,
+          ),
+        ];
+      }),
+  );
 }
 
 /** Whoever took a cake somewhere has to come back: as long as the way there, once all is done at the place. */

@@ -13,6 +13,7 @@ const WAITING = new Set([
   'rest',
   'filling-settles',
   'chill',
+  'coat-chills',
   'coat-sets',
   'cover-sets',
   'stack-settles',
