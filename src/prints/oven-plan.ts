@@ -31,25 +31,27 @@ const column = (text: string, rest: Partial<Column> = {}): Column => ({
   ...rest,
 });
 
-const clock = (text: string): Cell => ({ paragraphs: [paragraph(text, CLOCK)] });
+const clock = (text: string, ...below: string[]): Cell => ({
+  paragraphs: [paragraph(text, CLOCK), ...below.map((minutes) => paragraph(minutes, typeScale.rowNote))],
+});
 
 function looksTable(load: OvenLoadView, { table: heads }: TimetableWords): TableSpec {
-  const row = ({ number, name, forText, shelfText, aidText, firstLook, likely, by }: LookRow) => ({
+  const row = (look: LookRow) => ({
     cells: [
-      clock(String(number)),
+      clock(String(look.number)),
       {
         heading: true,
         paragraphs: [
-          paragraph(name, typeScale.rowName),
+          paragraph([look.name, look.aidText].filter((text) => text !== '').join(', '), typeScale.rowName),
           paragraph(
-            [shelfText, aidText, forText].filter((text) => text !== '').join(' · '),
+            [look.shelfText, look.forText].filter((text) => text !== '').join(' · '),
             typeScale.rowDetail,
           ),
         ],
       },
-      clock(firstLook),
-      clock(likely),
-      clock(by),
+      clock(look.firstLook, look.firstLookMinutes.text),
+      clock(look.likely, look.likelyMinutes.text),
+      clock(look.by, look.byMinutes.text),
     ],
   });
   return {

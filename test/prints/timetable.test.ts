@@ -73,8 +73,12 @@ describe('the oven plan', () => {
       expect(pageContents(rawObjects(bytes)).flatMap(unmarkedPainting)).toEqual([]);
       const looks = view.ovenPlan.loads.flatMap((load) => load.looks);
       const lines = tableRows(pdf).filter((cells) => cells.some(({ role }) => role === 'TD'));
-      expect(lines.map((cells) => cells.map(({ text }) => text).slice(2))).toEqual(
-        looks.map(({ firstLook, likely, by }) => [firstLook, likely, by]),
+      expect(lines.map((cells) => cells.map(({ text }) => plain(text)).slice(2))).toEqual(
+        looks.map((look) => [
+          `${look.firstLook} ${plain(look.firstLookMinutes.text)}`,
+          `${look.likely} ${plain(look.likelyMinutes.text)}`,
+          `${look.by} ${plain(look.byMinutes.text)}`,
+        ]),
       );
     },
   );

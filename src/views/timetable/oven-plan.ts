@@ -60,6 +60,8 @@ function lookRows(load: OvenLoad, source: TimetableSource): LookRow[] {
     firstLook: clock(tin.firstLook),
     likely: clock(tin.expected),
     by: clock(tin.by),
+    firstLookMinutes: workedMinutes(tin.bake.firstLook),
+    likelyMinutes: workedMinutes(tin.bake.expected),
     byMinutes: workedMinutes(tin.bake.by),
   }));
 }

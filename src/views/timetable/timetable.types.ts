@@ -17,6 +17,9 @@ export interface LookRow {
   firstLook: string;
   likely: string;
   by: string;
+  /** The same in minutes from the door's closing: what the order sheet says. */
+  firstLookMinutes: Figure;
+  likelyMinutes: Figure;
   byMinutes: Figure;
 }
 
