@@ -38,7 +38,7 @@ export const dialTextsOf = (ovenC: number, oven: OvenSetting, { dial }: BakeWord
   );
 
 /** A bake time, shown to the nearest five minutes. */
-export const minutesFigure = (minutes: number): Figure => ({
+const minutesFigure = (minutes: number): Figure => ({
   value: minutes,
   unit: 'min',
   text: formatBakeMinutes(minutes),

@@ -1,8 +1,11 @@
-/** What an order says of its drive: both ways in the hours, fuel and wear charged or not. */
+/** The hours of an order's cost are those of its timetable, its drive both ways in them, fuel and wear charged or not. */
 import { beforeAll, expect, it } from 'vitest';
+import { mixesOfOrder, workOf } from '../../src/compute/orders/work-of.ts';
+import { planWeek } from '../../src/compute/timeline/plan-week.ts';
 import type { Content } from '../../src/domain/content.ts';
 import type { OrderView } from '../../src/views/order.types.ts';
 import { ordersView } from '../../src/views/orders.ts';
+import { workedOrders } from '../../src/views/planned-orders.ts';
 import { demoContent } from '../samples/demo.ts';
 
 let content: Content;
@@ -46,4 +49,22 @@ it('where packaging has a line for the drive nothing is left to say', () => {
   const told = ordersView({ ...content, costs }).orders;
   for (const id of ['square-and-round', 'three-tiers-for-sixty'])
     expect(driveNotes(costOf(id, told))).toEqual([]);
+});
+
+it('the hours of the cost are those of a timetable of the order by itself, the week’s shopping apart', () => {
+  const worked = workedOrders(content).orders;
+  expect(worked.length).toBeGreaterThan(5);
+  for (const { planned, effort, week } of worked) {
+    const work = workOf([planned], mixesOfOrder(planned));
+    const room = { work: content.work, times: content.times, calendar: week.calendar };
+    const plan = planWeek(work, room, { passes: 1 });
+    if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
+    const byHand = plan.value.steps.filter(({ handsOn, kind }) => handsOn && kind !== 'shop');
+    expect(effort.handsOnMin, planned.order.id).toBe(
+      byHand.reduce((sum, { from, to }) => sum + to - from, 0),
+    );
+    expect(effort.loads.map(({ minutes }) => minutes)).toEqual(
+      plan.value.loads.map(({ from, to }) => to - from),
+    );
+  }
 });
