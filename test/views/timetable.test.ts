@@ -245,7 +245,7 @@ describe('the timetable of one order', () => {
     });
     const [before, last] = days.flatMap((day) => day.rows).slice(-2);
     expect(before?.kind).toBe('hand-over');
-    expect(last?.what).toBe('Agree when it comes back: cake stand, by 27 October 2026 and dummy tier');
+    expect(last?.what).toBe('To come back: cake stand, by 27 October 2026 and dummy tier, day to be agreed');
   });
 
   it('names what stays in the fridge, and warns of nothing that is not in the order', () => {

@@ -53,6 +53,7 @@ function cakeName(ref: TierRef, kind: RowKind | StepKind, source: TimetableSourc
     return words.forCutting(name);
   const place = placeInStack(ref, source);
   if (place === null) return name;
+  if (tier !== undefined && !('tin' in tier)) return orderWordsFor(source.kitchen.locale).beside.dummy(place);
   return IN_ITS_TIN.has(kind as RowKind) ? words.inTin(name, place) : words.inTin(place, name);
 }
 

@@ -116,6 +116,7 @@ function aidNotes(group: readonly Step[], source: TimetableSource): string[] {
 /** Where the lines of a cut and the places of supports stand, and who sets them. */
 function cuttingNotes({ kind, orderIds }: Step, { words, work }: TimetableSource): string[] {
   if (kind === 'cut-pieces') return [words.cutByGuide];
+  if (kind === 'bore-holes') return [words.builtOnCards];
   if (kind !== 'cut-supports') return [];
   const there = work.orders.some(({ id, travelsAssembled }) => orderIds.includes(id) && !travelsAssembled);
   return [words.supportsByTemplate(there)];

@@ -106,7 +106,9 @@ function rowOf(group: readonly Step[], waits: readonly Step[], source: Timetable
 function hiredText({ hired = [] }: OrderWork, { words, kitchen }: TimetableSource): string {
   const names = hired.map(({ name, backBy }) => {
     const thing = name === null ? words.dummy : uncapitalised(name);
-    return backBy === undefined ? thing : words.backBy(thing, orderWordsFor(kitchen.locale).date(backBy));
+    return backBy === undefined
+      ? words.backOpen(thing)
+      : words.backBy(thing, orderWordsFor(kitchen.locale).date(backBy));
   });
   return listInWords(names, words.and);
 }

@@ -45,7 +45,7 @@ export const enGbTimetable: TimetableWords = {
     cover: ({ cakes, finish }) => `Cover ${cakes} with ${finish}`,
     top: ({ cakes, finish }) => `Top ${cakes} with ${finish}`,
     'bore-holes': ({ dummy }) =>
-      `Bore the hole for the centre dowel: in the middle of every card but the drum${dummy ? ', and through the dummy tier' : ''}`,
+      `Bore the hole for the centre dowel: in the middle of every card above the drum${dummy ? ', and through the dummy tier' : ''}`,
     'cut-pieces': ({ pieces }) => `Cut into pieces: ${pieces}`,
     'cut-supports': ({ dowel }) =>
       `Measure and cut the supports of each tier that carries another${dowel ? ', and the centre dowel' : ''}`,
@@ -60,7 +60,7 @@ export const enGbTimetable: TimetableWords = {
     },
     'drive-back': () => 'Drive back',
     'hand-over': () => 'Hand over',
-    'comes-back': ({ hired }) => `Agree when it comes back: ${hired}`,
+    'comes-back': ({ hired }) => `To come back: ${hired}`,
   },
   wait: {
     'finish-stands': (until) => `Then it stands until ${until}.`,
@@ -69,7 +69,7 @@ export const enGbTimetable: TimetableWords = {
     cool: (until) => `Then cool on the rack until ${until} or longer.`,
     rest: (until) => `Then rest until ${until} or longer.`,
     'filling-settles': (until) => `Then settle until ${until}.`,
-    chill: (until) => `Then in the fridge until ${until}, until the coat is firm.`,
+    chill: (until) => `Then in the fridge until ${until}, so that the coat is firm.`,
     'coat-chills': (until) =>
       `Then in the fridge until ${until}: firm before it is covered, stacked or boxed.`,
     'coat-sets': (until) => `Then dry at room temperature until ${until}, not in the fridge.`,
@@ -89,8 +89,11 @@ export const enGbTimetable: TimetableWords = {
   cutByGuide: 'Lines and sizes: the cutting guide. Wipe the knife after every cut.',
   supportsByTemplate: (there) =>
     `Places: support template; lengths: stack sheet, and mark them at the firm coat. All of one tier the same length. ${there ? 'They travel beside the cake and are set at the place.' : 'They are set when the tiers are stacked.'}`,
+  builtOnCards:
+    'Cards are cut to the outline on the support template. Every tier is built on its own card, the bottom one on the drum.',
   cameBack: 'Back, whole and clean, on: ………………',
   backBy: (name, day) => `${name}, by ${day}`,
+  backOpen: (name) => `${name}, day to be agreed`,
   inTin: (tin, tier) => `${tin} (${tier})`,
   inPieces: (cakes, pieces) => `${cakes}, ${pieces} pieces`,
   inPiecesEach: (cakes, pieces) => `${cakes}, ${pieces} pieces each`,

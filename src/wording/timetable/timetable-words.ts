@@ -100,9 +100,12 @@ export interface TimetableWords {
   cutByGuide: string;
   /** Beside cutting supports; whether they are set at the place. */
   supportsByTemplate: (there: boolean) => string;
+  /** Beside boring cards. */
+  builtOnCards: string;
   /** To be written on when hired things are back. */
   cameBack: string;
   backBy: (name: string, day: string) => string;
+  backOpen: (name: string) => string;
   /** 'Ten-inch round (bottom tier)', and the other way round once it is baked. */
   inTin: (first: string, second: string) => string;
   /** 'Square tin, 24 pieces'; each: of several cakes. */
