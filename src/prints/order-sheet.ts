@@ -13,7 +13,9 @@ import { labelsFor } from './labels/labels.ts';
 import { bowlBlocks, type Sheet } from './order-sheet/bowl-blocks.ts';
 import { bakeTable, boxTable, cakeTable, finishBlocks } from './order-sheet/cake-blocks.ts';
 import { LOOKS } from './order-sheet/look.ts';
+import { paperBlocks } from './order-sheet/paper-blocks.ts';
 import { writeLine } from './order-sheet/write-line.ts';
+import { stackedMm } from './recipe-card/fitting.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
@@ -111,6 +113,8 @@ function mixSection(
   labels: Record<'caution' | 'check', string>,
 ): Section {
   const { look } = sheet;
+  const ofMixing = cautionOf(OF_MIXING, view, labels.caution, sheet);
+  const papers = paperBlocks(view.papers, sheet, view.sharedText === null ? ofMixing : []);
   const shared: Block[] =
     view.sharedText === null
       ? []
@@ -130,9 +134,10 @@ function mixSection(
       ),
       factBlocks(view, sheet),
       ...decisionBlocks(view, sheet),
+      ...papers.blocks,
       ...tooLateBlocks(view, labels.check, sheet),
       headed('mix', 'mix', view, sheet),
-      ...sideBySide(shared, cautionOf(OF_MIXING, view, labels.caution, sheet)),
+      ...(papers.tookBelow && view.sharedText === null ? [] : sideBySide(shared, ofMixing)),
       ...bowlBlocks(view.batters, sheet),
     ],
   };
@@ -160,6 +165,14 @@ const keepingTexts = ({ keeping }: OrderView): string[] => [
   ),
 ];
 
+/** The first of those that take the least height. */
+const shortest =
+  (...variants: readonly Block[]): Block =>
+  (widthMm, context) => {
+    const set = variants.map((block) => block(widthMm, context));
+    return set.reduce((least, one) => (stackedMm(one) < stackedMm(least) - 0.5 ? one : least));
+  };
+
 function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Block[] {
   const { words, look } = sheet;
   const { allergens } = view;
@@ -180,24 +193,28 @@ function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Blo
           ),
         ]),
   ];
+  const asked = textParagraph('ask', paragraph(allergens.ask, look.body), look.gapMm / 2);
+  const keeping = keepingTexts(view).map((text, at) =>
+    textParagraph(`keeps-${at}`, paragraph(text, look.body), 1),
+  );
+  const lines = words.sheet.signLines.map((line) => writeLine(line, look.body, look.writeMm));
   return [
     headed('handOver', 'hand-over', view, sheet),
-    beside(cautions, [
-      textParagraph('ask', paragraph(allergens.ask, look.body), 0),
-      ...keepingTexts(view).map((text, at) => textParagraph(`keeps-${at}`, paragraph(text, look.body), 1)),
-      ...words.sheet.signLines.map((line) => writeLine(line, look.body, look.writeMm)),
-    ]),
+    shortest(
+      beside(cautions, [asked, ...keeping, ...lines]),
+      beside([...cautions, asked], [...keeping, ...lines]),
+      beside([...cautions, asked, ...keeping], lines),
+    ),
   ];
 }
 
-function bakeSection(view: OrderView, sheet: Sheet, cautionWord: string): Section {
+/** Below the table the caution may stand on the next page, above it on the one before. */
+function bakeSection(view: OrderView, sheet: Sheet, cautionWord: string, hotFirst: boolean): Section {
+  const baked = table(bakeTable(view.tiers, sheet));
+  const hot = cautionOf(OF_BAKING, view, cautionWord, sheet);
   return {
     key: 'bake',
-    blocks: [
-      headed('bake', 'bake', view, sheet),
-      table(bakeTable(view.tiers, sheet)),
-      ...cautionOf(OF_BAKING, view, cautionWord, sheet),
-    ],
+    blocks: [headed('bake', 'bake', view, sheet), ...(hotFirst ? [...hot, baked] : [baked, ...hot])],
   };
 }
 
@@ -232,13 +249,15 @@ export function orderSheetPrint(
   const words = orderWordsFor(lang);
   const code = pageCode(siteUrl, orderPath(view.id), words.sheet.code);
   const furniture = furnitureOf({ ...view, title: `${words.sheet.title}: ${view.title}` }, labels);
-  const tried = LOOKS.flatMap((look) => TURNS.map((turn) => ({ look, turn })));
+  const tried = LOOKS.flatMap((look) =>
+    TURNS.flatMap((turn) => [false, true].map((hotFirst) => ({ look, turn, hotFirst }))),
+  );
   let pages: PrintPage[] = [];
-  for (const { look, turn } of tried) {
+  for (const { look, turn, hotFirst } of tried) {
     const sheet = { words, look, context };
     const sections = [
       mixSection(view, sheet, code, labels),
-      { ...bakeSection(view, sheet, labels.caution), startsPage: turn === 'bake' },
+      { ...bakeSection(view, sheet, labels.caution, hotFirst), startsPage: turn === 'bake' },
       { ...handOverSection(view, sheet, labels.caution), startsPage: turn === 'finish' },
     ];
     pages = sheetPages(sections, portraitSheet(paper), context, furniture);

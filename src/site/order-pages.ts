@@ -9,9 +9,19 @@ import {
   type OrderFileKind,
 } from '../views/downloads.ts';
 import { inHomeUnits } from '../views/home-units.ts';
-import { orderPath, type PageHead, type PageLink, pageHead, recipePath, weekPath } from '../views/nav.ts';
+import {
+  finishPath,
+  orderPath,
+  type PageHead,
+  type PageLink,
+  pageHead,
+  recipePath,
+  weekPath,
+} from '../views/nav.ts';
 import type { BatterView, Bowlful, OrderDummy, OrderTier, OrderView } from '../views/order.types.ts';
 import { intoText } from '../views/order-batters.ts';
+import { finishTitle } from '../views/order-finishes.ts';
+import type { OrderPaper } from '../views/order-papers.types.ts';
 import { type OrdersView, ordersView } from '../views/orders.ts';
 import type { WeekView } from '../views/week.types.ts';
 import { downloadWordsFor } from '../wording/downloads/index.ts';
@@ -42,8 +52,10 @@ export interface OrdersPage {
 /** A batter with its sentences ready to write. */
 type BatterPart = Omit<BatterView, 'bowlfuls'> & {
   recipePath: string;
-  bowlfuls: (Bowlful & { title: string; afterText: string; eggTexts: string[]; tinTexts: string[] })[];
+  bowlfuls: (Bowlful & { title: string; eggTexts: string[]; tinTexts: string[] })[];
 };
+
+type PaperPart = OrderPaper & { files: DownloadLink[] };
 
 type Covered<T> = T & { nameText: string; rollTexts: string[] };
 
@@ -59,7 +71,8 @@ export interface OrderPage {
   tiers: Covered<OrderTier>[];
   dummies: Covered<OrderDummy>[];
   batters: BatterPart[];
-  finishes: (OrderView['finishes'][number] & { titleText: string; methodHtml: string })[];
+  papers: PaperPart[];
+  finishes: (OrderView['finishes'][number] & { titleText: string; path: string; methodHtml: string })[];
   notesHtml: string;
   timetable: TimetablePart | null;
   /** The stack's drawing and the words around it; null where nothing is stacked. */
@@ -128,6 +141,18 @@ function stepFilesOf(groups: readonly FileGroup[]): StepFiles {
   );
 }
 
+/** What tells the size at the end of a print's name. */
+const SIZE = /^(?:-\d+x\d+(?:in)?|-a[56])?(?:-(?:a4|letter))?\.pdf$/;
+
+/** A paper with its files, whatever their size. */
+function paperPart(paper: OrderPaper, files: readonly BuiltFile[], { locale }: Kitchen): PaperPart {
+  const starts = paper.stems.map((stem) => `print/${stem}`);
+  const isOwn = ({ path }: BuiltFile): boolean =>
+    starts.some((start) => path.startsWith(start) && SIZE.test(path.slice(start.length)));
+  const link = downloadLinkIn(downloadWordsFor(locale));
+  return { ...paper, files: files.filter(isOwn).map(link) };
+}
+
 function listPage({ orders, weeks }: OrdersView, words: OrderWords): OrdersPage {
   return {
     head: pageHead({
@@ -159,7 +184,7 @@ function listPage({ orders, weeks }: OrdersView, words: OrderWords): OrdersPage 
 const jumps = (entries: readonly [string, string][]): PageLink[] =>
   entries.map(([anchor, text]) => ({ path: `#${anchor}`, text }));
 
-function orderSteps({ steps, page }: OrderWords, hasFiles: boolean): PageLink[] {
+function orderSteps({ steps, page, papers }: OrderWords, hasFiles: boolean): PageLink[] {
   const done = [
     ['settle', steps.settle],
     ['shop', steps.shop],
@@ -170,6 +195,7 @@ function orderSteps({ steps, page }: OrderWords, hasFiles: boolean): PageLink[] 
     ['hand-over', steps.handOver],
   ] as const;
   return jumps([
+    ['take', papers.title],
     ...done.map(([anchor, text], at): [string, string] => [anchor, steps.numbered(at + 1, text)]),
     ['when', page.when],
     ['money', steps.money],
@@ -183,7 +209,6 @@ function batterPart(batter: BatterView, days: readonly string[], words: OrderWor
     recipePath: recipePath(batter.recipe.id),
     bowlfuls: batter.bowlfuls.map((bowl, at) => ({
       ...bowl,
-      afterText: words.sheet.surplus(bowl.surplusText),
       title: days[at] === undefined ? bowl.name : `${bowl.name}. ${days[at]}`,
       eggTexts: bowl.eggs.map(({ partText, grams }) => words.sheet.beaten(partText, grams.text)),
       tinTexts: bowl.tins.map((tin) => intoText(tin, words)),
@@ -225,9 +250,11 @@ function orderPage(
     tiers: order.tiers.map((tier) => coveredPart(tier, words)),
     dummies: order.dummies.map((dummy) => coveredPart(dummy, words)),
     batters: order.batters.map((batter) => batterPart(batter, [], words)),
+    papers: order.papers.map((paper) => paperPart(paper, files, content.kitchen)),
     finishes: order.finishes.map((finish) => ({
       ...finish,
-      titleText: words.sheet.finishMade(finish.finish.name, finish.make.text),
+      titleText: finishTitle(finish, words),
+      path: finishPath(finish.finish.id),
       methodHtml: markdownHtml(finish.methodMarkdown, 3),
     })),
     notesHtml: order.notes === '' ? '' : markdownHtml(order.notes, 2),

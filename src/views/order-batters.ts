@@ -8,10 +8,11 @@ import type { Kitchen } from '../domain/kitchen.ts';
 import { quantiseG } from '../domain/quantise.ts';
 import { eggsInWords } from '../wording/eggs.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { formatWholeGrams } from '../wording/mass.ts';
 import { formatNumber } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
 import { spoonsFor } from '../wording/spoons.ts';
-import { surplusInWords } from '../wording/surplus.ts';
+import { NOTHING_G, surplusInWords } from '../wording/surplus.ts';
 import type { Words } from '../wording/words.ts';
 import type { Figure } from './figure.ts';
 import { totalFigure, weighedFigure, wholeEggsFigure } from './figures.ts';
@@ -72,6 +73,18 @@ export const intoText = (
   return aidText === '' ? into : `${into}, ${aidText}`;
 };
 
+/** A shortfall is in the tins' weights already; a gram or less of it is nothing to tell. */
+const LEAST_SHORT_G = 1;
+
+/** What a bowl leaves: nothing where bowl and tins are the same in the whole grams that they are told in. */
+function afterFilling({ batterG, surplusG }: MixLoad, { own, kitchen, words }: Setting): string {
+  if (surplusG <= -LEAST_SHORT_G)
+    return own.papers.shortAfterFilling(`${formatWholeGrams(-surplusG)}\u00a0g`);
+  const looksEven = formatWholeGrams(batterG) === formatWholeGrams(batterG - surplusG);
+  if (surplusG < NOTHING_G || looksEven) return own.papers.nothingAfterFilling;
+  return own.sheet.surplus(surplusInWords(surplusG, kitchen.fairyCaseG, words));
+}
+
 /** Eggs counted or beaten; where the kitchen weighs beaten egg it is a line like the others. */
 function eggsOf({ eggs, lines }: MixLoad, words: Words): Pick<Bowlful, 'eggs' | 'eggsText'> {
   if (eggs === null || eggs.rule === 'weigh') return { eggs: [], eggsText: null };
@@ -110,7 +123,7 @@ function bowlful(load: MixLoad, at: number, mix: MixOfTiers, setting: Setting): 
     lines: linesOf(load, setting),
     tins: load.tins.flatMap((tin) => bowlfulTin(tin, mix, setting)),
     surplus: totalFigure(load.surplusG),
-    surplusText: surplusInWords(load.surplusG, setting.kitchen.fairyCaseG, setting.words),
+    afterText: afterFilling(load, setting),
   };
 }
 

@@ -2,12 +2,15 @@
 
 import type { PlannedFinish, PlannedOrder, PlannedTier } from '../compute/orders/plan-order.ts';
 import type { Content } from '../domain/content.ts';
+import { quantiseG } from '../domain/quantise.ts';
 import { finishingWordsFor } from '../wording/finishing/index.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
-import { orderWordsFor } from '../wording/orders/index.ts';
+import { formatShare } from '../wording/number.ts';
+import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
 import { uncapitalised } from '../wording/sentence-case.ts';
 import { spoonsFor } from '../wording/spoons.ts';
+import { NOTHING_G } from '../wording/surplus.ts';
 import { totalFigure, weighedFigure } from './figures.ts';
 import type { FinishView, WeighedLine } from './order.types.ts';
 import { dummyName, tierName } from './order-names.ts';
@@ -60,6 +63,21 @@ function coloursView(
   };
 }
 
+/** What is made beyond what goes on the cakes, from the two amounts themselves. */
+function spareText({ finish, makeG, neededG }: PlannedFinish, { kitchen }: Content): string {
+  const { papers } = orderWordsFor(kitchen.locale);
+  if (neededG === 0 || makeG - neededG < NOTHING_G) return '';
+  if (finish.use.rolled !== undefined)
+    return papers.trimmings(`${totalFigure(quantiseG(makeG - neededG)).text}\u00a0g`);
+  return papers.toSpare(formatShare(makeG / neededG - 1));
+}
+
+function boilsAwayText({ finish }: PlannedFinish, { kitchen }: Content): string {
+  const { cookingLossShare } = finish;
+  if (cookingLossShare === 0) return '';
+  return orderWordsFor(kitchen.locale).papers.boilsAway(formatShare(cookingLossShare));
+}
+
 /** The finishes of an order, in the order in which they go on. */
 export function orderFinishes(planned: PlannedOrder, content: Content): FinishView[] {
   const finishing = finishingWordsFor(content.kitchen.locale);
@@ -70,8 +88,19 @@ export function orderFinishes(planned: PlannedOrder, content: Content): FinishVi
     needed: totalFigure(made.neededG),
     lines: weighedLines(made, content),
     ...coloursView(made, content),
+    spareText: spareText(made, content),
+    boilsAwayText: boilsAwayText(made, content),
     forText: forWhom(planned, made.finish.id, content),
     keepsText: finishing.keeps(made.finish.keepsDays, made.finish.chilled),
     methodMarkdown: made.finish.methodMarkdown,
   }));
+}
+
+/** 'Raspberry jam, 368 g, with 8 % to spare'. */
+export function finishTitle(
+  { finish, make, spareText: spare }: Pick<FinishView, 'finish' | 'make' | 'spareText'>,
+  { sheet }: OrderWords,
+): string {
+  const title = sheet.finishMade(finish.name, make.text);
+  return spare === '' ? title : `${title}, ${spare}`;
 }

@@ -16,7 +16,17 @@ const PARTS = [
     'finishing',
     'altitudeM',
   ] as const),
-  ...(['bakeLog', 'stock', 'costs', 'work', 'times', 'business', 'label', 'portionSizes'] as const),
+  ...([
+    'bakeLog',
+    'stock',
+    'costs',
+    'work',
+    'times',
+    'business',
+    'label',
+    'portionSizes',
+    'printables',
+  ] as const),
 ] as const satisfies readonly (keyof Content)[];
 
 const KITCHEN_PARTS = [

@@ -27,6 +27,7 @@ import { orderFinishes } from './order-finishes.ts';
 import { handOverView } from './order-hand-over.ts';
 import { besideTexts, dummyName, orderSummary, tierName } from './order-names.ts';
 import { hiredThings } from './order-hired.ts';
+import { orderPapers } from './order-papers.ts';
 import { orderDummies, orderTiers } from './order-tiers.ts';
 import type { WorkedOrder } from './planned-orders.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
@@ -170,7 +171,7 @@ export function orderView(
   );
   const text = portionsText(planned, words);
   const head = { title: order.title, reference: order.reference };
-  return {
+  const told = {
     id: order.id,
     ...head,
     kitchenName: kitchen.name,
@@ -208,4 +209,5 @@ export function orderView(
     cautions: cautionsOf(planned, inedible, hired, content),
     warnings: [...planned.warnings, ...withoutLabel(keeping, words)],
   };
+  return { ...told, papers: orderPapers(told, content) };
 }

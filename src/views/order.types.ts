@@ -3,6 +3,7 @@ import type { Warning } from '../domain/problem.ts';
 import type { BakeFigures } from './bake-figures.types.ts';
 import type { Caution, Figure, Named } from './figure.ts';
 import type { OrderCostView, QuoteView } from './order-money.types.ts';
+import type { OrderPaper } from './order-papers.types.ts';
 import type { ShoppingView } from './shopping.types.ts';
 import type { StackView } from './stack-sheet.types.ts';
 import type { TinPicture } from './tin-picture.ts';
@@ -132,7 +133,8 @@ export interface Bowlful {
   tins: BowlfulTin[];
   /** What this bowl makes beyond its tins, signed. */
   surplus: Figure;
-  surplusText: string;
+  /** 'After filling: 11 g over.' */
+  afterText: string;
 }
 
 export interface BatterView {
@@ -157,6 +159,10 @@ export interface FinishView {
   make: Figure;
   needed: Figure;
   lines: WeighedLine[];
+  /** 'with 8 % to spare', or what a rolled sheet is trimmed by; '' where nothing is over. */
+  spareText: string;
+  /** '18 % of what is weighed boils away'; '' where nothing does. */
+  boilsAwayText: string;
   /** 'For the bottom tier and the top tier.' */
   forText: string;
   keepsText: string;
@@ -219,6 +225,8 @@ export interface OrderView {
   /** Where the week mixes some of this batter together with other orders': which, and where it stands; else null. */
   sharedText: string | null;
   finishes: FinishView[];
+  /** What to take off the shelf. */
+  papers: OrderPaper[];
   decisions: DecisionView[];
   /** What must come off before it is eaten. */
   inedible: string[];

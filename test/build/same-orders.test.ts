@@ -152,6 +152,23 @@ describe('prints', () => {
     }
   });
 
+  it('the order sheet sends one to papers that are there, and the page links each in every size', async () => {
+    const printed = readdirSync(join(output, 'print'), { recursive: true }).map(String);
+    const sheet = await said('print/orders/three-tiers-for-sixty-order-sheet-a4.pdf');
+    const named =
+      sheet.match(/(?:recipe-cards|finish-cards|templates|labels\/orders|orders)\/ ?[a-z0-9-]+/g) ?? [];
+    expect(named.length).toBeGreaterThanOrEqual(9);
+    const stems = named.map((one) => one.replace(' ', ''));
+    expect(stems.filter((stem) => !printed.some((path) => path.startsWith(`${stem}-`)))).toEqual([]);
+    const page = text('site/orders/three-tiers-for-sixty.html');
+    const take = page.slice(page.indexOf('id="take"'), page.indexOf('id="settle"'));
+    const links = [...take.matchAll(/href="\.\.\/([^"]+)"/g)].map(([, path = '']) => path);
+    expect(links.filter((path) => !existsSync(join(output, 'site', path)))).toEqual([]);
+    // Two recipe cards of one file in five sizes, three finish cards in four; of tins and stack A4 and Letter.
+    expect(links.filter((path) => path.includes('-cards/')).length).toBe(2 * 5 + 3 * 4);
+    expect(links.filter((path) => path.includes('/templates/')).length).toBe(3 * 2);
+  });
+
   it('the shopping list says what to buy, what there is and what it comes to', async () => {
     for (const id of read()) {
       const { shopping } = json(`data/orders/${id}.json`);

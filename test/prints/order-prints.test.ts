@@ -100,7 +100,7 @@ describe('order sheets', () => {
       }
   });
 
-  it('have a box to tick for every weight, egg, tin and finish', async () => {
+  it('have a box to tick for every paper, weight, egg, tin and finish', async () => {
     const one = order('three-tiers-for-sixty');
     const { bytes } = await made(sheetOf(one.id), content.houseStyle, 'A4');
     const boxes = (
@@ -113,7 +113,8 @@ describe('order sheets', () => {
       bowls.reduce((sum, bowl) => sum + bowl.lines.length + bowl.eggs.length + 1 + bowl.tins.length, 0) +
       2 * one.tiers.length +
       one.tiers.reduce((sum, tier) => sum + tier.finishes.length, 0) +
-      one.finishes.reduce((sum, finish) => sum + finish.lines.length, 0);
+      one.finishes.reduce((sum, finish) => sum + finish.lines.length, 0) +
+      one.papers.length;
     expect(boxes).toBe(rows);
   });
 
@@ -123,7 +124,7 @@ describe('order sheets', () => {
     for (const part of [
       'Contains milk, eggs and wheat (gluten).',
       'Asked about allergies on',
-      'stand hire and fresh flowers',
+      'fresh flowers in picks',
     ])
       expect(text).toContain(part);
   });

@@ -3,7 +3,7 @@ import type { BatterView, Bowlful, WeighedLine } from '../../views/order.types.t
 import { intoText } from '../../views/order-batters.ts';
 import type { OrderWords } from '../../wording/orders/index.ts';
 import { beside, heading, textParagraph, together } from '../sheet/blocks.ts';
-import { paragraph } from '../sheet/lines.ts';
+import { type Paragraph, paragraph } from '../sheet/lines.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Block } from '../sheet/strip.ts';
 import { table } from '../sheet/table/table.ts';
@@ -28,7 +28,7 @@ export function weightsTable(
   key: string,
   lines: readonly WeighedLine[],
   { words, look, context }: Sheet,
-  title: string = words.table.ingredient,
+  title: Paragraph[] = head(words.table.ingredient),
 ): TableSpec {
   return {
     key,
@@ -38,7 +38,7 @@ export function weightsTable(
     columns: [
       TICK_COLUMN,
       { heading: head(words.table.grams), align: 'right' },
-      { heading: head(title), align: 'left', narrowestMm: NAME_MM },
+      { heading: title, align: 'left', narrowestMm: NAME_MM },
     ],
     rows: lines.map(({ ingredient, grams, beside: small }) => ({
       cells: [
@@ -108,21 +108,14 @@ function bowlBlock(batter: BatterView, bowl: Bowlful, sheet: Sheet): Block {
     heading(`${batter.name}. ${bowl.name}`, { level: 3, type: look.section, spaceMm: look.gapMm }),
     beside(
       [table(weightsTable(`${key}-weights`, bowl.lines, sheet))],
-      [table(fillTable(`${key}-fill`, bowl, sheet))],
+      [
+        table(fillTable(`${key}-fill`, bowl, sheet)),
+        textParagraph(`${key}-left`, paragraph(bowl.afterText, look.body), 1),
+      ],
     ),
   );
 }
 
 /** Every bowlful of every batter, each with what it leaves over. */
-export function bowlBlocks(batters: readonly BatterView[], sheet: Sheet): Block[] {
-  return batters.flatMap((batter) =>
-    batter.bowlfuls.flatMap((bowl) => [
-      bowlBlock(batter, bowl, sheet),
-      textParagraph(
-        `${batter.id}-${bowl.id}-left`,
-        paragraph(sheet.words.sheet.surplus(bowl.surplusText), sheet.look.body),
-        1,
-      ),
-    ]),
-  );
-}
+export const bowlBlocks = (batters: readonly BatterView[], sheet: Sheet): Block[] =>
+  batters.flatMap((batter) => batter.bowlfuls.map((bowl) => bowlBlock(batter, bowl, sheet)));

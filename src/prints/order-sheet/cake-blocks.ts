@@ -18,9 +18,9 @@ function cakeCell(tier: OrderTier, { look }: Sheet): Cell {
     heading: true,
     paragraphs: [
       paragraph(tier.countedName, { ...look.name, font: 'textBold' }),
-      paragraph(`${tier.tin.name}, ${tier.sizeText}`, typeScale.rowDetail),
+      paragraph(`${tier.tin.name}, ${tier.sizeText}`, look.detail),
       ...[tier.bakes, tier.level].flatMap((note) =>
-        note === null ? [] : [paragraph(note.text, typeScale.rowNote)],
+        note === null ? [] : [paragraph(note.text, look.detail)],
       ),
     ],
   };
@@ -54,8 +54,8 @@ export function bakeTable(tiers: readonly OrderTier[], sheet: Sheet): TableSpec 
         {
           paragraphs: [
             paragraph(tier.bake?.dial.text ?? '–', look.strong),
-            ...(tier.bake?.core ? [paragraph(words.sheet.withCore, typeScale.rowNote)] : []),
-            ...(tier.bake?.band ? [paragraph(words.sheet.withBand, typeScale.rowNote)] : []),
+            ...(tier.bake?.core ? [paragraph(words.sheet.withCore, look.detail)] : []),
+            ...(tier.bake?.band ? [paragraph(words.sheet.withBand, look.detail)] : []),
           ],
         },
         time(tier.bake?.firstLook.text),
@@ -111,7 +111,7 @@ export function boxTable(tiers: readonly (OrderTier | OrderDummy)[], sheet: Shee
       TICK_COLUMN,
       { heading: head(t.tier), align: 'left', narrowestMm: 22, widestMm: 40 },
       { heading: head(t.coated), align: 'left', narrowestMm: 22 },
-      { heading: head(t.board), align: 'left', narrowestMm: 20 },
+      { heading: head(t.board), align: 'left', narrowestMm: 29 },
       { heading: head(t.box), align: 'left', narrowestMm: 16 },
       { heading: head(t.ribbon), align: 'left', narrowestMm: 16 },
     ],
@@ -129,12 +129,17 @@ export function boxTable(tiers: readonly (OrderTier | OrderDummy)[], sheet: Shee
 }
 
 /** A finish with its weights under its name, and what of it is tinted; one that is bought ready is a line all the same. */
-export function finishBlocks({ finish, lines, make, coloursText }: FinishView, sheet: Sheet): Block[] {
-  const title = sheet.words.sheet.finishMade(finish.name, make.text);
+export function finishBlocks(one: FinishView, { words, look, ...sheet }: Sheet): Block[] {
+  const { finish, lines, make, spareText, boilsAwayText, coloursText } = one;
+  const beside = [spareText, boilsAwayText].filter((text) => text !== '').join('; ');
+  const title = [
+    ...head(words.sheet.finishMade(finish.name, make.text)),
+    ...(beside === '' ? [] : [paragraph(beside, look.detail)]),
+  ];
   return [
-    table(weightsTable(`finish-${finish.id}`, lines, sheet, title)),
+    table(weightsTable(`finish-${finish.id}`, lines, { words, look, ...sheet }, title)),
     ...(coloursText === ''
       ? []
-      : [textParagraph(`colours-${finish.id}`, paragraph(coloursText, sheet.look.body), 1)]),
+      : [textParagraph(`colours-${finish.id}`, paragraph(coloursText, look.body), 1)]),
   ];
 }

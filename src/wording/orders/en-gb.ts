@@ -6,6 +6,7 @@ import { capitalised, uncapitalised } from '../sentence-case.ts';
 import { enGbBeside } from './en-gb-beside.ts';
 import { enGbMoneyWords } from './en-gb-money.ts';
 import { enGbPageWords } from './en-gb-page.ts';
+import { enGbPapers } from './en-gb-papers.ts';
 import type { OrderWords } from './order-words.ts';
 
 const number = (count: number): string => numberInWords(count, 12);
@@ -187,6 +188,7 @@ export const enGbOrders: OrderWords = {
     finishes: 'Fillings and coatings are made fresh for each order; their weights stand on its sheet.',
   },
   beside: enGbBeside,
+  papers: enGbPapers,
   ...enGbPageWords,
   ...enGbMoneyWords,
 };

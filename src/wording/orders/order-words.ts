@@ -4,6 +4,7 @@ import type { PlaceKind } from '../../domain/order.ts';
 import type { DateFormat } from '../date.ts';
 import type { BesideWords } from './beside-words.ts';
 import type { OrderPageWords, OrderSteps, OrderTableWords } from './order-page-words.ts';
+import type { PapersWords } from './papers-words.ts';
 
 export interface OrderWords {
   date: DateFormat;
@@ -199,4 +200,5 @@ export interface OrderWords {
   };
   page: OrderPageWords;
   beside: BesideWords;
+  papers: PapersWords;
 }

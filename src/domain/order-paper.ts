@@ -1,0 +1,8 @@
+/** The papers that an order takes off the shelf. */
+export type OrderPaperKind =
+  | 'recipe-card'
+  | 'finish-card'
+  | 'lining-template'
+  | 'stack-sheet'
+  | 'support-template'
+  | 'labels';
