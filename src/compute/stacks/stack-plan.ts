@@ -136,7 +136,6 @@ export function stackPlan(
     foot = one.topMm + boards.cardThicknessMm;
   }
   const totalHeightMm = stacked.at(-1)?.topMm ?? 0;
-  const wantsDowel = tiers.length >= DOWEL_TIERS || (tiers.length > 1 && travelsAssembled);
   return {
     tiers: stacked,
     totalHeightMm,
