@@ -72,6 +72,11 @@ export const enGbGlossary: GlossaryWords = {
     term('fairy-case', 'Fairy cake', 'A small cake in a paper case: where batter goes that is left over.'),
     term('filling', 'Filling', 'What goes between the layers of a cake.'),
     term(
+      'finish-card',
+      'Finish card',
+      'A paper for one filling or coating: batches by weight, how it is made and keeps, what to beware of.',
+    ),
+    term(
       'finished-height',
       'Finished height',
       'How high the cake stands when it is baked and cool, at its edge.',
@@ -116,9 +121,19 @@ export const enGbGlossary: GlossaryWords = {
       'How deep the batter stands in the tin before it goes into the oven, measured from the base.',
     ),
     term(
+      'recipe-card',
+      'Recipe card',
+      'A paper for one recipe with its flavours: weights for a few tins, method, oven, and how to tell that it is done.',
+    ),
+    term(
       'scale-step',
       'Scale step',
       'What the scale can show: five grams on most, half a gram on a fine one.',
+    ),
+    term(
+      'spare',
+      'Spare',
+      'What is made of a filling or coating beyond what goes on the cake, because bowl, bag and scraper keep some.',
     ),
     term('sponge', 'Sponge', 'A cake raised by beaten eggs, by powder, or by both.'),
     term('stack', 'Stack', 'Tiers standing on one another, each held up by supports in the one below.'),
