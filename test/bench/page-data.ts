@@ -22,5 +22,8 @@ const lists = Object.entries(data).map(([key, value]) => [
   // Every other page would be made too.
   Array.isArray(value) && key !== 'nav' && key !== 'footerLinks' ? [] : value,
 ]);
-writeFileSync(path, JSON.stringify({ ...Object.fromEntries(lists), chartPages }));
+writeFileSync(
+  path,
+  JSON.stringify({ ...Object.fromEntries(lists), chartPages, locale: content.kitchen.locale }),
+);
 console.log('took 0');

@@ -5,9 +5,13 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { Eleventy, type EleventyConfig } from '@11ty/eleventy';
+import type { Locale } from '../../src/domain/kitchen.ts';
+import { siteWordsFor } from '../../src/wording/site/index.ts';
 
 const [kind, dataFile = '', output = ''] = process.argv.slice(2);
-const site = JSON.parse(readFileSync(dataFile, 'utf8')) as { chartPages: unknown[] };
+const data = JSON.parse(readFileSync(dataFile, 'utf8')) as { chartPages: unknown[]; locale: Locale };
+// A file holds no functions, and many of the words are some.
+const site = { ...data, words: siteWordsFor(data.locale) };
 const TEMPLATES = 'templates';
 
 function bareInput(): string {

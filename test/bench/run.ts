@@ -11,6 +11,13 @@ import { join } from 'node:path';
 import { systemChromium } from '../browser/browser.ts';
 import { measureGrowth } from './scale/growth.ts';
 
+const HELP = `npm run bench -- [option]
+  (nothing)             pages, PDFs, builds and rebuilds beside what one would use instead
+  --large               the same, and 10,000 pages
+  --growth [parts]      a kitchen and one ten times as large: seconds and memory
+  --largest [parts]     the largest kitchen, once
+parts: data, site, print, with commas between; data where none are named`;
+const KINDS = ['--large', '--growth', '--largest'];
 const ROUNDS = 3;
 /** The one that most of the demo's orders and flavours are made of, and one that few are. */
 const RECIPES = ['vanilla-equal-weights', 'lemon-tray-sponge'];
@@ -208,9 +215,13 @@ function everything(): void {
   for (const row of rows) console.log(tableRow(row));
 }
 
+const [kind, parts = 'data'] = process.argv.slice(2);
 try {
-  const [kind, parts = 'data'] = process.argv.slice(2);
-  if (kind === '--growth' || kind === '--largest')
+  if (kind === '--help') console.log(HELP);
+  else if (kind !== undefined && !KINDS.includes(kind)) {
+    console.error(`${kind} is no option of it.\n${HELP}`);
+    process.exitCode = 2;
+  } else if (kind === '--growth' || kind === '--largest')
     measureGrowth(kind === '--growth' ? 'growth' : 'largest', parts.split(','));
   else everything();
 } finally {
