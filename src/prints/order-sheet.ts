@@ -12,11 +12,11 @@ import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
 import { bowlBlocks, type Sheet } from './order-sheet/bowl-blocks.ts';
 import { bakeTable, boxTable, cakeTable, finishBlocks } from './order-sheet/cake-blocks.ts';
+import { handOverBlocks } from './order-sheet/hand-over-blocks.ts';
 import { LOOKS } from './order-sheet/look.ts';
 import { paperBlocks } from './order-sheet/paper-blocks.ts';
 import { writeLine } from './order-sheet/write-line.ts';
-import { stackedMm } from './recipe-card/fitting.ts';
-import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
+import { beside, caution, heading, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
 import { besideCode, type PageCode, pageCode } from './sheet/page-code.ts';
@@ -156,58 +156,6 @@ function finishSection(view: OrderView, sheet: Sheet): Block[] {
   ];
 }
 
-/** How to keep it and how long, as the labels say it: once where all cakes keep alike. */
-const keepingTexts = ({ keeping }: OrderView): string[] => [
-  ...new Set(
-    keeping.flatMap(({ dateText, storageText }) =>
-      dateText === null || storageText === null ? [] : [`${dateText}. ${storageText}`],
-    ),
-  ),
-];
-
-/** The first of those that take the least height. */
-const shortest =
-  (...variants: readonly Block[]): Block =>
-  (widthMm, context) => {
-    const set = variants.map((block) => block(widthMm, context));
-    return set.reduce((least, one) => (stackedMm(one) < stackedMm(least) - 0.5 ? one : least));
-  };
-
-function handOverBlocks(view: OrderView, sheet: Sheet, cautionWord: string): Block[] {
-  const { words, look } = sheet;
-  const { allergens } = view;
-  const told = [allergens.unknown, allergens.mayContain, allergens.notFree].flatMap((text) => text ?? []);
-  const late = view.cautions.filter(({ code }) => !EARLY.includes(code));
-  // The bowls of a mix that is too large for one are on this sheet, a list each.
-  const warnings = view.warnings.filter(({ code }) => code !== 'several-loads' && !TOO_LATE.includes(code));
-  const cautions = [
-    caution(words.allergens.title, [allergens.sentence, ...told].join(' '), look.body),
-    ...(late.length === 0 ? [] : [caution(cautionWord, late.map(({ text }) => text).join(' '), look.body)]),
-    ...(warnings.length === 0
-      ? []
-      : [
-          list(
-            'warnings',
-            warnings.map(({ message }) => message),
-            look.body,
-          ),
-        ]),
-  ];
-  const asked = textParagraph('ask', paragraph(allergens.ask, look.body), look.gapMm / 2);
-  const keeping = keepingTexts(view).map((text, at) =>
-    textParagraph(`keeps-${at}`, paragraph(text, look.body), 1),
-  );
-  const lines = words.sheet.signLines.map((line) => writeLine(line, look.body, look.writeMm));
-  return [
-    headed('handOver', 'hand-over', view, sheet),
-    shortest(
-      beside(cautions, [asked, ...keeping, ...lines]),
-      beside([...cautions, asked], [...keeping, ...lines]),
-      beside([...cautions, asked, ...keeping], lines),
-    ),
-  ];
-}
-
 /** Below the table the caution may stand on the next page, above it on the one before. */
 function bakeSection(view: OrderView, sheet: Sheet, cautionWord: string, hotFirst: boolean): Section {
   const baked = table(bakeTable(view.tiers, sheet));
@@ -225,7 +173,8 @@ function handOverSection(view: OrderView, sheet: Sheet, cautionWord: string): Se
       ...finishSection(view, sheet),
       headed('pack', 'pack', view, sheet),
       table(boxTable([...view.tiers, ...view.dummies], sheet)),
-      ...handOverBlocks(view, sheet, cautionWord),
+      headed('handOver', 'hand-over', view, sheet),
+      ...handOverBlocks(view, sheet, cautionWord, (code) => EARLY.includes(code)),
     ],
   };
 }

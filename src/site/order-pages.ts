@@ -55,7 +55,7 @@ type BatterPart = Omit<BatterView, 'bowlfuls'> & {
   bowlfuls: (Bowlful & { title: string; eggTexts: string[]; tinTexts: string[] })[];
 };
 
-type PaperPart = OrderPaper & { files: DownloadLink[] };
+type PaperPart = OrderPaper & { prints: { files: DownloadLink[] }[] };
 
 type Covered<T> = T & { nameText: string; rollTexts: string[] };
 
@@ -146,11 +146,13 @@ const SIZE = /^(?:-\d+x\d+(?:in)?|-a[56])?(?:-(?:a4|letter))?\.pdf$/;
 
 /** A paper with its files, whatever their size. */
 function paperPart(paper: OrderPaper, files: readonly BuiltFile[], { locale }: Kitchen): PaperPart {
-  const starts = paper.stems.map((stem) => `print/${stem}`);
-  const isOwn = ({ path }: BuiltFile): boolean =>
-    starts.some((start) => path.startsWith(start) && SIZE.test(path.slice(start.length)));
   const link = downloadLinkIn(downloadWordsFor(locale));
-  return { ...paper, files: files.filter(isOwn).map(link) };
+  const filesOf = (start: string): DownloadLink[] =>
+    files
+      .filter(({ path }) => path.startsWith(start) && SIZE.test(path.slice(start.length)))
+      .map((file) => link(file));
+  const prints = paper.prints.map((one) => ({ ...one, files: filesOf(`print/${one.stem}`) }));
+  return { ...paper, prints, forText: prints.length > 1 ? '' : paper.forText };
 }
 
 function listPage({ orders, weeks }: OrdersView, words: OrderWords): OrdersPage {

@@ -75,7 +75,7 @@ function recipeCards(shelf: Shelf): OrderPaper[] {
           flavours.map((flavour) => flavour.name),
         ),
         forText: forWhom(own, order.tiers, shelf),
-        stems: [`recipe-cards/${folder}${recipe.id}`],
+        prints: [{ printName: '', stem: `recipe-cards/${folder}${recipe.id}` }],
         page: recipePath(recipe.id),
       },
     ];
@@ -98,7 +98,7 @@ function finishCards(shelf: Shelf): OrderPaper[] {
         },
         paperName: finish.name,
         forText: forWhom(own, all, shelf),
-        stems: [`finish-cards/${folder}${finish.id}`],
+        prints: [{ printName: '', stem: `finish-cards/${folder}${finish.id}` }],
         page: finishPath(finish.id),
       },
     ];
@@ -121,27 +121,20 @@ function liningTemplates({ order, content, words, and }: Shelf): OrderPaper[] {
         tins.map(({ name }) => uncapitalised(name)),
         and,
       ),
-      stems: tins.map(({ id }) => `templates/${id}`),
+      prints: tins.map(({ id, name }) => ({ printName: name, stem: `templates/${id}` })),
       page: null,
     },
   ];
 }
 
-function own(kind: OrderPaperKind, stems: string[], { words }: Shelf): OrderPaper {
-  return {
-    id: kind,
-    kind,
-    kindText: words.papers.kinds[kind],
-    paperName: null,
-    forText: '',
-    stems,
-    page: null,
-  };
+function own(kind: OrderPaperKind, prints: OrderPaper['prints'], { words }: Shelf): OrderPaper {
+  const kindText = words.papers.kinds[kind];
+  return { id: kind, kind, kindText, paperName: null, forText: '', prints, page: null };
 }
 
 /** What is drawn of its stack, and its labels where it has any. */
 function sheets(shelf: Shelf): OrderPaper[] {
-  const { order, content } = shelf;
+  const { order, content, words } = shelf;
   const { id, stack, tiers, keeping } = order;
   const stacked = folderOf(content, 'stack-sheet', ({ orderIds }) => lists(orderIds, id));
   const labelled = folderOf(content, 'label', ({ recipeIds }) =>
@@ -151,16 +144,25 @@ function sheets(shelf: Shelf): OrderPaper[] {
   return [
     ...(stack === null || stacked === null
       ? []
-      : [own('stack-sheet', [`orders/${stacked}${id}-stack-sheet`], shelf)]),
+      : [own('stack-sheet', [{ printName: '', stem: `orders/${stacked}${id}-stack-sheet` }], shelf)]),
     ...(stack === null || stacked === null || stack.sets.length === 0
       ? []
-      : [own('support-template', [`orders/${stacked}${id}-support-template`], shelf)]),
+      : [
+          own(
+            'support-template',
+            [{ printName: '', stem: `orders/${stacked}${id}-support-template` }],
+            shelf,
+          ),
+        ]),
     ...(labels === null
       ? []
       : [
           own(
             'labels',
-            [`labels/${labels}orders/${id}-full`, `labels/${labels}orders/${id}-allergen-cards`],
+            (['full', 'allergen-cards'] as const).map((name) => ({
+              printName: words.page.files[name] ?? '',
+              stem: `labels/${labels}orders/${id}-${name}`,
+            })),
             shelf,
           ),
         ]),

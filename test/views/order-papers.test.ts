@@ -20,9 +20,9 @@ const order = (id: string): OrderView => {
 };
 
 const told = (one: OrderView, within: Content = content): string[][] =>
-  orderPapers(one, within).map(({ kindText, paperName, forText, stems }) => [
+  orderPapers(one, within).map(({ kindText, paperName, forText, prints }) => [
     ...[kindText, paperName ?? '', forText],
-    ...stems,
+    ...prints.map(({ stem }) => stem),
   ]);
 
 const kinds = (one: OrderView, printables: Content['printables']): string[][] =>

@@ -15,17 +15,22 @@ const SPACE_MM = 2.4;
 
 const numberCell = (text: string, type: TypeStyle): Cell => ({ number: { text, type } });
 
+/** A heading of some words wants more room than a figure; three of them side by side have none. */
+const NARROWEST_EM = 1.3;
+const FEW = 2;
+
 /** Names at the left, figures at the right. */
 function columnsOf(headings: readonly string[], { form }: FinishCardParts): Column[] {
   const { body, small } = form.type;
   const [first = '', ...others] = headings;
   const head = (text: string) => [paragraph(text, small)];
+  const wordy = others.length <= FEW && others.some((text) => text !== '');
   return [
     { heading: head(first), align: 'left', narrowestMm: body.sizePt * 2.2, widestMm: body.sizePt * 4.4 },
     ...others.map((text) => ({
       heading: head(text),
       align: 'right' as const,
-      narrowestMm: body.sizePt * 1.3,
+      narrowestMm: body.sizePt * (wordy ? 2 : 1) * NARROWEST_EM,
       widestMm: body.sizePt * 3,
     })),
   ];

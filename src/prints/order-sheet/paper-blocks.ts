@@ -23,7 +23,7 @@ function paperTable(key: string, papers: readonly OrderPaper[], { words, look, c
   return {
     ...{ key, paddingMm: look.paddingMm, spaceMm: 0 },
     columns: [TICK_COLUMN, { heading: [], align: 'left', narrowestMm: NAME_MM }],
-    rows: papers.map(({ kindText, paperName, forText, stems }) => ({
+    rows: papers.map(({ kindText, paperName, forText, prints }) => ({
       cells: [
         tickCell(words.sheet.toTick, context),
         {
@@ -32,7 +32,7 @@ function paperTable(key: string, papers: readonly OrderPaper[], { words, look, c
             {
               spans: [
                 { text: `${words.papers.forWhom(paperName ?? kindText, forText)}  `, font: 'textBold' },
-                { text: stemsText(stems), colour: look.detail.colour },
+                { text: stemsText(prints.map(({ stem }) => stem)), colour: look.detail.colour },
               ],
               type: look.body,
             },

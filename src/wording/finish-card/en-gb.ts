@@ -7,7 +7,7 @@ const MOST_IN_WORDS = 10;
 export const enGbFinishCards: FinishCardWords = {
   makes: 'Makes',
   batches: (unit) => `A batch, ${unit}`,
-  uses: 'For',
+  uses: 'Use',
   spare: (share) => `with ${share} to spare for bowl, bag and scraper`,
   boilsAway: (share) => `${share} of what is weighed boils away.`,
   bought: 'Bought ready made: nothing is weighed for it.',
