@@ -31,7 +31,6 @@ export function orderContent(
     costs: NO_COSTS,
     houseStyle,
     houseStyles: [],
-    printables: null,
     pages: [],
     // Its page is on no site, so that no code on the sheet leads there.
     publishesOrders: false,

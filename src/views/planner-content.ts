@@ -40,20 +40,28 @@ function forSums(
 }
 
 /** What the print shop needs beside the planner's content to make an order of a plan: fetched when somebody does. */
-export interface OrderHouse extends HouseSettings {
+export interface OrderHouse extends HouseSettings, Pick<Content, 'printables'> {
   /** What labels say of ingredients, by id. */
   labelled: Record<string, Pick<Ingredient, 'compound' | 'nutrients'>>;
 }
 
 /** Costs, stock and the orders of customers are not in it. */
-export function orderHouse({ ingredients, work, times, business, label, booklet }: Content): OrderHouse {
+export function orderHouse({
+  ingredients,
+  work,
+  times,
+  business,
+  label,
+  booklet,
+  printables,
+}: Content): OrderHouse {
   const labelled = ingredients.map(
     ({ id, compound, nutrients }): [string, OrderHouse['labelled'][string]] => [
       id,
       { ...(compound === undefined ? {} : { compound }), ...(nutrients === undefined ? {} : { nutrients }) },
     ],
   );
-  return { work, times, business, label, booklet, labelled: Object.fromEntries(labelled) };
+  return { work, times, business, label, booklet, printables, labelled: Object.fromEntries(labelled) };
 }
 
 /** The planner's part of a kitchen's content; orders, stock and what work costs stay at home. */

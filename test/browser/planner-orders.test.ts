@@ -44,7 +44,15 @@ async function kitchenWith(id: string, order: string): Promise<Content> {
     ...content,
     kitchen: { ...content.kitchen, paper: ['A4'] },
     houseStyles: [],
-    printables: [{ print: 'order-sheet' }, { print: 'label' }],
+    // All that the sheet sends one to the shelf for; the site, which prints everything, has it too.
+    printables: [
+      { print: 'order-sheet' },
+      { print: 'label' },
+      { print: 'stack-sheet' },
+      { print: 'recipe-card', recipeIds: ['vanilla-equal-weights'] },
+      { print: 'finish-card', finishIds: ['raspberry-jam', 'vanilla-buttercream'], cardSizes: ['A6'] },
+      { print: 'lining-template', tinIds: ['round-8', 'round-10'] },
+    ],
   };
 }
 
