@@ -1,11 +1,13 @@
 /**
- * The kitchen of this device as a kitchen.yaml that `build` reads, and back. Lengths are written in the unit the
- * baker named a tin in, so that charts print it first again.
+ * The kitchen of this device as a kitchen.yaml that `build` reads: what this device changed is written anew, all other
+ * sections stay as they were written. Lengths of tins are written in the unit the baker named a tin in, so that charts
+ * print it first again.
  */
-import type { Kitchen, OvenSetting } from '../domain/kitchen.ts';
+import type { Kitchen } from '../domain/kitchen.ts';
 import type { Shape } from '../domain/shape.ts';
 import type { Tin } from '../domain/tin.ts';
 import { type LengthUnit, MM_PER } from '../domain/units.ts';
+import { type KitchenText, kitchenSections } from '../parse/kitchen-sections.ts';
 import { idOf } from './order-file.ts';
 
 type Entry = [key: string, value: string];
@@ -82,11 +84,6 @@ function tinLine(tin: Tin): string {
 
 const share = (value: number): string => `${number(value * 100)} %`;
 
-function ovenLine({ name, fan, dial, core, band }: OvenSetting): string {
-  const named = name === undefined ? '' : `name: ${JSON.stringify(name)}, `;
-  return `oven: { ${named}heat: ${fan ? 'fan' : 'conventional'}, dial: ${dial}, core: ${core}, band: ${band} }`;
-}
-
 function eggLines({ egg }: Kitchen): string[] {
   return [
     'eggs:',
@@ -97,25 +94,67 @@ function eggLines({ egg }: Kitchen): string[] {
   ];
 }
 
-/** The text of a kitchen.yaml. Tins from a drawing need that drawing beside it, in outlines/. */
-export function kitchenYaml(kitchen: Kitchen): string {
-  const { scale, mixer } = kitchen;
+/** The sections that a device may change, each with the part of the kitchen that it tells and its lines. */
+const CHANGED_HERE: Record<string, { part: keyof Kitchen; lines(kitchen: Kitchen): string[] }> = {
+  eggs: { part: 'egg', lines: eggLines },
+  scale: {
+    part: 'scale',
+    lines: ({ scale }) => [
+      `scale: { step: ${number(scale.stepG)} g, fine_step: ${number(scale.fineStepG)} g }`,
+    ],
+  },
+  mixer: {
+    part: 'mixer',
+    lines: ({ mixer }) => [
+      `mixer: { bowl: ${number(mixer.bowlMl)} ml, max_fill: ${share(mixer.maxFill)}, min_fill: ${share(mixer.minFill)} }`,
+    ],
+  },
+  tins: { part: 'tins', lines: ({ tins }) => ['tins:', ...tins.map(tinLine)] },
+};
+
+/** What a kitchen.yaml is saved from. */
+export interface SavedFrom {
+  /** The published kitchen, or one that was opened, which `text` says. */
+  base: Kitchen;
+  text: KitchenText;
+  /** With this device's settings in place. */
+  kitchen: Kitchen;
+}
+
+/** The sections of a kitchen.yaml that was opened: nothing of it stays behind. */
+export const openedText = (file: string): KitchenText => ({
+  sections: kitchenSections(file),
+  leftOut: [],
+  withoutComments: false,
+});
+
+function headLines({ kitchen, text: { leftOut, withoutComments } }: SavedFrom): string[] {
   const drawn = kitchen.tins.some(({ shape }) => shape.kind === 'outline');
+  const behind = [...leftOut.map((key) => `${key}:`), ...(withoutComments ? ['the comments'] : [])];
   return [
     '# My kitchen, saved from the planner. Put it in the content folder as kitchen.yaml.',
     ...(drawn ? ['# Tins with an outline need its drawing in outlines/ there too.'] : []),
-    `name: ${JSON.stringify(kitchen.name)}`,
-    `place: ${JSON.stringify(kitchen.place)}`,
-    `edition: ${kitchen.edition}`,
-    `locale: ${kitchen.locale}`,
-    `paper: [${kitchen.paper.join(', ')}]`,
-    ...eggLines(kitchen),
-    `scale: { step: ${number(scale.stepG)} g, fine_step: ${number(scale.fineStepG)} g }`,
-    `mixer: { bowl: ${number(mixer.bowlMl)} ml, max_fill: ${share(mixer.maxFill)}, min_fill: ${share(mixer.minFill)} }`,
-    `fairy_case: ${number(kitchen.fairyCaseG)} g`,
-    ...(kitchen.oven === undefined ? [] : [ovenLine(kitchen.oven)]),
-    'tins:',
-    ...kitchen.tins.map(tinLine),
-    '',
-  ].join('\n');
+    ...(behind.length === 0
+      ? []
+      : [
+          `# Not published with the planner, so not in this file: ${behind.join(', ')}.`,
+          '# If that kitchen is yours, copy them over from the kitchen.yaml that you have.',
+        ]),
+  ];
+}
+
+/** The text of a kitchen.yaml. Tins from a drawing need that drawing beside it, in outlines/. */
+export function kitchenYaml(from: SavedFrom): string {
+  const { base, kitchen, text } = from;
+  const same = (part: keyof Kitchen): boolean => JSON.stringify(base[part]) === JSON.stringify(kitchen[part]);
+  const written = (key: string): string | null => {
+    const changed = CHANGED_HERE[key];
+    return changed === undefined || same(changed.part) ? null : `${changed.lines(kitchen).join('\n')}\n`;
+  };
+  const absent = Object.keys(CHANGED_HERE).filter((key) => text.sections.every((one) => one.key !== key));
+  return [
+    ...headLines(from).map((line) => `${line}\n`),
+    ...text.sections.map((section) => written(section.key) ?? section.text),
+    ...absent.flatMap((key) => written(key) ?? []),
+  ].join('');
 }

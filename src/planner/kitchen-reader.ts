@@ -1,6 +1,6 @@
 /**
- * The script that is fetched when somebody opens a kitchen.yaml or makes an order of a plan: the build's own readers,
- * on the device.
+ * The script that is fetched when somebody opens or saves a kitchen.yaml or makes an order of a plan: the build's own
+ * readers, on the device.
  */
 import { parse } from 'yaml';
 import type { Kitchen } from '../domain/kitchen.ts';
@@ -17,6 +17,7 @@ import type { KnownNames } from '../parse/known-names.ts';
 import { orderWeeks } from '../parse/order-weeks.ts';
 import { parseOrderYaml } from '../parse/orders.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
+import { kitchenYaml, openedText } from './kitchen-file.ts';
 import { packsText } from './own-prices.ts';
 
 declare global {
@@ -24,6 +25,7 @@ declare global {
     tinwrightReadKitchen?: typeof readKitchen;
     tinwrightReadOrder?: typeof readOrder;
     tinwrightReadPrices?: typeof readPrices;
+    tinwrightKitchenFile?: { kitchenYaml: typeof kitchenYaml; openedText: typeof openedText };
   }
 }
 
@@ -126,4 +128,5 @@ if (typeof window !== 'undefined') {
   window.tinwrightReadKitchen = readKitchen;
   window.tinwrightReadOrder = readOrder;
   window.tinwrightReadPrices = readPrices;
+  window.tinwrightKitchenFile = { kitchenYaml, openedText };
 }

@@ -166,6 +166,7 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
           own={own}
           changeOwn={changeOwn}
           base={base}
+          isOpened={opened.kitchen !== null}
           kitchen={here.kitchen}
           problems={[...opened.problems, ...here.problems]}
           words={words}

@@ -6,6 +6,7 @@ import type { Content } from '../domain/content.ts';
 import type { FontRole, HouseStyle } from '../domain/house-style.ts';
 import { orderHouse, plannerContent, plannerMethods } from '../views/planner-content.ts';
 import { bundleOf } from './bundles.ts';
+import { publicKitchenText } from './kitchen-text.ts';
 import type { Asset } from './site-assets.ts';
 
 export const PLANNER_SCRIPT = 'script/planner.js';
@@ -14,6 +15,7 @@ const PRINT_SCRIPT = 'script/print.js';
 const READER_SCRIPT = 'script/kitchen.js';
 const WORKING_SCRIPT = 'script/working.js';
 const METHODS = 'script/methods.js';
+const KITCHEN_TEXT = 'script/kitchen-text.js';
 const PRINT_DATA = 'script/print-data.js';
 
 /** A script may hold any text, but no tag that would end it, and no line end that old engines refuse. */
@@ -45,8 +47,13 @@ function printData({ style, fonts, producer }: PrintHouse, content: Content): un
   return { style, producer, fonts: all, house: orderHouse(content) };
 }
 
-/** The planner's two scripts, and the two of the print shop that are fetched when somebody prints. */
-export async function plannerAssets(content: Content, house: PrintHouse): Promise<Asset[]> {
+/** The planner's two scripts, and those that are fetched when somebody asks for more; `kitchenYaml` as the baker wrote it. */
+export async function plannerAssets(
+  content: Content,
+  house: PrintHouse,
+  kitchenYaml: string,
+): Promise<Asset[]> {
+  const kitchenText = publicKitchenText(kitchenYaml, content);
   const [planner, print, reader, working] = await Promise.all(
     ['main', 'print-main', 'kitchen-reader', 'working-main'].map(bundleOf),
   );
@@ -56,6 +63,7 @@ export async function plannerAssets(content: Content, house: PrintHouse): Promis
     { path: METHODS, bytes: `window.tinwrightMethods=${scriptJson(plannerMethods(content))};\n` },
     { path: PRINT_SCRIPT, bytes: print ?? '' },
     { path: READER_SCRIPT, bytes: reader ?? '' },
+    { path: KITCHEN_TEXT, bytes: `window.tinwrightKitchenText=${scriptJson(kitchenText)};\n` },
     { path: WORKING_SCRIPT, bytes: working ?? '' },
     { path: PRINT_DATA, bytes: `window.tinwrightPrintData=${scriptJson(printData(house, content))};\n` },
   ];

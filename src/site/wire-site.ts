@@ -67,7 +67,9 @@ export async function prepareSite(source: SiteSource, output: SiteOutput): Promi
   const assets = await siteAssets(style, given, logoSvg, characters);
   const fonts = await embeddableFonts(given, style);
   const { producer = 'Tinwright' } = source;
-  const planner = data.planner.length === 0 ? [] : await plannerAssets(content, { style, fonts, producer });
+  const kitchenYaml = await readFile(join(contentDir, 'kitchen.yaml'), 'utf8');
+  const house = { style, fonts, producer };
+  const planner = data.planner.length === 0 ? [] : await plannerAssets(content, house, kitchenYaml);
   const faces = { heading: fonts.heading.bytes, text: fonts.text.bytes };
   const around = await siteAround(data, content, faces);
   return { data, fresh, assets: [...assets, ...planner, ...around, ...files.map(copied)] };

@@ -216,6 +216,8 @@ describe('my own kitchen', () => {
     expect(read.problems).toEqual([]);
     expect(read.kitchen?.egg.size).toEqual({ scheme: 'US', grade: 'large' });
     expect(read.kitchen?.tins.find(({ id }) => id === 'round-6')?.owned).toBe(3);
+    for (const kept of ['finishing:', 'label:', 'costs:', '# How cakes are cut'])
+      expect(text).toContain(kept);
     const told = await answerOn(page);
     const other = await openedPlanner(browser, '#tins=1+x+round-6');
     expect(await answerOn(other.page)).not.toBe(told);

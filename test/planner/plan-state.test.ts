@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ownKitchenFrom } from '../../src/planner/device.ts';
-import { kitchenYaml } from '../../src/planner/kitchen-file.ts';
-import { readKitchen } from '../../src/planner/kitchen-reader.ts';
 import { kitchenHere, NO_OWN_KITCHEN } from '../../src/planner/own-kitchen.ts';
 import { EMPTY_PLAN, type PlanState, planFrom, planText, withTin } from '../../src/planner/plan-state.ts';
 import { demoContent } from '../samples/demo.ts';
@@ -103,28 +101,5 @@ describe('a kitchen of one’s own', () => {
     const wrong = kitchenHere(content.kitchen, { ...own, egg: 'ostrich', bowl: 'big' }, content.outlines);
     expect(wrong.problems).toHaveLength(2);
     expect(wrong.kitchen.egg).toEqual(content.kitchen.egg);
-  });
-});
-
-describe('a kitchen.yaml from the planner', () => {
-  it('is read by the build as the kitchen that was saved', async () => {
-    const content = await demoContent();
-    const own = { ...NO_OWN_KITCHEN, tins: [{ description: 'round 7in x 3in', owned: 2 }], egg: '52 g' };
-    const { kitchen } = kitchenHere(content.kitchen, own, content.outlines);
-    const { kitchen: back, problems } = readKitchen(kitchenYaml(kitchen), content);
-    expect(problems).toEqual([]);
-    expect(back?.tins.map(({ id }) => id)).toEqual([
-      ...content.kitchen.tins.map(({ id }) => id),
-      'round-7in-x-3in',
-    ]);
-    const rounded = (value: unknown) =>
-      JSON.parse(
-        JSON.stringify(value, (_, part) => (typeof part === 'number' ? Number(part.toFixed(2)) : part)),
-      );
-    for (const key of ['egg', 'scale', 'mixer', 'fairyCaseG', 'paper', 'edition', 'locale'] as const)
-      expect(rounded(back?.[key]), key).toEqual(rounded(kitchen[key]));
-    const forms = (tins: readonly { shape: unknown; depthMm: number; owned: number }[] = []) =>
-      tins.map(({ shape, depthMm, owned }) => rounded({ shape, depthMm, owned }));
-    expect(forms(back?.tins)).toEqual(forms(kitchen.tins));
   });
 });

@@ -1,17 +1,18 @@
 /** My tins, my settings: how many of each tin stand here, my eggs, bowl and scale; kept on the device only. */
+import { useState } from 'preact/hooks';
 import type { Kitchen } from '../../domain/kitchen.ts';
 import type { Problem } from '../../domain/problem.ts';
 import type { PlannerWords } from '../../wording/planner/index.ts';
 import { told } from '../answer.ts';
-import { handOver } from '../hand-over.ts';
-import { kitchenYaml } from '../kitchen-file.ts';
 import { NO_OWN_KITCHEN, type OwnKitchen } from '../own-kitchen.ts';
+import { saveKitchen } from '../save-kitchen.ts';
 
 export interface OwnSettingsProps {
   own: OwnKitchen;
   changeOwn(next: OwnKitchen): void;
   /** The kitchen whose tins are counted: the published one, or one that was opened. */
   base: Kitchen;
+  isOpened: boolean;
   /** With this device's settings in place: what is saved. */
   kitchen: Kitchen;
   problems: Problem[];
@@ -30,7 +31,12 @@ async function opened(
 
 const counted = (text: string): number => Math.min(99, Math.max(0, Math.round(Number(text) || 0)));
 
-export function OwnSettings({ own, changeOwn, base, kitchen, problems, words }: OwnSettingsProps) {
+export function OwnSettings({ own, changeOwn, base, isOpened, kitchen, problems, words }: OwnSettingsProps) {
+  const [failed, setFailed] = useState(false);
+  const save = (): void => {
+    setFailed(false);
+    saveKitchen(kitchen, base, isOpened ? own.file : '').catch(() => setFailed(true));
+  };
   const field = (key: 'egg' | 'bowl' | 'step', example: string) => (
     <label>
       {words.own[key]}
@@ -52,7 +58,7 @@ export function OwnSettings({ own, changeOwn, base, kitchen, problems, words }: 
         {field('step', words.own.examples.step)}
       </div>
       <div role="status">
-        {told(problems).map((text) => (
+        {[...(failed ? [words.own.unsaved] : []), ...told(problems)].map((text) => (
           <p class="wrong" key={text}>
             {text}
           </p>
@@ -76,11 +82,7 @@ export function OwnSettings({ own, changeOwn, base, kitchen, problems, words }: 
         ))}
       </div>
       <div class="fields">
-        <button
-          type="button"
-          class="plain"
-          onClick={() => handOver(kitchenYaml(kitchen), 'kitchen.yaml', 'text/yaml')}
-        >
+        <button type="button" class="plain" onClick={save}>
           {words.own.save}
         </button>
         <label>

@@ -114,19 +114,17 @@ export interface PlannerWords {
   own: {
     heading: string;
     lead: string;
-    kept: string;
     egg: string;
     bowl: string;
     step: string;
     /** As the three fields may be filled in. */
     examples: { egg: string; bowl: string; step: string };
     owned: (tin: string) => string;
-    tins: string;
     forget: string;
     save: string;
     open: string;
-    saved: string;
-    unreadable: string;
+    /** When a script did not come. */
+    unsaved: string;
   };
   print: {
     heading: string;
