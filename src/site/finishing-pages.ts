@@ -135,7 +135,7 @@ function partsTable(
 }
 
 /** The page of one finish. */
-export function finishPage(
+function finishPage(
   finish: FinishSummary,
   cards: readonly DownloadLink[],
   view: FinishingChartView,
@@ -159,6 +159,16 @@ export function finishPage(
     ),
   };
 }
+
+/** A page for each finish; `cardsOf` gives the files of its card. */
+export const finishPages = (
+  view: FinishingChartView,
+  cardsOf: (finishId: string) => readonly DownloadLink[],
+  words: FinishingWorkingWords,
+  site: SiteWords,
+  tables: FinishingTableWords,
+): FinishPage[] =>
+  view.finishes.map((finish) => finishPage(finish, cardsOf(finish.id), view, words, site, tables));
 
 /** The page that shows how every amount of a finishing chart came about. */
 export function finishingWorkingPage(

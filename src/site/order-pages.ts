@@ -1,13 +1,6 @@
 /** Orders on the site: the list by weeks, a page for each order from settling to hand-over, a page for each week. */
 import type { Content } from '../domain/content.ts';
-import type { Kitchen } from '../domain/kitchen.ts';
-import {
-  type BuiltFile,
-  type DownloadLink,
-  downloadLinkIn,
-  filesOfOrder,
-  type OrderFileKind,
-} from '../views/downloads.ts';
+import type { BuiltFile } from '../views/downloads.ts';
 import { inHomeUnits } from '../views/home-units.ts';
 import {
   finishPath,
@@ -21,21 +14,15 @@ import {
 import type { BatterView, Bowlful, OrderDummy, OrderTier, OrderView } from '../views/order.types.ts';
 import { intoText } from '../views/order-batters.ts';
 import { finishTitle } from '../views/order-finishes.ts';
-import type { OrderPaper } from '../views/order-papers.types.ts';
 import { type OrdersView, ordersView } from '../views/orders.ts';
 import type { WeekView } from '../views/week.types.ts';
-import { downloadWordsFor } from '../wording/downloads/index.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
 import { type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
 import { markdownHtml } from './markdown.ts';
+import { type FileGroup, fileGroups, type StepFiles, stepFilesOf } from './order-files.ts';
+import { type PaperPart, paperPart } from './order-papers-part.ts';
 import { stackSvg } from './stack-svg.ts';
 import { type TimetablePart, timetablePart } from './timetable-part.ts';
-
-interface FileGroup {
-  kind: OrderFileKind;
-  name: string;
-  files: DownloadLink[];
-}
 
 export interface OrdersPage {
   head: PageHead;
@@ -54,8 +41,6 @@ type BatterPart = Omit<BatterView, 'bowlfuls'> & {
   recipePath: string;
   bowlfuls: (Bowlful & { title: string; eggTexts: string[]; tinTexts: string[] })[];
 };
-
-type PaperPart = OrderPaper & { prints: { files: DownloadLink[] }[] };
 
 type Covered<T> = T & { nameText: string; rollTexts: string[] };
 
@@ -80,18 +65,6 @@ export interface OrderPage {
   stackWords: (Pick<StackWords, 'table' | 'supportsTitle' | 'stepsTitle'> & { footTop: StackHead }) | null;
 }
 
-/** Which step asks for which sheets. */
-const FILES_OF_STEPS: Readonly<Record<string, readonly OrderFileKind[]>> = {
-  shop: ['shopping-list'],
-  mix: ['order-sheet', 'week-sheet'],
-  pack: ['full', 'allergen-cards', 'stack-sheet', 'support-template'],
-  when: ['day-sheet', ''],
-  oven: ['oven-plan'],
-  quote: ['quote'],
-};
-
-type StepFiles = Record<string, FileGroup[]>;
-
 type StackHead = StackWords['table']['tier'];
 
 export interface WeekPage {
@@ -113,47 +86,6 @@ export interface OrderPages {
 }
 
 const SHEETS = ['orders.css'];
-
-function fileGroups(
-  id: string,
-  files: readonly BuiltFile[],
-  words: OrderWords,
-  { locale }: Kitchen,
-): FileGroup[] {
-  const link = downloadLinkIn(downloadWordsFor(locale));
-  return filesOfOrder(id, files).map(({ kind, files: own }: { kind: OrderFileKind; files: BuiltFile[] }) => ({
-    kind,
-    name: words.page.files[kind] ?? kind,
-    files: own.map(link),
-  }));
-}
-
-/** Of figures and calendar only the calendar is wanted beside a step. */
-function stepFilesOf(groups: readonly FileGroup[]): StepFiles {
-  const own = groups.map((group) =>
-    group.kind === '' ? { ...group, files: group.files.filter(({ path }) => path.endsWith('.ics')) } : group,
-  );
-  return Object.fromEntries(
-    Object.entries(FILES_OF_STEPS).map(([step, kinds]) => [
-      step,
-      own.filter(({ kind, files }) => kinds.includes(kind) && files.length > 0),
-    ]),
-  );
-}
-
-/** What tells the size at the end of a print's name. */
-const SIZE = /^(?:-\d+x\d+(?:in)?|-a[56])?(?:-(?:a4|letter))?\.pdf$/;
-
-/** A paper with its files, whatever their size. */
-function paperPart(paper: OrderPaper, files: readonly BuiltFile[], { locale }: Kitchen): PaperPart {
-  const link = downloadLinkIn(downloadWordsFor(locale));
-  const filesOf = (start: string): DownloadLink[] =>
-    files
-      .filter(({ path }) => path.startsWith(start) && SIZE.test(path.slice(start.length)))
-      .map((file) => link(file));
-  const prints = paper.prints.map((one) => ({ ...one, files: filesOf(`print/${one.stem}`) }));
-  return { ...paper, prints, forText: prints.length > 1 ? '' : paper.forText };
-}
 
 function listPage({ orders, weeks }: OrdersView, words: OrderWords): OrdersPage {
   return {

@@ -59,7 +59,7 @@ import {
   type FinishPage,
   finishingPage,
   finishingWorkingPage,
-  finishPage,
+  finishPages,
 } from './finishing-pages.ts';
 import { type FlavourPage, type FlavoursPage, flavourPage, flavoursPage } from './flavour-pages.ts';
 import { type LabelPage, type LabelsPage, labelPage, labelsPage } from './label-pages.ts';
@@ -269,16 +269,7 @@ function pagesData(input: SiteInput): SiteData {
       finishingPage(view, filesOfFinishing(view.id, files).map(link), finishingWords, tables),
     ),
     finishPages: finishing.flatMap((view) =>
-      view.finishes.map((finish) =>
-        finishPage(
-          finish,
-          filesOfFinishCards(finish.id, files).map(link),
-          view,
-          finishingWords,
-          site,
-          tables,
-        ),
-      ),
+      finishPages(view, (id) => filesOfFinishCards(id, files).map(link), finishingWords, site, tables),
     ),
     around: aroundWordsFor(kitchen.locale),
     ownPaper: kitchen.paper[0] ?? 'A4',

@@ -72,11 +72,13 @@ function listed(papers: readonly OrderPaper[], sheet: Sheet): Block[] {
   const [cards, others] = partsOf(papers).map((some, at): Block[] =>
     some.length === 0 ? [] : [table(paperTable(`papers-${at}`, some, sheet))],
   );
+  const title = beside(
+    [heading(words.papers.title, { level: 2, type: look.section, anchor: 'take' })],
+    [textParagraph('papers-about', paragraph(words.papers.about, look.detail))],
+  );
   return [
-    beside(
-      [heading(words.papers.title, { level: 2, type: look.section, spaceMm: look.gapMm, anchor: 'take' })],
-      [textParagraph('papers-about', paragraph(words.papers.about, look.detail), look.gapMm)],
-    ),
+    (widthMm, context) =>
+      title(widthMm, context).map((strip) => ({ ...strip, spaceMm: look.gapMm, keepWithNext: true })),
     beside(cards ?? [], others ?? []),
   ];
 }
