@@ -31,6 +31,8 @@ export type MadeUpPer =
   | 'metre of ribbon'
   | 'lined tin'
   | 'drive';
+/** Boards and boxes come in widths. */
+export type SizedPer = 'drum' | 'card' | 'cake box';
 export const PACKAGING_PER: readonly PackagingPer[] = [
   'order',
   'cake',

@@ -170,6 +170,7 @@ export const PROBLEM_CODES = [
   'dummy-vat',
   'tin-owned-too-few',
   'decision-late',
+  'comes-back',
   // choosing what to print
   'item-repeated',
   'printable-repeated',

@@ -97,6 +97,25 @@ function checkDecisions(reader: YamlReader, { decisions, handOver }: Order): voi
   });
 }
 
+/** What is hired is back after the hand-over, and a day to be back by belongs to what is hired. */
+function checkHired(reader: YamlReader, { extras, handOver }: Order): void {
+  const handedOver = handOver.localTime.slice(0, 10);
+  extras.forEach(({ name, comesBack, backBy }, index) => {
+    if (backBy === undefined) return;
+    const at = ['extras', index, 'back_by'] as const;
+    if (comesBack === undefined) {
+      const message = `${quote(name)} is to be back by ${backBy}, but is not hired out`;
+      reader.report(
+        error('comes-back', message, "Write 'comes_back: yes' beside it, or delete 'back_by'."),
+        ...at,
+      );
+    } else if (backBy < handedOver) {
+      const message = `${quote(name)} is to be back by ${backBy}, before the hand-over on ${handedOver}`;
+      reader.report(error('comes-back', message, `Write ${handedOver} or a later day.`), ...at);
+    }
+  });
+}
+
 /** Reports what the tiers together, or the order as a whole, cannot be. */
 export function checkOrder(
   reader: YamlReader,
@@ -107,4 +126,5 @@ export function checkOrder(
   checkOwned(reader, order, context, places);
   checkStack(reader, order, context, places);
   checkDecisions(reader, order);
+  checkHired(reader, order);
 }

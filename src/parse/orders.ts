@@ -51,7 +51,7 @@ const isYes = (reader: YamlReader, ...path: YamlPath): boolean =>
 function readExtras(reader: YamlReader, currency: Currency): (OrderExtra | null)[] {
   return Array.from({ length: reader.items('extras') }, (_, index) => {
     const path = ['extras', index] as const;
-    const whole = complete<Omit<OrderExtra, 'vatShare' | 'delivery'>>({
+    const whole = complete<Omit<OrderExtra, 'vatShare' | 'delivery' | 'comesBack' | 'backBy'>>({
       name: reader.text(...path, 'name'),
       count: reader.has(...path, 'count') ? reader.number(...path, 'count') : 1,
       eachMinor: reader.parsed((text) => parseMoney(text, currency), ...path, 'each'),
@@ -59,7 +59,9 @@ function readExtras(reader: YamlReader, currency: Currency): (OrderExtra | null)
     });
     const vatShare = reader.parsed((text) => parseShare(text, { zero: true }), ...path, 'vat');
     const delivery = isYes(reader, ...path, 'delivery') ? true : undefined;
-    return whole === null ? null : { ...whole, ...present({ vatShare, delivery }) };
+    const comesBack = isYes(reader, ...path, 'comes_back') ? true : undefined;
+    const backBy = reader.parsed(parseDay, ...path, 'back_by');
+    return whole === null ? null : { ...whole, ...present({ vatShare, delivery, comesBack, backBy }) };
   });
 }
 

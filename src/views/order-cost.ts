@@ -11,6 +11,7 @@ import { formatMoney, formatRate } from '../wording/money.ts';
 import { formatNumber, formatShare } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
 import { uncapitalised } from '../wording/sentence-case.ts';
+import { stackWordsFor } from '../wording/stacks/index.ts';
 import { dialTextsOf } from './bake-figures.ts';
 import type { Figure } from './figure.ts';
 import type { OrderView } from './order.types.ts';
@@ -80,29 +81,34 @@ function driveNotes(
   return [cost.driveCharged(listInWords(paid, wordsFor(kitchen.locale).and))];
 }
 
+/** What the cost does not hold. */
+interface LeftOut {
+  /** Names of ingredients without a pack. */
+  unpriced: readonly string[];
+  /** Tins whose supports nobody can count. */
+  uncounted: readonly string[];
+}
+
 /** Names of what has no price, or that nothing has; and what is not reckoned of a drive. */
-function costNotes(
-  cost: OrderCost,
-  effort: Effort,
-  unpriced: readonly string[],
-  content: MoneyContent,
-): string[] {
+function costNotes(cost: OrderCost, effort: Effort, leftOut: LeftOut, content: MoneyContent): string[] {
   const { kitchen } = content;
+  const { unpriced, uncounted } = leftOut;
   const words = orderWordsFor(kitchen.locale);
   if (cost.costMinor === 0) return [words.cost.nothingPriced];
   return [
     ...(unpriced.length === 0
       ? []
       : [words.cost.tooLow(listInWords(unpriced, wordsFor(kitchen.locale).and))]),
+    ...(uncounted.length === 0 ? [] : [stackWordsFor(kitchen.locale).supportsByHand(uncounted)]),
     ...driveNotes(cost, effort, words, content),
   ];
 }
 
-/** What an order costs: for the baker only. `unpriced`: names of ingredients without a pack. */
+/** What an order costs: for the baker only. */
 export function orderCostView(
   cost: OrderCost,
   effort: Effort,
-  unpriced: readonly string[],
+  leftOut: LeftOut,
   content: MoneyContent,
 ): OrderCostView {
   const { costs, kitchen } = content;
@@ -119,7 +125,7 @@ export function orderCostView(
     ),
     price: money(cake?.netMinor ?? 0),
     margin: money(cost.marginMinor),
-    notes: costNotes(cost, effort, unpriced, content),
+    notes: costNotes(cost, effort, leftOut, content),
     jobs: effort.jobs.map(({ kind, count, minutes: long }) => ({
       kind,
       name: words.cost.jobs[kind] ?? kind,
@@ -136,6 +142,16 @@ export function orderCostView(
   };
 }
 
+/** What a customer has to know of a line: that it is not food, that it comes back. */
+function quoteNote({ inedible, comesBack, backBy }: PriceLine, words: OrderWords): string | null {
+  const { quote } = words;
+  const notes = [
+    ...(inedible ? [quote.inedible] : []),
+    ...(comesBack === true ? [quote.hired(backBy === undefined ? null : words.date(backBy))] : []),
+  ];
+  return notes.length === 0 ? null : notes.join('; ');
+}
+
 function quoteRow(price: PriceLine, words: OrderWords, { costs }: MoneyContent): QuoteRow {
   const money = (minor: number): Figure => moneyFigure(minor, costs.currency);
   return {
@@ -145,7 +161,7 @@ function quoteRow(price: PriceLine, words: OrderWords, { costs }: MoneyContent):
     net: money(price.netMinor),
     vatText: price.vatShare === 0 ? words.quote.noVat : words.quote.vatAt(formatShare(price.vatShare, 0)),
     vat: money(price.vatMinor),
-    note: price.inedible ? words.quote.inedible : null,
+    note: quoteNote(price, words),
   };
 }
 

@@ -33,6 +33,6 @@ export function dummyHires({ dummies }: Dummies, { kitchen }: Kitchen): OrderExt
     if (ask.supply !== 'hired') return [];
     const name = beside.dummyHired(tinSize(tin, wordsFor(kitchen.locale)));
     const vat = ask.vatShare === undefined ? {} : { vatShare: ask.vatShare };
-    return [{ name, count: 1, eachMinor: ask.eachMinor, inedible: true, ...vat }];
+    return [{ name, count: 1, eachMinor: ask.eachMinor, inedible: true, comesBack: true, ...vat }];
   });
 }

@@ -4,6 +4,7 @@ import { hasRawWhite } from '../compute/finishes/raw-white.ts';
 import { orderBoards } from '../compute/orders/order-boards.ts';
 import { orderStack } from '../compute/orders/order-stack.ts';
 import type { PlannedOrder } from '../compute/orders/plan-order.ts';
+import { stackPieces } from '../compute/orders/stack-pieces.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
@@ -25,8 +26,8 @@ import { batterViews, countFigure } from './order-batters.ts';
 import { orderCostView, quoteView } from './order-cost.ts';
 import { orderFinishes } from './order-finishes.ts';
 import { handOverView } from './order-hand-over.ts';
-import { besideTexts, dummyName, orderSummary, tierName } from './order-names.ts';
 import { hiredThings } from './order-hired.ts';
+import { besideTexts, dummyName, orderSummary, tierName } from './order-names.ts';
 import { orderPapers } from './order-papers.ts';
 import { orderDummies, orderTiers } from './order-tiers.ts';
 import type { WorkedOrder } from './planned-orders.ts';
@@ -143,6 +144,12 @@ const withoutLabel = (keeping: readonly KeepingView[], words: OrderWords): Warni
     refusals.map((why) => ({ code: 'no-label', message: words.page.keeping.none(foodName, why) })),
   );
 
+/** Supports that no paper can count are told where the order is worked from. */
+const uncountedSupports = (tins: readonly string[], { kitchen }: Content): Warning[] =>
+  tins.length === 0
+    ? []
+    : [{ code: 'supports-uncounted', message: stackWordsFor(kitchen.locale).supportsByHand(tins) }];
+
 /** The view of a worked order. */
 export function orderView(
   { planned, week, shopping, effort, cost }: WorkedOrder,
@@ -187,7 +194,6 @@ export function orderView(
       ingredients: content.ingredients,
       nameOf: ({ tierAt }) => tierName(planned, tierAt, words),
       tierOf: ({ tierAt }) => planned.tiers[tierAt],
-      tierOf: ({ tierAt }) => planned.tiers[tierAt],
     }),
     sharedText: together === undefined ? null : sharedText(planned, together, content),
     finishes: orderFinishes(planned, content),
@@ -203,11 +209,15 @@ export function orderView(
     weight: totalFigure(planned.weightG),
     height: heightFigure(planned.heightMm),
     shopping: shoppingView(order.id, words.shopping.forOrder(order.title), shopping, content, sharesShelf),
-    cost: orderCostView(cost, effort, unpriced, content),
+    cost: orderCostView(cost, effort, { unpriced, uncounted: shopping.uncounted }, content),
     quote: quoteView(cost, { ...head, handOver, tiers, dummies, allergens, portionsText: text }, content),
     notes: order.notes,
     cautions: cautionsOf(planned, inedible, hired, content),
-    warnings: [...planned.warnings, ...withoutLabel(keeping, words)],
+    warnings: [
+      ...planned.warnings,
+      ...uncountedSupports(stackPieces(planned).uncounted, content),
+      ...withoutLabel(keeping, words),
+    ],
   };
   return { ...told, papers: orderPapers(told, content) };
 }

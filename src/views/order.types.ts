@@ -230,6 +230,8 @@ export interface OrderView {
   decisions: DecisionView[];
   /** What must come off before it is eaten. */
   inedible: string[];
+  /** What is hired out, with the day by which it is to be back. */
+  hired: string[];
   /** Null for cakes that do not stand on one another. */
   stack: StackView | null;
   /** Why a stacked order has no plan of its stack; else null. */

@@ -9,6 +9,7 @@ import { formatGrams } from '../wording/mass.ts';
 import { formatMoney } from '../wording/money.ts';
 import { formatNumber } from '../wording/number.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
+import { stackWordsFor } from '../wording/stacks/index.ts';
 import { tinSize } from '../wording/tin-size.ts';
 import type { Words } from '../wording/words.ts';
 import type { Figure } from './figure.ts';
@@ -131,6 +132,7 @@ export function shoppingView(
       ...(sharesShelf ? [words.shopping.alone] : []),
       ...(spare ? [words.sheet.spare(list.spareYolks, list.spareWhites)] : []),
       ...(unpriced.length === 0 ? [] : [words.shopping.unpriced(listInWords(unpriced, and))]),
+      ...(list.uncounted.length === 0 ? [] : [stackWordsFor(kitchen.locale).supportsByHand(list.uncounted)]),
     ],
     cautions: [],
   };

@@ -36,11 +36,13 @@ describe('orders of the demo', () => {
     ]);
     expect(wedding?.tiers[0]).toMatchObject({ count: 1, finishedHeightMm: 65, layers: 3 });
     expect(wedding?.extras[0]).toEqual({
-      name: 'Stand hire',
+      name: 'Cake stand',
       count: 1,
       eachMinor: 1200,
-      inedible: true,
+      inedible: false,
       vatShare: 0.2,
+      comesBack: true,
+      backBy: '2026-12-01',
     });
     expect(wedding?.decisions.map(({ answer }) => answer === null)).toEqual([false, false, true]);
   });

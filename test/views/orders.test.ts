@@ -186,7 +186,7 @@ describe('boards and boxes', () => {
 
   it('are as wide on the shopping list as on the order sheet', () => {
     for (const { planned } of workedOrders(content).orders) {
-      const { drumsMm, cardsMm } = orderPieces(planned, content.finishing);
+      const { drum, card } = orderPieces(planned, content.finishing).widthsMm;
       const { tiers, dummies } = order(planned.order.id);
       const told = [
         ...tiers.flatMap(({ board, count }) =>
@@ -195,7 +195,7 @@ describe('boards and boxes', () => {
         ...dummies.flatMap(({ board }) => (board === null ? [] : [board.value])),
       ];
       const upwards = (all: number[]) => [...all].sort((a, b) => a - b);
-      expect(upwards([...drumsMm, ...cardsMm])).toEqual(upwards(told));
+      expect(upwards([...drum, ...card])).toEqual(upwards(told));
     }
   });
 

@@ -45,6 +45,10 @@ export interface PriceLine {
   vatShare: number;
   vatMinor: Minor;
   inedible: boolean;
+  /** Set where it is hired out. */
+  comesBack?: true;
+  /** ISO date by which it is to be back. */
+  backBy?: string;
   /** Set where it pays for the drive. */
   delivery?: true;
 }
@@ -112,6 +116,8 @@ function extraLine(extra: OrderExtra, settings: CostSettings): PriceLine {
     vatShare,
     vatMinor: wholeMinor(netMinor * vatShare),
     inedible: extra.inedible,
+    ...(extra.comesBack === undefined ? {} : { comesBack: extra.comesBack }),
+    ...(extra.backBy === undefined ? {} : { backBy: extra.backBy }),
     ...(extra.delivery === undefined ? {} : { delivery: extra.delivery }),
   };
 }

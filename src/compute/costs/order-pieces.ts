@@ -3,18 +3,19 @@
  * Boards and boxes are the order's own (its plan says which cake stands on what), with a card inside each tall tier;
  * supports and dowel are the stack's. Ribbon: once round each covered cake, whole metres. Paper: one sheet for each tin filled.
  */
-import { PACKAGING_PER, type PackagingPer } from '../../domain/costs.ts';
-import { quantiseMm } from '../../domain/quantise.ts';
+import { PACKAGING_PER, type PackagingPer, type SizedPer } from '../../domain/costs.ts';
 import { type BoardedPart, type BoardSettings, isCovered, orderBoards } from '../orders/order-boards.ts';
-import { isDummyPart, type OrderStack, orderStack } from '../orders/order-stack.ts';
+import { isDummyPart } from '../orders/order-stack.ts';
 import type { PlannedOrder } from '../orders/planned-order.types.ts';
+import { stackPieces } from '../orders/stack-pieces.ts';
 import { packagedPieces } from './packaged-pieces.ts';
 
 export interface OrderPieces {
   counts: Record<PackagingPer, number>;
-  /** How wide the drums and cards are, mm, where that is known. */
-  drumsMm: number[];
-  cardsMm: number[];
+  /** How wide each board is, and the inside of each box, mm, where that is known. */
+  widthsMm: Record<SizedPer, number[]>;
+  /** Tins whose cakes stand on supports that nobody can count, because nobody knows how wide they are. */
+  uncounted: string[];
 }
 
 const MM_PER_M = 1000;
@@ -25,53 +26,36 @@ const NO_COUNTS = Object.fromEntries(PACKAGING_PER.map((per) => [per, 0])) as Co
 
 const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);
 
-/** How wide the cards inside tall tiers are: as the bare cake. */
-const innerCards = ({ tiers, plans }: OrderStack): number[] =>
-  tiers.flatMap(({ innerBoardMm }, at) => {
-    const plan = plans[at];
-    return innerBoardMm === null || plan === undefined
-      ? []
-      : [quantiseMm(Math.max(plan.widthMm, plan.heightMm))];
-  });
-
-function supportsOf(stack: OrderStack | 'unknown-width' | null): number {
-  if (stack === null || stack === 'unknown-width') return 0;
-  return sum(
-    stack.tiers.map(({ supports, innerSupports }) => (supports?.count ?? 0) + (innerSupports?.count ?? 0)),
-  );
-}
-
 /** A board or a box for every cake of a tier. */
 const eachOf = <T>({ part }: BoardedPart, one: T): T[] =>
   Array.from({ length: isDummyPart(part) ? 1 : part.count }, () => one);
 
 const known = (values: readonly (number | null)[]): number[] => values.flatMap((value) => value ?? []);
 
-/** What an order takes; the supports of a stack whose width nobody knows are not counted. */
+/** What an order takes. */
 export function orderPieces(planned: PlannedOrder, settings: BoardSettings): OrderPieces {
   const { order, tiers } = planned;
-  const stack = orderStack(planned, settings);
-  const plannedStack = stack === 'unknown-width' ? null : stack;
   const boards = orderBoards(planned, settings);
+  const stack = stackPieces(planned);
   const widths = (kind: BoardedPart['kind']): (number | null)[] =>
     boards.flatMap((one) => (one.kind === kind ? eachOf(one, one.acrossMm) : []));
-  const drums = widths('drum');
-  const cards = [...widths('card'), ...(plannedStack === null ? [] : innerCards(plannedStack))];
+  const boxes = boards.flatMap((one) => (one.box === null ? [] : eachOf(one, one.box.acrossMm)));
+  const [drums, cards] = [widths('drum'), [...widths('card'), ...stack.innerCardsMm]];
   const ribbons = boards.flatMap((one) => (isCovered(one.part) ? eachOf(one, one.part.ribbonMm) : []));
   return {
     counts: {
       ...packagedPieces(order),
       drum: drums.length,
       card: cards.length,
-      'cake box': boards.flatMap((one) => (one.box === null ? [] : eachOf(one, one.box))).length,
-      support: supportsOf(stack),
-      'centre dowel': plannedStack !== null && plannedStack.dowel !== null ? 1 : 0,
+      'cake box': boxes.length,
+      support: stack.supports,
+      'centre dowel': stack.dowels,
       'metre of ribbon': Math.ceil(sum(known(ribbons)) / MM_PER_M),
       'lined tin': sum(tiers.map(({ smallTins, count, bakes }) => (smallTins === null ? count * bakes : 0))),
       drive: order.handOver.place === 'collected' ? 0 : 1,
     },
-    drumsMm: known(drums),
-    cardsMm: known(cards),
+    widthsMm: { drum: known(drums), card: known(cards), 'cake box': known(boxes) },
+    uncounted: stack.uncounted,
   };
 }
 
@@ -79,8 +63,12 @@ export function orderPieces(planned: PlannedOrder, settings: BoardSettings): Ord
 export function summedPieces(all: readonly OrderPieces[]): OrderPieces {
   return {
     counts: all.reduce((both, { counts }) => bothCounts(both, counts), NO_COUNTS),
-    drumsMm: all.flatMap(({ drumsMm }) => drumsMm),
-    cardsMm: all.flatMap(({ cardsMm }) => cardsMm),
+    widthsMm: {
+      drum: all.flatMap(({ widthsMm }) => widthsMm.drum),
+      card: all.flatMap(({ widthsMm }) => widthsMm.card),
+      'cake box': all.flatMap(({ widthsMm }) => widthsMm['cake box']),
+    },
+    uncounted: [...new Set(all.flatMap(({ uncounted }) => uncounted))],
   };
 }
 

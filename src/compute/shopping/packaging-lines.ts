@@ -7,8 +7,8 @@ import type { OrderPieces } from '../costs/order-pieces.ts';
 import { cheapestPacks } from './cheapest-packs.ts';
 import type { ShoppingLine, ShoppingList } from './shopping-list.ts';
 
-const sizesOf = ({ per }: PackagingCost, { drumsMm, cardsMm }: OrderPieces): number[] =>
-  per === 'drum' ? drumsMm : per === 'card' ? cardsMm : [];
+const sizesOf = ({ per }: PackagingCost, { widthsMm }: OrderPieces): number[] =>
+  per === 'drum' || per === 'card' || per === 'cake box' ? widthsMm[per] : [];
 
 /** One line; null where the orders take none of it, and for drives, which no shop sells. */
 function packagingLine(item: PackagingCost, pieces: OrderPieces): ShoppingLine | null {
@@ -38,5 +38,6 @@ export function withPackaging(
 ): ShoppingList {
   const lines = packaging.flatMap((item) => packagingLine(item, pieces) ?? []);
   const boughtMinor = lines.reduce((all, one) => all + (one.boughtMinor ?? 0), list.boughtMinor);
-  return { ...list, lines: [...list.lines, ...lines], boughtMinor };
+  const uncounted = packaging.some(({ per }) => per === 'support') ? pieces.uncounted : [];
+  return { ...list, lines: [...list.lines, ...lines], boughtMinor, uncounted };
 }

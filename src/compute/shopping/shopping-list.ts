@@ -56,6 +56,8 @@ export interface ShoppingList {
   spareWhites: number;
   /** What has no pack, and so no price. */
   unpricedIds: string[];
+  /** Tins whose cakes stand on supports that are not on the list: nobody knows how wide they are. */
+  uncounted: string[];
 }
 
 interface Need {
@@ -147,6 +149,7 @@ export function shoppingList(
     spareYolks: eggs?.spareYolks ?? 0,
     spareWhites: eggs?.spareWhites ?? 0,
     unpricedIds: ingredients.filter((one) => one.usedMinor === null).map(({ ingredientId }) => ingredientId),
+    uncounted: [],
   };
 }
 

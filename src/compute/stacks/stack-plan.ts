@@ -72,7 +72,8 @@ const DOWEL_TIERS = 3;
 /** The dowel ends this far below the top, out of sight. */
 const DOWEL_SHORT_MM = 25;
 
-const isTall = ({ coatedHeightMm, solid }: Pick<StackTier, 'coatedHeightMm' | 'solid'>): boolean =>
+/** Over six inches, and cake: it has a card inside. */
+export const isTall = ({ coatedHeightMm, solid }: Pick<StackTier, 'coatedHeightMm' | 'solid'>): boolean =>
   coatedHeightMm > TALL_MM && solid !== true;
 
 /** From its foot to its top, the card inside a tall tier counted, mm. */

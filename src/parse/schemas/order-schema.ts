@@ -77,6 +77,8 @@ const extra = keys({
   count: z.int().min(1).max(1000).optional().meta({ description: 'How many', default: 1 }),
   each: money('Price of one', '12.00'),
   inedible: yesNo('Must come off before the cake is eaten'),
+  comes_back: yesNo('Hired out, and comes back: named so on sheets and quote'),
+  back_by: day('When what is hired is to be back').optional(),
   delivery: yesNo('It pays for the drive'),
   vat: share('On this line; as on cake when left out', '20 %').optional(),
 });

@@ -92,6 +92,7 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
     subtotal: 'Before VAT',
     total: 'To pay',
     inedible: 'not food: taken off before the cake is eaten',
+    hired: (by) => (by === null ? 'hired: to be returned' : `hired: to be returned by ${by}`),
     allergenNote:
       'Tell us of any allergy before you order. Everything is made in one kitchen, so traces of what else is used there cannot be ruled out.',
     vatNote: 'VAT is worked out line by line.',

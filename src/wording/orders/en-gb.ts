@@ -112,6 +112,9 @@ export const enGbOrders: OrderWords = {
     },
     inedible: 'Take off before it is eaten',
     nothingInedible: 'Nothing inedible was ordered; supports and boards still come out.',
+    hired: 'Hired, to be returned',
+    hiredBack: (name, by) => (by === null ? name : `${name}, by ${by}`),
+    hiredSign: 'Hired things back on',
     toTick: 'to tick',
     eggsAndTins: 'Eggs, batter, tins',
     beaten: (part, grams) => `${part}, ${grams}\u00a0g beaten`,
@@ -161,6 +164,7 @@ export const enGbOrders: OrderWords = {
       'Something in this order must be kept in the fridge, at 8 °C or below: say so at hand-over, and for how long it may stand out.',
     heavy: (kg) => `Lift from the bottom board; two people lift what weighs more than ${kg}\u00a0kg.`,
     inedible: (names) => `Not food, and to be taken off before eating: ${names}.`,
+    hired: (things) => `Hired, to be returned: ${things}.`,
     vat: 'VAT on cake and on what goes with it differs from place to place: check before the quote goes out.',
   },
   week: {

@@ -66,6 +66,10 @@ export interface OrderWords {
     spare: (yolks: number, whites: number) => string;
     inedible: string;
     nothingInedible: string;
+    hired: string;
+    /** What is hired, and the day by which it is to be back. */
+    hiredBack: (name: string, by: string | null) => string;
+    hiredSign: string;
     /** Read aloud for a box. */
     toTick: string;
     /** Over eggs, the bowl's weight and the tins. */
@@ -163,6 +167,8 @@ export interface OrderWords {
     subtotal: string;
     total: string;
     inedible: string;
+    /** Hired, with the day by which it is to be back. */
+    hired: (by: string | null) => string;
     allergenNote: string;
     vatNote: string;
     dated: (date: string) => string;
@@ -196,6 +202,7 @@ export interface OrderWords {
     /** Takes the weight in kilograms above which two people lift. */
     heavy: (kg: string) => string;
     inedible: (names: string) => string;
+    hired: (things: string) => string;
     vat: string;
   };
   page: OrderPageWords;

@@ -126,6 +126,8 @@ export const enGbStacks: StackWords = {
     `${capitalised(the(tier))} leaves less than ${step}\u00a0mm of ${the(below)} free, or reaches over it: choose a smaller tin for it or a larger one below.`,
   unknownWidth:
     'There is no plan of this stack: a tin whose width nobody has measured cannot be a tier. Measure the tin across, or hand the cakes over side by side.',
+  supportsByHand: (tins) =>
+    `Supports under ${tins.length === 1 ? 'the cake' : 'cakes'} from ${listInWords(tins, 'and')} are not counted: nobody has measured how wide ${tins.length === 1 ? 'it is' : 'they are'}. Count them by hand, as common practice has it: half the width in inches, rounded up, at least four (three up to four inches), an even number under corners.`,
   picture: {
     title: (order) => `${order}, seen from the front`,
     tier: (name, across, high, supports) =>

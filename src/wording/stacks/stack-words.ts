@@ -87,6 +87,8 @@ export interface StackWords {
   /** A tier that leaves too little of the one below, or reaches over it. */
   doesNotStand: (tier: string, below: string, stepMm: string) => string;
   unknownWidth: string;
+  /** Supports that nobody can reckon, and how to count them by hand; takes the names of tins. */
+  supportsByHand: (tins: readonly string[]) => string;
   picture: {
     title: (order: string) => string;
     tier: (name: string, across: string, highMm: string, supports: number) => string;

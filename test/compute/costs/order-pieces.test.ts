@@ -6,6 +6,7 @@ import type { PlannedOrder } from '../../../src/compute/orders/planned-order.typ
 import { withPackaging } from '../../../src/compute/shopping/packaging-lines.ts';
 import { shoppingList } from '../../../src/compute/shopping/shopping-list.ts';
 import type { Content } from '../../../src/domain/content.ts';
+import { shoppingView } from '../../../src/views/shopping.ts';
 import { orderNamed, plannedDemo } from '../orders/demo-orders.ts';
 
 let content: Content;
@@ -38,7 +39,7 @@ describe('boards, boxes and supports', () => {
     // Four supports under the eight-inch tier and four under the six-inch; 893 + 734 + 574 mm of ribbon are 2.2 m.
     expect(pieces.counts).toMatchObject({ drum: 1, card: 2, 'cake box': 3, support: 8, 'centre dowel': 1 });
     expect(pieces.counts).toMatchObject({ 'metre of ribbon': 3, 'lined tin': 3, drive: 1 });
-    expect([pieces.drumsMm.length, pieces.cardsMm.length]).toEqual([1, 2]);
+    expect([pieces.widthsMm.drum.length, pieces.widthsMm.card.length]).toEqual([1, 2]);
     // 2.60 + 1.30 + 6.00 + 3.00 + 1.20 + 1.50: four supports are there, and paper for all tins.
     expect(sums(pieces)).toEqual({
       costMinor: 1415,
@@ -74,7 +75,7 @@ describe('boards, boxes and supports', () => {
     const both = summedPieces([piecesOf('three-tiers-for-sixty'), piecesOf('square-and-round')]);
     expect(both.counts.support).toBe(15);
     expect(sums(both).buys).toContain('Support 15-4: 1x12');
-    expect(both.cardsMm).toHaveLength(5);
+    expect(both.widthsMm.card).toHaveLength(5);
   });
 
   it('a drive is costed and never shopped for', () => {
@@ -85,5 +86,40 @@ describe('boards, boxes and supports', () => {
     const basis = { ingredients: [], materials: [], pieces: pieces.counts, ovenKwh: 0, handsOnMin: 0 };
     expect(orderCost('Cake', { ...basis, extras: [] }, { ...content.costs, packaging }).costMinor).toBe(450);
     expect(piecesOf('orange-birthday').counts.drive).toBe(0);
+  });
+});
+
+describe('a tier whose width nobody knows', () => {
+  const withMould = (at: number): PlannedOrder => {
+    const three = orderNamed(orders, 'three-tiers-for-sixty');
+    const mould = content.kitchen.tins.find(({ id }) => id === 'beehive');
+    if (mould === undefined) throw new Error('no beehive');
+    const unknown = { tin: mould, coatedAcrossMm: null, boardAcrossMm: null, ribbonMm: null };
+    return {
+      ...three,
+      tiers: three.tiers.map((tier, index) => (index === at ? { ...tier, ...unknown } : tier)),
+    };
+  };
+
+  it('has its supports named as uncounted, while those under the others are counted', () => {
+    // On top: four under the eight-inch tier are known. Below all: four and four, none of them under the mould.
+    for (const [at, support, uncounted] of [
+      [2, 4, ['Beehive mould']],
+      [1, 4, ['Beehive mould']],
+      [0, 8, []],
+    ] as const) {
+      const pieces = orderPieces(withMould(at), content.finishing);
+      expect(pieces.uncounted).toEqual(uncounted);
+      expect(pieces.counts).toMatchObject({ support, drum: 1, card: 2, 'cake box': 3, 'centre dowel': 1 });
+    }
+  });
+
+  it('is told on the shopping list of its order and of its week, never as nothing', () => {
+    const pieces = summedPieces([orderPieces(withMould(2), content.finishing), piecesOf('square-and-round')]);
+    const list = withPackaging(shoppingList([], [], []), content.costs.packaging, pieces);
+    const { notes } = shoppingView('week', 'Week', list, content);
+    expect(notes.join()).toMatch(/^Supports under the cake from Beehive mould are not counted.*by hand/);
+    const counted = withPackaging(list, content.costs.packaging, piecesOf('square-and-round'));
+    expect(shoppingView('week', 'Week', counted, content).notes).toEqual([]);
   });
 });

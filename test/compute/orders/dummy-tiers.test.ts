@@ -129,6 +129,7 @@ describe('its supply', () => {
         count: 1,
         eachMinor: 600,
         inedible: true,
+        comesBack: true,
         vatShare: 0.2,
       },
     ]);
