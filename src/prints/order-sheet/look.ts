@@ -6,8 +6,8 @@ export interface SheetLook {
   strong: TypeStyle;
   name: TypeStyle;
   body: TypeStyle;
-  /** Whether papers are listed with boxes and the names of their files; else they are told in a few lines. */
-  hasRoom: boolean;
+  /** Papers to take along: listed with boxes, or in a few lines with the names of their files or without. */
+  papers: 'listed' | 'with files' | 'by name';
   /** Beside what one has to know. */
   detail: TypeStyle;
   title: TypeStyle;
@@ -22,6 +22,20 @@ export interface SheetLook {
 
 const STRONG: TypeStyle = { ...typeScale.key, sizePt: 14, leadingPt: 17 };
 
+const TIGHTEST: SheetLook = {
+  strong: { ...STRONG, leadingPt: 13.8 },
+  name: { ...typeScale.ingredient, sizePt: 9, leadingPt: 10.6 },
+  body: { ...typeScale.body, sizePt: 8.25, leadingPt: 10.2 },
+  detail: { ...typeScale.rowDetail, sizePt: 8, leadingPt: 9.4 },
+  title: { ...typeScale.title, sizePt: 16, leadingPt: 18 },
+  section: { ...typeScale.section, sizePt: 11.5, leadingPt: 13 },
+  paddingMm: 0,
+  gapMm: 1.2,
+  tableGapMm: 1.4,
+  papers: 'listed',
+  writeMm: 7,
+};
+
 export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
   {
     strong: STRONG,
@@ -33,7 +47,7 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     paddingMm: 1,
     gapMm: 5,
     tableGapMm: 4,
-    hasRoom: true,
+    papers: 'listed',
     writeMm: 8.5,
   },
   {
@@ -46,7 +60,7 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     paddingMm: 0.35,
     gapMm: 2.8,
     tableGapMm: 3,
-    hasRoom: true,
+    papers: 'listed',
     writeMm: 8.5,
   },
   {
@@ -59,20 +73,10 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     paddingMm: 0.1,
     gapMm: 1.8,
     tableGapMm: 2,
-    hasRoom: true,
+    papers: 'listed',
     writeMm: 7,
   },
-  {
-    strong: { ...STRONG, leadingPt: 13.8 },
-    name: { ...typeScale.ingredient, sizePt: 9, leadingPt: 10.6 },
-    body: { ...typeScale.body, sizePt: 8.25, leadingPt: 10.2 },
-    detail: { ...typeScale.rowDetail, sizePt: 8, leadingPt: 9.4 },
-    title: { ...typeScale.title, sizePt: 16, leadingPt: 18 },
-    section: { ...typeScale.section, sizePt: 11.5, leadingPt: 13 },
-    paddingMm: 0,
-    gapMm: 1.2,
-    tableGapMm: 1.4,
-    hasRoom: false,
-    writeMm: 7,
-  },
+  TIGHTEST,
+  { ...TIGHTEST, papers: 'with files' },
+  { ...TIGHTEST, papers: 'by name' },
 ];

@@ -51,13 +51,24 @@ function runIn(
   lead: readonly Span[] = [],
 ): Block {
   const kinds = [...new Set(papers.map(({ kindText }) => kindText))];
+  const colour = look.detail.colour;
   const spans = kinds.flatMap((kind): Span[] => {
     const own = papers.filter(({ kindText }) => kindText === kind);
-    const named = own.map(({ paperName, forText }) =>
-      paperName === null ? forText : words.papers.nameAndCakes(paperName, forText),
-    );
-    const told = named.filter((text) => text !== '').join('; ');
-    return [{ text: kind, font: 'textBold' }, { text: told === '' ? '. ' : `: ${told}. ` }];
+    const told = own.flatMap(({ paperName, forText, prints }, at): Span[] => {
+      const named = paperName === null ? forText : words.papers.nameAndCakes(paperName, forText);
+      const files = look.papers === 'with files' ? stemsText(prints.map(({ stem }) => stem)) : '';
+      const said = [named, files].filter((text) => text !== '');
+      if (said.length === 0) return [];
+      const ends = at < own.length - 1 ? '; ' : '';
+      return files === ''
+        ? [{ text: `${named}${ends}` }]
+        : [{ text: named === '' ? '' : `${named} ` }, { text: files, colour }, { text: ends }];
+    });
+    return [
+      { text: kind, font: 'textBold' },
+      ...(told.length === 0 ? [] : [{ text: ': ' }, ...told]),
+      { text: '. ' },
+    ];
   });
   return textParagraph(key, { spans: [...lead, ...spans], type: look.body }, look.gapMm);
 }
@@ -105,7 +116,7 @@ export function paperBlocks(
   below: readonly Block[],
 ): { blocks: Block[]; tookBelow: boolean } {
   if (papers.length === 0) return { blocks: [], tookBelow: false };
-  return sheet.look.hasRoom
+  return sheet.look.papers === 'listed'
     ? { blocks: listed(papers, sheet), tookBelow: false }
     : { blocks: told(papers, sheet, below), tookBelow: true };
 }
