@@ -181,22 +181,28 @@ function inFolder(print: Print, name: string | null): Print {
   return name === null ? print : { ...print, path: print.path.replace('/', `/${name}/`) };
 }
 
-/** The pieces of one kind; what `printables` leaves out is not made. */
-export function piecesOfKind({ content, charts, finishing }: PrintContent, kind: string): PrintPiece[] {
-  return PRINTABLES.filter((one) => one.kind === kind).flatMap((one) =>
-    wantedPrints(content, charts, kind).flatMap((wanted) => {
-      // An entry of `printables` may leave out tins and finishes: its finishing chart is one of its own.
-      const own = wanted.content === content ? finishing : finishingCharts(wanted.content);
-      return one
-        .inputs({ finishing: inHomeUnits(own, wanted.content.kitchen), ...wanted })
-        .map((input) => ({ kind, folder: wanted.name, input: JSON.stringify(input) }));
-    }),
-  );
+/** The pieces of one kind, each told when it is asked for; what `printables` leaves out is not made. */
+export function* piecesOfKind(
+  { content, charts, finishing }: PrintContent,
+  kind: string,
+): Generator<PrintPiece> {
+  const one = PRINTABLES.find((printed) => printed.kind === kind);
+  if (one === undefined) return;
+  for (const wanted of wantedPrints(content, charts, kind)) {
+    // An entry of `printables` may leave out tins and finishes: its finishing chart is one of its own.
+    const own = wanted.content === content ? finishing : finishingCharts(wanted.content);
+    for (const input of one.inputs({ finishing: inHomeUnits(own, wanted.content.kitchen), ...wanted }))
+      yield { kind, folder: wanted.name, input: JSON.stringify(input) };
+  }
 }
 
-/** All pieces of a kitchen's prints in the order of the catalogue; they are the same in every house style. */
-export const piecesOf = (source: PrintContent): PrintPiece[] =>
-  PRINTABLES.flatMap(({ kind }) => piecesOfKind(source, kind));
+/**
+ * All pieces of a kitchen's prints in the order of the catalogue; they are the same in every house style. A large
+ * kitchen's text is larger than its memory should be: who takes one piece after the other holds one.
+ */
+export function* piecesOf(source: PrintContent): Generator<PrintPiece> {
+  for (const { kind } of PRINTABLES) yield* piecesOfKind(source, kind);
+}
 
 /** The prints of a piece: drawn from its text, a house style and its fonts, and nothing else. */
 export function printsOfPiece(
@@ -211,7 +217,7 @@ export function printsOfPiece(
 
 /** The prints of one kind in one house style. */
 export const printsOfKind = (source: PrintSource, kind: string): Print[] =>
-  piecesOfKind(source, kind).flatMap((piece) => printsOfPiece(piece, source.style, source.metrics));
+  [...piecesOfKind(source, kind)].flatMap((piece) => printsOfPiece(piece, source.style, source.metrics));
 
 /** All prints of a kitchen in one house style, in the order of the catalogue. */
 export const printsOf = (source: PrintSource): Print[] =>

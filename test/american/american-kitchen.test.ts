@@ -32,11 +32,13 @@ const SAMPLE: Printable[] = PRINT_KINDS.map((print) => ({
   ...(print === 'wall-reference' ? { wallSizes: ['11 x 17 in'] } : {}),
 }));
 
-const pieces = piecesOf({
-  content: isLong ? content : { ...content, printables: SAMPLE },
-  charts,
-  finishing,
-});
+const pieces = [
+  ...piecesOf({
+    content: isLong ? content : { ...content, printables: SAMPLE },
+    charts,
+    finishing,
+  }),
+];
 const { houseStyle: style } = content;
 const { metrics } = fontsOf(style);
 const prints = pieces.flatMap((piece) => printsOfPiece(piece, style, metrics));

@@ -43,26 +43,40 @@ export async function printFiles(
   help: PrintHelp = {},
   take?: TakePrint,
 ): Promise<Result<MadePrint[]>> {
-  const house = await printHouse(job.content, job.contentDir);
-  if (!house.ok) return house;
-  const tasks = printTasks(house.value, piecesOf(job));
-  const keys = help.kept === undefined && help.left === undefined ? [] : printKeys(house.value, tasks);
-  const all: Result<MadePrint[]>[] = tasks.map(() => fail());
-  const missing: { task: PrintTask; index: number }[] = [];
-  for (const [index, task] of tasks.entries()) {
-    const found = foundBy(keys[index] ?? '', help);
-    if (found === null) missing.push({ task, index });
-    else all[index] = succeed(handedOn(found, take));
+  const read = await printHouse(job.content, job.contentDir);
+  if (!read.ok) return read;
+  const house = read.value;
+  const keyOf = help.kept === undefined && help.left === undefined ? () => '' : printKeys(house);
+  const slots: Slot[][] = house.dresses.map(() => []);
+  const asked: Slot[] = [];
+  function* missing(): Generator<PrintTask> {
+    for (const task of printTasks(house, piecesOf(job))) {
+      const slot: Slot = { key: keyOf(task), files: fail() };
+      slots[task.dress]?.push(slot);
+      const found = foundBy(slot.key, help);
+      if (found !== null) slot.files = succeed(handedOn(found, take));
+      else {
+        asked.push(slot);
+        yield task;
+      }
+    }
   }
-  const asked = missing.map(({ task }) => task);
-  await makeAll(house.value, asked, help, (at, made) => {
-    const index = missing[at]?.index ?? at;
-    if (made.ok) help.kept?.keep(keys[index] ?? '', made.value);
-    all[index] = made.ok ? succeed(handedOn(made.value, take)) : made;
+  await makeAll(house, missing(), help, (at, made) => {
+    const slot = asked[at];
+    if (slot === undefined) throw new Error(`a print that nobody asked for (${at})`);
+    if (made.ok) help.kept?.keep(slot.key, made.value);
+    slot.files = made.ok ? succeed(handedOn(made.value, take)) : made;
   });
   help.kept?.tidy();
-  if (help.left !== undefined) help.left.prints = leftBy(keys, all);
-  return allOf(all);
+  const all = slots.flat();
+  if (help.left !== undefined) help.left.prints = leftBy(all);
+  return allOf(all.map(({ files }) => files));
+}
+
+/** What has become of a task. */
+interface Slot {
+  key: string;
+  files: Result<MadePrint[]>;
 }
 
 const foundBy = (key: string, { left, kept }: PrintHelp): readonly MadePrint[] | null =>
@@ -77,30 +91,52 @@ function handedOn(files: readonly MadePrint[], take: TakePrint | undefined): Mad
 }
 
 /** Without their bytes, which are in the output folder by the time they are asked for. */
-function leftBy(keys: readonly string[], all: readonly Result<MadePrint[]>[]): Map<string, MadePrint[]> {
-  const entries = all.map((files, at): [string, MadePrint[]] => [
-    keys[at] ?? '',
+function leftBy(slots: readonly Slot[]): Map<string, MadePrint[]> {
+  const entries = slots.map(({ key, files }): [string, MadePrint[]] => [
+    key,
     files.ok ? files.value.map((file) => ({ ...file, bytes: null })) : [],
   ]);
   return new Map(entries.filter(([, files]) => files.length > 0));
 }
 
+/** Looks ahead: how many there are, up to so many, and all of them still to come. */
+function countedTo<T>(most: number, all: Iterator<T>): { count: number; whole: Iterable<T> } {
+  const first: T[] = [];
+  while (first.length < most) {
+    const next = all.next();
+    if (next.done) break;
+    first.push(next.value);
+  }
+  const count = first.length;
+  function* whole(): Generator<T> {
+    yield* first.splice(0);
+    for (let next = all.next(); !next.done; next = all.next()) yield next.value;
+  }
+  return { count, whole: whole() };
+}
+
 async function makeAll(
   house: PrintHouse,
-  tasks: readonly PrintTask[],
+  tasks: Iterator<PrintTask>,
   { threads }: PrintHelp,
   take: TakePiece,
 ): Promise<void> {
-  if (threads !== undefined && tasks.length > 0) return threads().make(house, tasks, take);
-  const count = tasks.length < FEW_TASKS ? 1 : Math.min(MOST_THREADS, availableParallelism());
-  if (count === 1) {
+  const { count, whole } = countedTo(FEW_TASKS, tasks);
+  if (count === 0) return;
+  if (threads !== undefined) return threads().make(house, whole, take);
+  const threadCount = count < FEW_TASKS ? 1 : Math.min(MOST_THREADS, availableParallelism());
+  if (threadCount === 1) {
     const make = printMaker(house);
-    for (const [at, task] of tasks.entries()) take(at, make(task));
+    let at = 0;
+    for (const task of whole) {
+      take(at, make(task));
+      at += 1;
+    }
     return;
   }
-  const own = printThreads(count);
+  const own = printThreads(threadCount);
   try {
-    await own.make(house, tasks, take);
+    await own.make(house, whole, take);
   } finally {
     await own.close();
   }

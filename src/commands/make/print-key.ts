@@ -8,12 +8,11 @@ import type { PrintHouse } from './print-house.ts';
 import type { PrintTask } from './print-tasks.ts';
 import { programHash } from './program-hash.ts';
 
-/** One key for each task. */
-export function printKeys({ dresses, ...head }: PrintHouse, tasks: readonly PrintTask[]): string[] {
+/** Gives each task of a house its key. */
+export function printKeys({ dresses, ...head }: PrintHouse): (task: PrintTask) => string {
   const looks = dresses.map(({ style, folder, fonts }) =>
     JSON.stringify([programHash(), head, style, folder, fonts.hash]),
   );
-  return tasks.map(({ dress, piece: { kind, folder, input } }) =>
-    sha256(JSON.stringify([looks[dress], kind, folder, sha256(input)])),
-  );
+  return ({ dress, piece: { kind, folder, input } }) =>
+    sha256(JSON.stringify([looks[dress], kind, folder, sha256(input)]));
 }

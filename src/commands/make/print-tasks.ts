@@ -19,9 +19,10 @@ export interface PrintTask {
   piece: PrintPiece;
 }
 
-/** All pieces in every house style, in the order in which their files are listed. */
-export const printTasks = ({ dresses }: PrintHouse, pieces: readonly PrintPiece[]): PrintTask[] =>
-  dresses.flatMap((_, dress) => pieces.map((piece) => ({ dress, piece })));
+/** Every piece in every house style, piece by piece, so that its text is told once and let go. */
+export function* printTasks({ dresses }: PrintHouse, pieces: Iterable<PrintPiece>): Generator<PrintTask> {
+  for (const piece of pieces) for (const dress of dresses.keys()) yield { dress, piece };
+}
 
 export type PrintMaker = (task: PrintTask) => Result<DrawnPrint[]>;
 

@@ -1,6 +1,8 @@
 /**
  * Prints made beside the main thread. Every thread is sent every piece, and whoever comes to one first takes it: so
- * none waits for the main thread, which has other work, and none is left with a long queue at the end.
+ * none is left with a long queue at the end. Pieces go out a batch at a time, so that what is being told, sent and
+ * sent back stays small however large the kitchen, and two batches ahead, so that no thread waits for the main one,
+ * which has other work.
  */
 import { Worker } from 'node:worker_threads';
 import type { Result } from '../../domain/result.ts';
@@ -16,17 +18,17 @@ export interface MadePiece {
   made: Result<DrawnPrint[]>;
 }
 
-/** What a thread is sent: the house when it has changed, then the pieces of a run. */
+/** What a thread is sent: the house when it has changed, then the pieces of a run, batch by batch. */
 export type ToThread =
   | { house: PrintHouse }
   | {
       run: number;
-      /** One number a piece: 0 until a thread has taken it. */
+      /** One number a piece, in their order: 0 until a thread has taken it. */
       taken: Int32Array;
       pieces: readonly AskedPiece[];
     };
 
-/** A piece and its place among all. */
+/** A piece and its place among all of the run. */
 export interface AskedPiece {
   index: number;
   task: PrintTask;
@@ -40,24 +42,48 @@ const PROGRAM = new URL('../../../src/bin/print-worker.js', import.meta.url);
  */
 const resourceLimits = { maxYoungGenerationSizeMb: 160 };
 
+/** Some seconds of work; as much again is on its way. */
+const BATCH_CHARACTERS = 4_000_000;
+const BATCH_PIECES = 64;
+const BATCHES_AHEAD = 2;
+
+const textLength = ({ task }: AskedPiece): number => task.piece.input.length;
+
 /** What takes longest first, so that no thread is left with it at the end: about as long as its text. */
-function bySize(tasks: readonly PrintTask[]): AskedPiece[] {
-  return tasks
-    .map((task, index) => ({ index, task }))
-    .sort(
-      (a, b) =>
-        a.task.dress - b.task.dress ||
-        b.task.piece.input.length - a.task.piece.input.length ||
-        a.index - b.index,
-    );
+const byLength = (a: AskedPiece, b: AskedPiece): number => textLength(b) - textLength(a) || a.index - b.index;
+
+/** The tasks in batches, each put together when it is asked for. */
+function* batchesOf(tasks: Iterable<PrintTask>): Generator<AskedPiece[]> {
+  let batch: AskedPiece[] = [];
+  let index = 0;
+  let characters = 0;
+  for (const task of tasks) {
+    batch.push({ index, task });
+    index += 1;
+    characters += task.piece.input.length;
+    if (batch.length < BATCH_PIECES && characters < BATCH_CHARACTERS) continue;
+    yield batch.sort(byLength);
+    [batch, characters] = [[], 0];
+  }
+  if (batch.length > 0) yield batch.sort(byLength);
 }
 
 /** Takes what was made of the task that stands `at` a place among all. */
 export type TakePiece = (at: number, made: Result<DrawnPrint[]>) => void;
 
+/** Pieces that were sent together. */
+interface Batch {
+  taken: Int32Array;
+  /** So many are not back yet. */
+  left: number;
+}
+
 export interface PrintThreads {
-  /** Hands over one result for each task as soon as it is made, in any order. Throws what a thread or `take` throws. */
-  make(house: PrintHouse, tasks: readonly PrintTask[], take: TakePiece): Promise<void>;
+  /**
+   * Hands over one result for each task as soon as it is made, in any order; asks for tasks as the threads come to
+   * them. Throws what a thread, `tasks` or `take` throws.
+   */
+  make(house: PrintHouse, tasks: Iterable<PrintTask>, take: TakePiece): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -88,25 +114,38 @@ export function printThreads(count: number): PrintThreads {
       told = name;
       return new Promise((done, fails) => {
         if (failed !== null) return fails(failed);
-        let left = tasks.length;
-        if (left === 0) return done();
         run += 1;
-        const taken = new Int32Array(new SharedArrayBuffer(4 * tasks.length));
         onFailure = fails;
+        const batches = batchesOf(tasks);
+        // What is out, by the place of its piece: the last of a batch to come back asks for another.
+        const open = new Map<number, Batch>();
+        const sendNext = (): void => {
+          const next = batches.next();
+          if (next.done) return;
+          const pieces = next.value;
+          const taken = new Int32Array(new SharedArrayBuffer(4 * pieces.length));
+          const batch = { taken, left: pieces.length };
+          for (const { index } of pieces) open.set(index, batch);
+          tell({ run, taken, pieces });
+        };
         onPiece = ({ run: of, index, made }) => {
-          if (of !== run) return;
+          const batch = open.get(index);
+          if (of !== run || batch === undefined) return;
           try {
+            open.delete(index);
+            batch.left -= 1;
+            if (batch.left === 0) sendNext();
             take(index, made);
           } catch (error) {
             // Nobody takes the rest: the threads need not make it.
-            taken.fill(1);
+            for (const { taken } of open.values()) taken.fill(1);
             onPiece = () => {};
             return fails(error);
           }
-          left -= 1;
-          if (left === 0) done();
+          if (open.size === 0) done();
         };
-        tell({ run, taken, pieces: bySize(tasks) });
+        for (let ahead = 0; ahead < BATCHES_AHEAD; ahead += 1) sendNext();
+        if (open.size === 0) done();
       });
     },
     async close() {

@@ -16,8 +16,8 @@ export function servePrints(): void {
     }
     if (make === null) throw new Error('a print without a house');
     const { run, taken, pieces } = message;
-    for (const { index, task } of pieces) {
-      if (Atomics.compareExchange(taken, index, 0, 1) !== 0) continue;
+    for (const [at, { index, task }] of pieces.entries()) {
+      if (Atomics.compareExchange(taken, at, 0, 1) !== 0) continue;
       const made = make(task);
       const buffers = made.ok ? made.value.map(({ bytes }) => bytes.buffer as ArrayBuffer) : [];
       port.postMessage({ run, index, made } satisfies MadePiece, buffers);

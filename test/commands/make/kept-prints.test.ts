@@ -150,8 +150,8 @@ describe('prints of a kitchen', () => {
   });
 
   it('have keys of their own: another edition, style, font, paper or program would be another print', () => {
-    const tasks = printTasks(house, piecesOf(job));
-    const keys = printKeys(house, tasks);
+    const tasks = [...printTasks(house, piecesOf(job))];
+    const keys = tasks.map(printKeys(house));
     expect(new Set(keys).size).toBe(tasks.length);
     const [dress] = house.dresses;
     if (dress === undefined) throw new Error('no style');
@@ -167,7 +167,7 @@ describe('prints of a kitchen', () => {
       },
     ];
     for (const other of others)
-      for (const [at, key] of printKeys(other, tasks).entries()) expect(key).not.toBe(keys[at]);
+      for (const [at, key] of tasks.map(printKeys(other)).entries()) expect(key).not.toBe(keys[at]);
   });
 
   it('lose nothing when what they show is written as text', () => {

@@ -35,10 +35,8 @@ beforeAll(async () => {
   const read = await printHouse(few, CONTENT);
   if (!read.ok) throw new Error('the demo has no fonts');
   house = read.value;
-  tasks = printTasks(
-    house,
-    QUICK.flatMap((kind) => piecesOfKind(job, kind)),
-  );
+  const pieces = QUICK.flatMap((kind) => [...piecesOfKind(job, kind)]);
+  tasks = [...printTasks(house, pieces)];
 });
 
 afterAll(async () => {
@@ -105,6 +103,29 @@ describe('prints made by threads', () => {
     await expect(full).rejects.toThrow('the disk is full');
     const made = await madeBy(house, tasks);
     expect(made.map(({ ok }) => ok)).toEqual(tasks.map(() => true));
+  });
+
+  it('are asked for as they are made: a run of many holds few', async () => {
+    const [dress] = house.dresses;
+    const piece = tasks[0]?.piece;
+    if (dress === undefined || piece === undefined) throw new Error('no style');
+    // With fonts that nobody can read every piece comes back at once, as a problem.
+    const nothing = { name: 'broken.ttf', bytes: new Uint8Array(4) };
+    const files = { text: nothing, textBold: nothing, textItalic: nothing, heading: nothing };
+    const broken = { ...house, dresses: [{ ...dress, fonts: { files, hash: 'broken' } }] };
+    let [told, back, most] = [0, 0, 0];
+    function* many(): Generator<PrintTask> {
+      while (told < 1000) {
+        told += 1;
+        most = Math.max(most, told - back);
+        yield { dress: 0, piece };
+      }
+    }
+    await threads.make(broken, many(), () => {
+      back += 1;
+    });
+    expect(back).toBe(1000);
+    expect(most).toBeLessThan(200);
   });
 
   it('throw what a thread throws', async () => {
