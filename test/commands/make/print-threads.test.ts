@@ -107,8 +107,9 @@ describe('prints made by threads', () => {
 
   it('are asked for as they are made: a run of many holds few', async () => {
     const [dress] = house.dresses;
-    const piece = tasks[0]?.piece;
-    if (dress === undefined || piece === undefined) throw new Error('no style');
+    const [task] = tasks;
+    if (dress === undefined || task === undefined) throw new Error('no style');
+    const { piece } = task;
     // With fonts that nobody can read every piece comes back at once, as a problem.
     const nothing = { name: 'broken.ttf', bytes: new Uint8Array(4) };
     const files = { text: nothing, textBold: nothing, textItalic: nothing, heading: nothing };
