@@ -12,7 +12,7 @@ const owned: Tin = {
   depthMm: 76.2,
   shape: { kind: 'round', acrossMm: 203.2 },
 };
-const outlines = ['star', 'five-point-star', 'numeral-5'].map((id) => ({
+const outlines = ['star', 'five-point-star', 'numeral-5', 'grid-2x2'].map((id) => ({
   id,
   outline: { rings: [] },
 }));
@@ -43,7 +43,7 @@ const DESCRIBED: [string, Shape, number][] = [
     69.85,
   ],
   ['1 x outline star x 3in', { kind: 'outline', outlineId: 'star', outline: { rings: [] } }, 76.2],
-  ...['five-point-star', 'numeral-5'].map((outlineId): [string, Shape, number] => [
+  ...['five-point-star', 'numeral-5', 'grid-2x2'].map((outlineId): [string, Shape, number] => [
     `1 x outline ${outlineId} x 3in`,
     { kind: 'outline', outlineId, outline: { rings: [] } },
     76.2,
@@ -54,6 +54,11 @@ const DESCRIBED: [string, Shape, number][] = [
 ];
 
 describe('parseSpec', () => {
+  it('keeps an x inside the id of an outline, in its name too', () => {
+    expect(only('2 x outline grid-2x2 × 3in').name).toBe('Outline grid-2x2 × 3in');
+    expect(only('1 x round 6inx3in').name).toBe('Round 6in × 3in');
+  });
+
   it.each(DESCRIBED)('%s is that tin, owned by nobody', (text, shape, depthMm) => {
     expect(only(text)).toMatchObject({ shape, depthMm, owned: 0 });
   });

@@ -26,7 +26,8 @@ interface Measured {
   unit: LengthUnit | null;
 }
 
-const SEPARATOR = /\s*×\s*|\s+x\s+|(?<=[a-z0-9"″”])x(?=[\d.])/gi;
+/** An outline's id is a whole word, whatever it is made of: 'outline grid-2x2 x 3in'. */
+const SEPARATOR = /\s*×\s*|\s+x\s+|(?<=[a-z0-9"″”])(?<!^\s*outline\s+\S*)x(?=[\d.])/gi;
 
 /** 'round 6in x 3in' → ['round 6in', '3in'] with their offsets. */
 function splitAtX(text: string, offset: number): { text: string; at: number }[] {
