@@ -8,14 +8,20 @@ import type { Block } from '../sheet/strip.ts';
 import type { Sheet } from './bowl-blocks.ts';
 import { writeLine } from './write-line.ts';
 
-/** How to keep it and how long, as the labels say it: once where all cakes keep alike. */
-const keepingTexts = ({ keeping }: OrderView): string[] => [
-  ...new Set(
-    keeping.flatMap(({ dateText, storageText }) =>
-      dateText === null || storageText === null ? [] : [`${dateText}. ${storageText}`],
-    ),
-  ),
-];
+/**
+ * How to keep it and how long, as the labels say it: once where all cakes keep alike; else each date after the cakes
+ * it belongs to, one a line.
+ */
+function keepingTexts({ keeping }: OrderView): string[] {
+  const foods = new Map<string, Set<string>>();
+  for (const { foodName, dateText, storageText } of keeping) {
+    if (dateText === null || storageText === null) continue;
+    const text = `${dateText}. ${storageText}`;
+    foods.set(text, (foods.get(text) ?? new Set()).add(foodName));
+  }
+  if (foods.size < 2) return [...foods.keys()];
+  return [...foods].map(([text, names]) => `${[...names].join('; ')}. ${text}`);
+}
 
 /** The first of those that take the least height. */
 const shortest =

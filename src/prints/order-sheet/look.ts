@@ -7,7 +7,7 @@ export interface SheetLook {
   name: TypeStyle;
   body: TypeStyle;
   /** Papers to take along: listed with boxes, or in a few lines with the names of their files or without. */
-  papers: 'listed' | 'with files' | 'by name';
+  papers: 'listed' | 'with-files' | 'by-name';
   /** Beside what one has to know. */
   detail: TypeStyle;
   title: TypeStyle;
@@ -77,6 +77,6 @@ export const LOOKS: readonly [SheetLook, ...SheetLook[]] = [
     writeMm: 7,
   },
   TIGHTEST,
-  { ...TIGHTEST, papers: 'with files' },
-  { ...TIGHTEST, papers: 'by name' },
+  { ...TIGHTEST, papers: 'with-files' },
+  { ...TIGHTEST, papers: 'by-name' },
 ];

@@ -56,7 +56,7 @@ function runIn(
     const own = papers.filter(({ kindText }) => kindText === kind);
     const told = own.flatMap(({ paperName, forText, prints }, at): Span[] => {
       const named = paperName === null ? forText : words.papers.nameAndCakes(paperName, forText);
-      const files = look.papers === 'with files' ? stemsText(prints.map(({ stem }) => stem)) : '';
+      const files = look.papers === 'with-files' ? stemsText(prints.map(({ stem }) => stem)) : '';
       const said = [named, files].filter((text) => text !== '');
       if (said.length === 0) return [];
       const ends = at < own.length - 1 ? '; ' : '';
