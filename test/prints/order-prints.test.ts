@@ -128,6 +128,22 @@ describe('order sheets', () => {
     ])
       expect(text).toContain(part);
   });
+
+  it('say of several best-before dates which cakes each belongs to, and of one date none', async () => {
+    const foods = (id: string, date: string) =>
+      order(id)
+        .keeping.filter(({ dateText }) => dateText === date)
+        .map(({ foodName }) => foodName);
+    const dates = [...new Set(order('fair-trays').keeping.flatMap(({ dateText }) => dateText ?? []))];
+    expect(dates.length).toBeGreaterThan(1);
+    const text = said((await made(sheetOf('fair-trays'), content.houseStyle, 'A4')).pdf);
+    for (const date of dates) {
+      const named = [...new Set(foods('fair-trays', date))].join('; ');
+      expect(text).toContain(`${named}. ${date}.`);
+    }
+    const one = said((await made(sheetOf('orange-birthday'), content.houseStyle, 'A4')).pdf);
+    expect(one).not.toContain(`${order('orange-birthday').keeping[0]?.foodName}. Best before`);
+  });
 });
 
 describe('quotes, shopping lists and week sheets', () => {
