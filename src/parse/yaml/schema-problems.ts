@@ -102,7 +102,8 @@ function unionProblem(
     const known = 'options' in issue && Array.isArray(issue.options) ? issue.options.map(String) : [];
     return notOneOf(path, value, known, example);
   }
-  if (value === null || value === undefined) {
+  if (value === undefined) return missingKey(path, example);
+  if (value === null) {
     return error(
       'value-empty',
       `${called(path)} has nothing after it`,
