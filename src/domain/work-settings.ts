@@ -1,4 +1,5 @@
 /** When hands work, how many there are, and what the oven holds. Lengths mm, times min. */
+import { LIFT_TWO_ABOVE_G } from './lifting.ts';
 import { MIXING_METHODS, type MixingMethod } from './recipe.ts';
 
 /** Inside the oven, for placing tins, and what it draws. */
@@ -51,6 +52,8 @@ export interface WorkSettings {
   workingDay: { fromMin: number; toMin: number };
   /** People who can work at the same time. */
   hands: number;
+  /** What weighs more is lifted by two, g. */
+  liftTwoAboveG: number;
   batterStandsMin: Record<Standing, number>;
   ovenRoom: OvenRoom;
 }
@@ -59,6 +62,7 @@ export const USUAL_WORK: WorkSettings = {
   timeZone: 'UTC',
   workingDay: { fromMin: 7 * 60, toMin: 21 * 60 },
   hands: 1,
+  liftTwoAboveG: LIFT_TWO_ABOVE_G,
   batterStandsMin: USUAL_STANDING_MIN,
   ovenRoom: USUAL_OVEN_ROOM,
 };

@@ -12,6 +12,7 @@ import { error, refuse } from './problems.ts';
 import { quote } from './quote.ts';
 import { parseDuration } from './units/duration.ts';
 import { parseLength } from './units/length.ts';
+import { parseMass } from './units/mass.ts';
 import { parseTimeOfDay } from './units/moment.ts';
 import { parseTimeZone } from './units/time-zone.ts';
 import type { YamlReader } from './yaml/yaml-reader.ts';
@@ -46,6 +47,16 @@ function parseRecovery(text: string): Result<number> {
   if (!minutes.ok || minutes.value <= LONGEST_RECOVERY_MIN) return minutes;
   const hint = `Use 1 min to ${LONGEST_RECOVERY_MIN} min.`;
   return refuse('quantity-out-of-range', `${quote(text)} is longer than any oven takes`, hint);
+}
+
+/** Lighter than this everything would be lifted by two; heavier, nobody would be spared. */
+const LIFT = { leastG: 1000, mostG: 50_000 };
+
+function parseLift(text: string): Result<number> {
+  const grams = parseMass(text);
+  if (!grams.ok || (grams.value >= LIFT.leastG && grams.value <= LIFT.mostG)) return grams;
+  const hint = `Use ${LIFT.leastG / 1000} kg to ${LIFT.mostG / 1000} kg. Check the unit.`;
+  return refuse('quantity-out-of-range', `${quote(text)} is no weight from which two people lift`, hint);
 }
 
 function readOvenRoom(reader: YamlReader): OvenRoom {
@@ -85,6 +96,7 @@ export function readWorkSettings(reader: YamlReader): WorkSettings {
     timeZone: reader.parsed(parseTimeZone, 'time_zone') ?? USUAL_WORK.timeZone,
     workingDay: readWorkingDay(reader),
     hands: reader.number('hands') ?? USUAL_WORK.hands,
+    liftTwoAboveG: reader.parsed(parseLift, 'two_people_lift_above') ?? USUAL_WORK.liftTwoAboveG,
     batterStandsMin: readMinutesBy(reader, ['batter_stands'], STANDING),
     ovenRoom: readOvenRoom(reader),
   };

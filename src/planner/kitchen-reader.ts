@@ -55,7 +55,7 @@ function settingsOf(
     ...where(['portion_sizes'], { portionSizes }),
     ...where(['currency'], { currency: costs.currency }),
     house: {
-      ...where(['time_zone', 'working_day', 'hands', 'batter_stands'], { work }),
+      ...where(['time_zone', 'working_day', 'hands', 'batter_stands', 'two_people_lift_above'], { work }),
       ...where(['times'], { times }),
       ...(said.has('label') ? { label: label() } : {}),
       ...(said.has('business') || kitchen.name !== published.name ? { business } : {}),

@@ -8,7 +8,6 @@ import { stackPieces } from '../compute/orders/stack-pieces.ts';
 import { batterName, mixesOfOrder } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
-import { LIFT_TWO_ABOVE_G } from '../domain/lifting.ts';
 import { isStacked } from '../domain/order.ts';
 import type { Warning } from '../domain/problem.ts';
 import { formatLength } from '../wording/length.ts';
@@ -86,6 +85,7 @@ function cautionsOf(
   const { cautions } = words;
   const { order, finishes, weightG } = planned;
   const { and } = wordsFor(content.kitchen.locale);
+  const { liftTwoAboveG } = content.work;
   const stacked = isStacked(order);
   return [
     { code: 'raw-batter', text: cautions.raw },
@@ -96,8 +96,8 @@ function cautionsOf(
       : []),
     ...(finishes.some(hasRawWhite) ? [{ code: 'raw-white', text: cautions.rawWhite }] : []),
     ...(stacked ? [{ code: 'supports', text: cautions.supports }] : []),
-    ...(stacked || weightG > LIFT_TWO_ABOVE_G
-      ? [{ code: 'heavy', text: cautions.heavy(formatNumber(LIFT_TWO_ABOVE_G / KG_G, 0)) }]
+    ...(stacked || weightG > liftTwoAboveG
+      ? [{ code: 'heavy', text: cautions.heavy(formatNumber(liftTwoAboveG / KG_G, 1)) }]
       : []),
     ...(inedible.length === 0
       ? []
@@ -200,7 +200,7 @@ export function orderView(
     decisions: decisionsOf(planned, words),
     inedible,
     hired,
-    stack: stack === null || stack === 'unknown-width' ? null : stackView(planned, stack, kitchen),
+    stack: stack === null || stack === 'unknown-width' ? null : stackView(planned, stack, content),
     noStackText: stack === 'unknown-width' ? stackWordsFor(kitchen.locale).unknownWidth : null,
     allergens,
     keeping: [...keeping],

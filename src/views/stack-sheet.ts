@@ -3,8 +3,7 @@ import { isDummyPart, type OrderStack } from '../compute/orders/order-stack.ts';
 import type { PlannedOrder } from '../compute/orders/planned-order.types.ts';
 import type { StackedTier } from '../compute/stacks/stack-plan.ts';
 import { TIER_STEP_MM } from '../compute/stacks/tier-stands.ts';
-import type { Kitchen } from '../domain/kitchen.ts';
-import { LIFT_TWO_ABOVE_G } from '../domain/lifting.ts';
+import type { Content } from '../domain/content.ts';
 import type { Warning } from '../domain/problem.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatNumber } from '../wording/number.ts';
@@ -106,14 +105,14 @@ function warmth(parts: OrderStack['parts']): 'warm-and-cold' | 'warm-under-sheet
 const cautionsOf = (
   { cautions }: StackWords,
   inside: string,
-  weightG: number,
+  { weightG, liftTwoAboveG }: { weightG: number; liftTwoAboveG: number },
   warm: ReturnType<typeof warmth>,
 ): StackView['cautions'] => [
   { code: 'supports-not-food', text: cautions['supports-not-food'] },
   { code: 'tell-the-cutter', text: cautions['tell-the-cutter'](inside) },
   {
     code: 'two-people-lift',
-    text: cautions['two-people-lift'](kg(weightG), kg(LIFT_TWO_ABOVE_G), weightG > LIFT_TWO_ABOVE_G),
+    text: cautions['two-people-lift'](kg(weightG), kg(liftTwoAboveG), weightG > liftTwoAboveG),
   },
   { code: 'keep-level', text: cautions['keep-level'] },
   { code: warm, text: cautions[warm] },
@@ -136,7 +135,11 @@ function warningsOf(tiers: readonly StackTierView[], words: StackWords): Warning
 }
 
 /** The view of a stack that belongs to a planned order. */
-export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: Kitchen): StackView {
+export function stackView(
+  planned: PlannedOrder,
+  stack: OrderStack,
+  { kitchen: { locale }, work: { liftTwoAboveG } }: Pick<Content, 'kitchen' | 'work'>,
+): StackView {
   const words = stackWordsFor(locale);
   const { order } = planned;
   const names = stack.parts.map((part) => partName(planned, part, orderWordsFor(locale)));
@@ -163,7 +166,7 @@ export function stackView(planned: PlannedOrder, stack: OrderStack, { locale }: 
     }),
     cautions: [
       ...dummyCautions(tiers, words),
-      ...cautionsOf(words, inside, stack.totalWeightG, warmth(stack.parts)),
+      ...cautionsOf(words, inside, { weightG: stack.totalWeightG, liftTwoAboveG }, warmth(stack.parts)),
     ],
     warnings: warningsOf(tiers, words),
     picture: stackPicture(order.title, stack, tiers, words),

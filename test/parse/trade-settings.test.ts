@@ -172,3 +172,44 @@ describe('slips in it', () => {
     expect(codesOf(`${line}\n`)).toEqual([code]);
   });
 });
+
+describe('the weight above which two people lift', () => {
+  it('is 8 kg unless the kitchen says otherwise, in its own unit', () => {
+    expect(read('').extras.work.liftTwoAboveG).toBe(8000);
+    expect(read('two_people_lift_above: 12 kg').extras.work.liftTwoAboveG).toBe(12_000);
+    expect(read('two_people_lift_above: 20 lb').extras.work.liftTwoAboveG).toBeCloseTo(9071.847, 3);
+  });
+
+  it('is refused where nobody would lift alone, or nobody would be spared', () => {
+    expect(read('two_people_lift_above: 800 g').problems).toMatchObject([
+      { code: 'quantity-out-of-range', line: 9, column: 24, hint: 'Use 1 kg to 50 kg. Check the unit.' },
+    ]);
+    expect(codesOf('two_people_lift_above: 80 kg')).toEqual(['quantity-out-of-range']);
+    expect(codesOf('two_people_lift_above: 8')).toEqual(['unit-missing']);
+  });
+});
+
+const BOX = 'costs: { packaging: [{ name: Box, each: 2.00, per: cake box, ';
+
+describe('packs of packaging, and how many there are', () => {
+  it('are read smallest first; what is left out is bought one by one, and there is none', () => {
+    const { extras, problems } = read(
+      `${BOX}packs: [{ size: 10, price: 15.00 }, { size: 2, price: 3.80 }], on_hand: 3 }] }`,
+    );
+    expect(problems).toEqual([]);
+    expect(extras.costs.packaging).toEqual([
+      {
+        name: 'Box',
+        eachMinor: 200,
+        per: 'cake box',
+        packs: [
+          { size: 2, text: '2', priceMinor: 380 },
+          { size: 10, text: '10', priceMinor: 1500 },
+        ],
+        onHand: 3,
+      },
+    ]);
+    const plain = read(`${BOX}}] }`).extras.costs.packaging[0];
+    expect([plain?.packs, plain?.onHand]).toEqual([undefined, undefined]);
+  });
+});

@@ -103,6 +103,14 @@ describe('three tiers, worked by hand', () => {
     expect(warmthWith(0)).toMatch(/^Chill it through/);
   });
 
+  it('ask for two people above the weight that the kitchen names', () => {
+    const lift = (aboveG?: number) =>
+      demo.viewOf(demo.byHand(), aboveG).cautions.find(({ code }) => code === 'two-people-lift')?.text;
+    // 3,800 + 2,500 + 1,400 g of cake.
+    expect(lift()).toMatch(/^One person can lift it, two above 8\u00a0kg.* 7\.7\u00a0kg/);
+    expect(lift(7500)).toMatch(/^Two people lift it, as any cake above 7\.5\u00a0kg/);
+  });
+
   it('warn of nothing', () => {
     expect(view.warnings).toEqual([]);
     expect(view.tiers.map(({ stands }) => stands)).toEqual([true, true, true]);

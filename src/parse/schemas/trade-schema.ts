@@ -9,7 +9,7 @@ import { USES } from '../../domain/order.ts';
 import { MIXING_METHODS } from '../../domain/recipe.ts';
 import { FINISH_TIMES, METHOD_TIMES, TIME_ENTRIES } from '../../domain/times.ts';
 import { STANDINGS } from '../../domain/work-settings.ts';
-import { days, duration, keys, length, line, money, rate, share, surface, timeOfDay } from './keys.ts';
+import { days, duration, keys, length, line, mass, money, rate, share, surface, timeOfDay } from './keys.ts';
 
 const costs = keys({
   labour: rate('An hour of the baker’s own work', '14.00 per h').optional(),
@@ -141,6 +141,7 @@ export const tradeKeys = {
     .optional()
     .meta({ description: 'Hours that timetables may use' }),
   hands: z.int().min(1).max(6).optional().meta({ description: 'People who work at once', default: 1 }),
+  two_people_lift_above: mass('Weight of a cake above which two people lift it', '8 kg').optional(),
   batter_stands: timeBy(
     'How long mixed batter may wait for the oven',
     STANDINGS,

@@ -22,7 +22,8 @@ export interface StackedDemo {
   orders: PlannedOrder[];
   /** The three tiers, changed bottom first. */
   byHand(changes?: readonly TierChange[], ask?: Partial<PlannedOrder['order']>): PlannedOrder;
-  viewOf(planned: PlannedOrder): StackView;
+  /** As the demo is set, or with another weight from which two people lift. */
+  viewOf(planned: PlannedOrder, liftTwoAboveG?: number): StackView;
 }
 
 export async function stackedDemo(): Promise<StackedDemo> {
@@ -41,10 +42,10 @@ export async function stackedDemo(): Promise<StackedDemo> {
         ...changes[at],
       })),
     }),
-    viewOf(planned) {
+    viewOf(planned, liftTwoAboveG = content.work.liftTwoAboveG) {
       const stack = orderStack(planned, content.finishing);
       if (stack === null || stack === 'unknown-width') throw new Error(`No stack: ${stack}`);
-      return stackView(planned, stack, content.kitchen);
+      return stackView(planned, stack, { ...content, work: { ...content.work, liftTwoAboveG } });
     },
   };
 }
