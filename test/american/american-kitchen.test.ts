@@ -5,10 +5,11 @@ import { piecesOf, printsOfPiece } from '../../src/prints/catalogue.ts';
 import { readContent } from '../../src/read/content.ts';
 import { siteData } from '../../src/site/site-data.ts';
 import { finishingCharts } from '../../src/views/finishing-chart.ts';
+import { usUnitsInSentence } from '../../src/wording/us-units.ts';
 import { chartsOf } from '../samples/demo.ts';
 import { fontsOf } from '../samples/fonts.ts';
 import { BRITISH_TERMS, METRIC_FIRST, termsIn } from './british-terms.ts';
-import { bareMetric, type Said, textsOfData, textsOfPrint } from './texts.ts';
+import { bareMetric, type Said, textsOfData, textsOfPrint, turnedWrong } from './texts.ts';
 
 const isLong = process.env.TINWRIGHT_LONG !== undefined;
 
@@ -82,5 +83,31 @@ describe('An American kitchen', () => {
   it('leads with ounces, cups, inches and °F on every print', () => {
     const measured = prints.filter(({ path }) => !METRIC_PRINTS.test(path));
     expect(listed(measured.flatMap(textsOfPrint), METRIC_FIRST)).toEqual([]);
+  });
+
+  it('turns every bare figure once, never twice, on pages and in prints', () => {
+    const pages = turnedWrong(data, METRIC_PAGES);
+    const measured = pieces.filter(({ kind }) => !METRIC_KINDS.has(kind));
+    const inputs = measured.map(({ kind, input }) => turnedWrong(JSON.parse(input), undefined, kind));
+    expect(pages.count).toBeGreaterThan(1000);
+    expect(inputs.reduce((sum, { count }) => sum + count, 0)).toBeGreaterThan(500);
+    expect([...new Set([pages, ...inputs].flatMap(({ faults }) => faults))]).toEqual([]);
+  });
+
+  it('names no unit twice, and has no sentence that turning once more would change', () => {
+    const said = [
+      ...textsOfData(data, new Set([...METRIC_PAGES, ...BOTH_UNITS])),
+      ...prints.filter(({ path }) => !METRIC_PRINTS.test(path)).flatMap(textsOfPrint),
+    ];
+    const twice =
+      /[\d½¼¾⅓⅔⅛⅜⅝⅞][ \u00a0](?:(?:oz|lb|cups|qt)[ \u00a0](?:oz|lb|cups|qt)|in[ \u00a0]in(?! all))\b|\b(oz|lb|cups|qt|°F) ?\([^()]*\1/;
+    const again = said.flatMap(({ where, text: spaced }) => {
+      // Runs of a print are joined by spaces of their own.
+      const text = spaced.replace(/ {2,}/g, ' ');
+      const once = usUnitsInSentence(text);
+      return once === text ? [] : [`${where}: ‘${text}’ → ‘${once}’`];
+    });
+    expect([...new Set(again)]).toEqual([]);
+    expect([...new Set(said.filter(({ text }) => twice.test(text)).map(({ text }) => text))]).toEqual([]);
   });
 });

@@ -68,6 +68,51 @@ export function bareMetric(value: unknown, left: ReadonlySet<string> = new Set()
   return [...(isBare ? [`${where}: ${text} ${unit}`] : []), ...copied, ...below];
 }
 
+const FRACTIONS: Record<string, number> = {
+  ...{ '½': 1 / 2, '¼': 1 / 4, '¾': 3 / 4, '⅓': 1 / 3, '⅔': 2 / 3 },
+  ...{ '⅛': 1 / 8, '⅜': 3 / 8, '⅝': 5 / 8, '⅞': 7 / 8 },
+};
+
+/** '2½', '1,005', '3/16' as a number; NaN for anything else. */
+function numberIn(text: string): number {
+  const [, whole = '', over, sign = ''] = /^[−+]?([\d,.]*)(?:\/(\d+))?([½¼¾⅓⅔⅛⅜⅝⅞]?)$/.exec(text) ?? [];
+  if (whole === '' && sign === '') return Number.NaN;
+  const number = Number(whole.replaceAll(',', '') || 0) + (FRACTIONS[sign] ?? 0);
+  return over === undefined ? number : number / Number(over);
+}
+
+/** How many of ours one is, and how far rounding may take it: an eighth and a sixteenth of an inch, a tenth of an ounce. */
+const TURNED: Record<string, { of: number; within: number }> = {
+  mm: { of: 25.4, within: 0.07 },
+  g: { of: 28.349523125, within: 0.06 },
+  mL: { of: 236.5882365, within: 0.26 },
+};
+
+/** Bare figures whose text is not their own value turned once: `count` were looked at. */
+export function turnedWrong(
+  value: unknown,
+  left: ReadonlySet<string> = new Set(),
+  where = '',
+): { count: number; faults: string[] } {
+  if (typeof value !== 'object' || value === null) return { count: 0, faults: [] };
+  const { unit, value: amount, text } = value as Record<string, unknown>;
+  const turn = typeof unit === 'string' ? TURNED[unit] : undefined;
+  const said = typeof text === 'string' ? numberIn(text) : Number.NaN;
+  const asked = turn !== undefined && typeof amount === 'number' && !Number.isNaN(said);
+  const wanted = asked ? Math.abs(amount) / turn.of : 0;
+  const wrong = asked && Math.abs(said - wanted) > Math.max(turn.within, wanted * 0.025);
+  const all = Object.entries(value)
+    .filter(([key]) => !left.has(key))
+    .map(([key, one]) => turnedWrong(one, left, `${where}.${key}`));
+  return {
+    count: all.reduce((sum, { count }) => sum + count, asked ? 1 : 0),
+    faults: [
+      ...(wrong ? [`${where}: ‘${text}’ for ${amount} ${unit}`] : []),
+      ...all.flatMap(({ faults }) => faults),
+    ],
+  };
+}
+
 /** What a print says, element by element, however its lines are broken. */
 export function textsOfPrint({ path, title, subject, pages }: Print): Said[] {
   const said: Said[] = [title, subject].map((text) => ({ where: path, text }));
