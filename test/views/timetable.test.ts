@@ -128,7 +128,14 @@ describe('the timetable of one order', () => {
   });
 
   it('stacks at the venue what travels in boxes, and puts on what goes with it', () => {
-    const boxed = work({ ...THREE_TIERS, travelsAssembled: false, putOn: ['Stand hire', 'Fresh flowers'] });
+    const boxed = work({
+      ...THREE_TIERS,
+      travelsAssembled: false,
+      putOn: ['Fresh flowers'],
+      hired: [{ name: 'Cake stand' }],
+      covered: true,
+      dowel: true,
+    });
     const made = planWeek(boxed, ROOM);
     if (!made.ok) throw new Error('no plan');
     const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
@@ -142,9 +149,13 @@ describe('the timetable of one order', () => {
     });
     const setUp = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'set-up');
     expect(setUp?.what).toBe('Set the supports, stack the tiers, drive in the centre dowel and set up');
-    expect(setUp?.notes).toEqual([
-      'Put on what goes with it, and say what is not eaten: stand hire and fresh flowers.',
+    expect(setUp?.notes).toEqual(['Put on what goes with it, and say what is not eaten: fresh flowers.']);
+    const notes = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'deliver')?.notes;
+    expect(notes).toEqual([
+      'Take along: order sheet, allergen cards, stack sheet, the supports and the centre dowel, a small spirit level, ribbon for every tier, a little of the cover to mend with, fresh flowers and cake stand.',
     ]);
+    const packed = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'pack');
+    expect(packed?.notes.join()).not.toContain('Ribbon');
   });
 
   it('cuts supports at home whoever stacks, and says where they are set', () => {

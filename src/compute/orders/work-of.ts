@@ -126,6 +126,7 @@ export function orderWork(planned: PlannedOrder): OrderWork {
     ...(dummies.length === 0 ? {} : { dummies: dummies.map(dummyWork) }),
     ...stackWork(planned),
     ...hiredWork(planned),
+    ...([...tiers, ...dummies].some(({ ribbonMm }) => ribbonMm !== null) ? { covered: true } : {}),
     ...(putOn.length === 0 ? {} : { putOn }),
   };
 }

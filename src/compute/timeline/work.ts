@@ -84,6 +84,8 @@ export interface OrderWork {
   stack?: string[];
   /** A dowel goes through the middle of all tiers; left out: none. */
   dowel?: true;
+  /** A cake of it is covered, and has a ribbon round its foot. */
+  covered?: true;
   /** What goes with it and is not eaten, by name: flowers, a stand. Left out: none. */
   putOn?: string[];
   /** What is hired out and comes back, by name, and the ISO date it is due. Left out: none. */

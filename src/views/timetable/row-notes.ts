@@ -8,6 +8,7 @@ import { uncapitalised } from '../../wording/sentence-case.ts';
 import type { WaitKind } from '../../wording/timetable/index.ts';
 import { untilText } from './local-clock.ts';
 import { cakesText } from './row-names.ts';
+import { alongNotes, ribbonNotes } from './take-along.ts';
 import type { TimetableSource } from './timetable-input.ts';
 
 const WAITS = new Set<StepKind>([
@@ -142,6 +143,8 @@ export function notesOf(group: readonly Step[], waits: readonly Step[], source: 
     ...aidNotes(group, source),
     ...coldNotes(step, source),
     ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
+    ...ribbonNotes(step, source),
+    ...alongNotes(step, source),
     ...putOnNotes(step, source),
     ...(isLongBeforeMixing(step, source) ? [] : waitNotes(group, waits, source)),
   ];

@@ -101,6 +101,19 @@ export const enGbTimetable: TimetableWords = {
   bowlfulOfOrder: (batter, at, of) => `${batter}, bowlful ${at} of ${of}`,
   shared: 'Shared with other orders of the week, whose tins it fills too: see the week’s day sheet.',
   putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,
+  along: {
+    take: (things) => `Take along: ${things}.`,
+    forOrder: ['order sheet', 'allergen cards'],
+    forStall: ['allergen cards', 'clean tongs', 'a thermometer'],
+    forStack: (dowel) => [
+      'stack sheet',
+      dowel ? 'the supports and the centre dowel' : 'the supports',
+      'a small spirit level',
+    ],
+    forCovered: (stackedThere) =>
+      stackedThere ? ['ribbon for every tier', 'a little of the cover to mend with'] : [],
+    ribbonOn: 'Ribbon first, round the foot of every covered cake: lengths on the order sheet.',
+  },
   lead: (day, clock, handsOn, days, ovenOn) =>
     `Begin on ${day} at ${clock}. ${handsOn} of work by hand, the shopping and the road included, on ${days === 1 ? 'one day' : `${numberInWords(days, 12)} days`}, ${ovenOn} with cakes in the oven; the rest is waiting, and nights are free.`,
   daySummary: (handsOn, from, to) => `${handsOn} by hand, from ${from} to ${to}.`,

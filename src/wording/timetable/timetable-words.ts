@@ -118,6 +118,17 @@ export interface TimetableWords {
   shared: string;
   /** What is not eaten and goes on or beside the cake. */
   putOn: (names: string) => string;
+  /** What goes into the car beside the cakes. */
+  along: {
+    take: (things: string) => string;
+    forOrder: string[];
+    forStall: string[];
+    /** For tiers that are stacked at the place. */
+    forStack: (dowel: boolean) => string[];
+    /** For covered cakes. */
+    forCovered: (stackedThere: boolean) => string[];
+    ribbonOn: string;
+  };
   lead: (day: string, clock: string, handsOn: string, days: number, ovenOn: string) => string;
   daySummary: (handsOn: string, from: string, to: string) => string;
   dayWaiting: string;
