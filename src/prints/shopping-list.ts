@@ -12,26 +12,44 @@ import { portraitSheet } from './sheet/paper.ts';
 import { sheetPages } from './sheet/sheet.ts';
 import { type SheetContext, sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
-import type { Metrics, Print } from './sheet/surface.ts';
+import type { Metrics, Print, PrintPage } from './sheet/surface.ts';
 import { table } from './sheet/table/table.ts';
 import type { Cell, TableSpec } from './sheet/table/types.ts';
-import { typeScale } from './sheet/type-scale.ts';
+import { type TypeStyle, typeScale } from './sheet/type-scale.ts';
 
-const BUY = { ...typeScale.bodyStrong, sizePt: 12, leadingPt: 15 };
-const PADDING_MM = 0.9;
+interface Look {
+  buy: TypeStyle;
+  paddingMm: number;
+  /** Above a section's heading. */
+  gapMm: number;
+}
+
+const buyType = (sizePt: number, leadingPt: number): TypeStyle => ({
+  ...typeScale.bodyStrong,
+  sizePt,
+  leadingPt,
+});
+
+/** The airiest first: a list is as airy as one page lets it be. */
+const LOOKS: readonly Look[] = [
+  { buy: buyType(12, 15), paddingMm: 0.9, gapMm: 7 },
+  { buy: buyType(11.5, 13.5), paddingMm: 0.5, gapMm: 4.5 },
+  { buy: buyType(10.5, 12.5), paddingMm: 0.25, gapMm: 2.5 },
+];
 
 const head = (text: string): Paragraph[] => [paragraph(text, typeScale.columnHead)];
 const text = (words: string): Cell => ({ paragraphs: [paragraph(words, typeScale.figure)] });
 
-function buyTable(key: string, rows: readonly ShoppingRow[], { words, context }: Sheet): TableSpec {
+function buyTable(key: string, rows: readonly ShoppingRow[], { words, context, look }: Sheet): TableSpec {
   const { table: t, shopping } = words;
   return {
     key,
     zebra: true,
-    paddingMm: PADDING_MM,
+    paddingMm: look.paddingMm,
     columns: [
       TICK_COLUMN,
-      { heading: head(t.buy), align: 'left', narrowestMm: 44 },
+      // Packs of food have long sizes; of boards it is the item that has.
+      { heading: head(t.buy), align: 'left', narrowestMm: key === 'buy' ? 44 : 28 },
       { heading: head(key === 'buy' ? t.ingredient : t.item), align: 'left', narrowestMm: 34 },
       { heading: head(t.needed), align: 'left', narrowestMm: 18 },
       { heading: head(t.onHand), align: 'left', narrowestMm: 18 },
@@ -40,7 +58,7 @@ function buyTable(key: string, rows: readonly ShoppingRow[], { words, context }:
     rows: rows.map(({ ingredient, buyText, needed, onHand, cost }) => ({
       cells: [
         tickCell(words.sheet.toTick, context),
-        { paragraphs: [paragraph(buyText, BUY)] },
+        { paragraphs: [paragraph(buyText, look.buy)] },
         { heading: true, paragraphs: [paragraph(ingredient.name, typeScale.ingredient)] },
         text(needed.text),
         text(onHand.text),
@@ -55,6 +73,7 @@ function buyTable(key: string, rows: readonly ShoppingRow[], { words, context }:
 interface Sheet {
   words: OrderWords;
   context: SheetContext;
+  look: Look;
 }
 
 function blocks(view: ShoppingView, sheet: Sheet, cautionWord: string): Block[] {
@@ -62,7 +81,7 @@ function blocks(view: ShoppingView, sheet: Sheet, cautionWord: string): Block[] 
   const food = view.rows.filter(({ buys, material }) => buys && !material);
   const things = view.rows.filter(({ buys, material }) => buys && material);
   const have = view.rows.filter(({ buys }) => !buys);
-  const total = { spans: [{ text: `${words.shopping.total}: ${view.total.text}` }], type: BUY };
+  const total = { spans: [{ text: `${words.shopping.total}: ${view.total.text}` }], type: sheet.look.buy };
   return [
     heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
     textParagraph('lead', paragraph(view.lead, typeScale.body)),
@@ -70,14 +89,14 @@ function blocks(view: ShoppingView, sheet: Sheet, cautionWord: string): Block[] 
     ...(things.length === 0
       ? []
       : [
-          heading(words.shopping.things, { level: 2, type: typeScale.entry }),
+          heading(words.shopping.things, { level: 2, type: typeScale.entry, spaceMm: sheet.look.gapMm }),
           table(buyTable('things', things, sheet)),
         ]),
     textParagraph('total', total, 3),
     ...(have.length === 0
       ? []
       : [
-          heading(words.shopping.stocked, { level: 2, type: typeScale.entry }),
+          heading(words.shopping.stocked, { level: 2, type: typeScale.entry, spaceMm: sheet.look.gapMm }),
           textParagraph(
             'stocked',
             paragraph(
@@ -92,6 +111,17 @@ function blocks(view: ShoppingView, sheet: Sheet, cautionWord: string): Block[] 
   ];
 }
 
+/** The airiest of several layouts that is one page; the airiest of all where none is. */
+function onOnePage(laidOut: readonly (() => PrintPage[])[]): PrintPage[] {
+  let first: PrintPage[] | null = null;
+  for (const layOut of laidOut) {
+    const pages = layOut();
+    if (pages.length === 1) return pages;
+    first ??= pages;
+  }
+  return first ?? [];
+}
+
 /** The list; `of` is the order or the week it belongs to. */
 export function shoppingListPrint(
   view: ShoppingView,
@@ -104,13 +134,17 @@ export function shoppingListPrint(
   const context = sheetContext(style, metrics);
   const labels = labelsFor(lang);
   const words = orderWordsFor(lang);
-  const sections = [{ key: 'list', blocks: blocks(view, { words, context }, labels.caution) }];
   const furniture = furnitureOf({ ...of, title: view.title }, labels);
+  const laidOut = LOOKS.map((look) => () => {
+    const own = { words, context, look };
+    const sections = [{ key: 'list', blocks: blocks(view, own, labels.caution) }];
+    return sheetPages(sections, portraitSheet(paper), context, furniture);
+  });
   return {
     path: `orders/${view.id.toLowerCase()}-shopping-list-${paper.toLowerCase()}`,
     title: `${view.title} – ${of.kitchenName}`,
     lang,
     subject: view.lead,
-    pages: sheetPages(sections, portraitSheet(paper), context, furniture),
+    pages: onOnePage(laidOut),
   };
 }

@@ -62,18 +62,22 @@ function packFigures(pack: BoughtPack, line: ShoppingLine, input: RowInput): Sho
   };
 }
 
+/** Sizes as they are asked for in a shop: '2 × 14 in (35.6 cm)'. */
+function countedSizes(across: readonly number[], { words }: RowInput): string[] {
+  const texts = across.map((mm) => boardFigure(mm).text.replaceAll(' ', '\u00a0'));
+  return [...new Set(texts)].map((text) => {
+    const count = texts.filter((one) => one === text).length;
+    return count === 1 ? text : words.shopping.packs(count, text).replaceAll(' ', '\u00a0');
+  });
+}
+
 /** A dummy tier is named by its size. */
-function nameOf({ material, packaging, name }: ShoppingLine, { words, sizes, and }: RowInput): string {
+function nameOf({ material, packaging, name }: ShoppingLine, input: RowInput): string {
+  const { words, sizes, and } = input;
   if (material !== undefined) return words.beside.dummyBought(tinSize(material.tin, sizes));
   const across = packaging?.acrossMm ?? [];
   if (across.length === 0) return name;
-  return words.shopping.ofSizes(
-    name,
-    listInWords(
-      across.map((mm) => boardFigure(mm).text),
-      and,
-    ),
-  );
+  return words.shopping.ofSizes(name, listInWords(countedSizes(across, input), and));
 }
 
 function buyText(line: ShoppingLine, packs: ShoppingRow['packs'], { words, and }: RowInput): string {

@@ -170,6 +170,14 @@ describe('quotes, shopping lists and week sheets', () => {
     }
   });
 
+  it('are one page where a list can be, a week of five orders too', () => {
+    for (const { shopping, ...week } of view.weeks) {
+      const { metrics } = fontsOf(content.houseStyle);
+      const print = shoppingListPrint(shopping, week, content.houseStyle, metrics, 'A4', 'en-GB');
+      expect(print.pages).toHaveLength(1);
+    }
+  });
+
   it('a quote carries the code of the customer and never a cost', async () => {
     const one = order('orange-birthday');
     const draw: Draw = (style, metrics, paper) => quotePrint(one, style, metrics, paper, 'en-GB');

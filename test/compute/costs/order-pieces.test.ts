@@ -78,6 +78,14 @@ describe('boards, boxes and supports', () => {
     expect(both.widthsMm.card).toHaveLength(5);
   });
 
+  it('are listed by size as a shop is asked for them: so many of each', () => {
+    const both = summedPieces([piecesOf('three-tiers-for-sixty'), piecesOf('three-tiers-for-sixty')]);
+    const list = withPackaging(shoppingList([], [], []), content.costs.packaging, both);
+    const names = shoppingView('week', 'Week', list, content).rows.map(({ ingredient }) => ingredient.name);
+    // Ten inches with 8 + 4 mm of coats on each side are 278 mm; with a margin of 75 mm, 14 in.
+    expect(names[0]).toBe('Cake drum, 2\u00a0×\u00a014\u00a0in\u00a0(35.6\u00a0cm) across');
+  });
+
   it('a drive is costed and never shopped for', () => {
     const packaging = [{ name: 'Fuel', eachMinor: 450, per: 'drive' } as const];
     const pieces = piecesOf('three-tiers-for-sixty');
