@@ -116,7 +116,7 @@ export function labelLines(parts: LabelParts): LabelLine[] {
     wordsLine('net', words.net(netText(label))),
     dateLine(label, words),
     wordsLine('storage', input.settings.storage ?? words.storage[label.storage]),
-    ...(nutrition === null ? [] : [wordsLine('nutrition', nutritionText(nutrition, words))]),
+    ...(nutrition === null ? [] : [wordsLine('nutrition', nutritionText(nutrition, label.rules, words))]),
     ...businessLines(parts),
     ...endLines(parts),
   ];

@@ -25,5 +25,6 @@ export function labelNotes({ label, input, words, and }: LabelParts): string[] {
     label.nutrition === null
       ? words.nutrition.missing(listInWords(ofInput(label.nutritionMissing, input.ingredients), and))
       : words.exempt,
+    ...(label.nutrition !== null && label.nutrition.perPortion === null ? [words.nutrition.noPortion] : []),
   ];
 }

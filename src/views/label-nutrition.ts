@@ -9,6 +9,7 @@ import type { LabelWords } from '../wording/label/index.ts';
 import type { NutrientWords } from '../wording/label/label-words.ts';
 import { euFigure, type RoundedAs, type RoundedUs, usFigure } from '../wording/label/nutrition-rounding.ts';
 import { formatFixed } from '../wording/number.ts';
+import { capitalised } from '../wording/sentence-case.ts';
 import type { Figure } from './figure.ts';
 import type { LabelNutrient, LabelNutrition } from './label.types.ts';
 
@@ -106,8 +107,17 @@ export function labelNutrition(
   };
 }
 
-/** The same in one line, for a label too small for a table. */
-export function nutritionText({ title, per100GHead, rows }: LabelNutrition, words: LabelWords): string {
-  const figures = rows.map(({ name, per100GText }) => `${name.toLowerCase()} ${per100GText}`).join(', ');
-  return words.nutrition.line(`${title} ${per100GHead}`, figures);
+/**
+ * The same in words, for a label too small for a table: UK and EU per 100 g, and the energy of a portion where it is
+ * known (all of it stands in the table), as Regulation (EU) No 1169/2011 Articles 32 and 33 have it; US per serving,
+ * as 21 CFR 101.9(b) has it (both from memory), and per 100 g only where no serving is known.
+ */
+export function nutritionText(nutrition: LabelNutrition, rules: LabelRules, words: LabelWords): string {
+  const { title, per100GHead, perPortionHead, rows } = nutrition;
+  const line = (head: string, key: 'per100GText' | 'perPortionText', of = rows): string =>
+    words.nutrition.line(head, of.map((row) => `${row.name.toLowerCase()} ${row[key]}`).join(', '));
+  if (perPortionHead === '') return line(`${title} ${per100GHead}`, 'per100GText');
+  if (rules === 'US') return line(`${title} ${perPortionHead}`, 'perPortionText');
+  const portion = line(capitalised(perPortionHead), 'perPortionText', rows.slice(0, 1));
+  return `${line(`${title} ${per100GHead}`, 'per100GText')} ${portion}`;
 }

@@ -77,6 +77,7 @@ export const enGbLabel: LabelWords = {
     ofWhich: (what) => `of which ${what}`,
     line: (title, figures) => `${title}: ${figures}.`,
     missing: (names) => `Nutrition is not worked out: nobody has filled in ${names}.`,
+    noPortion: 'Nutrition stands per 100 g alone: how many portions are cut from this cake is not known.',
   },
   madeBy: 'Made by',
   order: (reference) => `Order ${reference}`,

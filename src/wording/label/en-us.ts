@@ -32,6 +32,8 @@ export const enUsLabel: LabelWords = {
   nutrition: {
     ...gb.nutrition,
     perPortion: (grams) => `per serving (${grams} g)`,
+    noPortion:
+      'Nutrition stands per 100 g alone, where US rules ask for figures per serving: how many servings are cut from this cake is not known.',
     figures: {
       energy: 'Calories',
       fat: 'Total fat',

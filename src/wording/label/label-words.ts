@@ -57,6 +57,8 @@ export interface LabelWords {
     /** Between the figures of one line. */
     line: (title: string, figures: string) => string;
     missing: (names: string) => string;
+    /** Why there are no figures per portion. */
+    noPortion: string;
   };
   madeBy: string;
   order: (reference: string) => string;
