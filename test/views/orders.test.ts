@@ -1,3 +1,4 @@
+/** Orders and weeks as views, with boards and boxes. Long because all of it reads one view of the demo’s orders. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { orderPieces } from '../../src/compute/costs/order-pieces.ts';
 import type { Content } from '../../src/domain/content.ts';
