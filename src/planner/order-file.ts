@@ -19,6 +19,8 @@ export interface OrderDetails {
   /** Portions wanted; empty for as many as there are. */
   wanted: string;
   stacked: boolean;
+  /** Whatever is worth keeping; stands on the order sheet. */
+  notes: string;
 }
 
 export const NO_DETAILS: OrderDetails = {
@@ -28,6 +30,7 @@ export const NO_DETAILS: OrderDetails = {
   place: 'collected',
   wanted: '',
   stacked: false,
+  notes: '',
 };
 
 /** Whatever was kept on the device, only what fits is taken. */
@@ -41,6 +44,7 @@ export function detailsFrom(kept: unknown): OrderDetails {
     place: PLACE_KINDS.find((place) => place === parts.place) ?? NO_DETAILS.place,
     wanted: text('wanted'),
     stacked: parts.stacked === true,
+    notes: text('notes'),
   };
 }
 
@@ -85,7 +89,7 @@ export function orderYaml(
   details: OrderDetails,
   words: Words,
 ): string {
-  const { title, reference, at, place, wanted, stacked } = details;
+  const { title, reference, at, place, wanted, stacked, notes } = details;
   const flavours = state.flavourIds.length === 0 ? '' : `, flavours: [${state.flavourIds.join(', ')}]`;
   const height =
     state.height.trim() === '' ? '' : `, finished_height: ${JSON.stringify(state.height.trim())}`;
@@ -101,6 +105,7 @@ export function orderYaml(
       ({ tin, count }) =>
         `  - { tin: ${idOf(tin.id)}, recipe: ${recipeId}${flavours}, count: ${count}${height}${finishes(state)} }`,
     ),
+    ...(notes.trim() === '' ? [] : [`notes: ${JSON.stringify(notes.trim())}`]),
     '',
   ].join('\n');
 }

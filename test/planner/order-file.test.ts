@@ -64,6 +64,21 @@ describe('an order file', () => {
     );
   });
 
+  it('carries notes to the order as they were written, and none where none were', () => {
+    const state = { ...EMPTY_PLAN, tins: [{ tin: 'round-6', count: 1 }] };
+    const notesOf = (notes: string): string | undefined => {
+      const file = orderFile(state, plannerContent(demo), { ...DETAILS, notes });
+      if (!file.ok) throw new Error('no file');
+      const { id, text, content } = file.value;
+      const read = readOrder(text, id, content, demo.work);
+      if (!read.ok) throw new Error(JSON.stringify(read.problems));
+      return read.value.order.notes;
+    };
+    const told = 'Candles: “six”, # in blue\nRing at the back door: twice';
+    expect(notesOf(`  ${told}\n`)).toBe(told);
+    expect(notesOf(' \n')).toBe('');
+  });
+
   it('is refused with the build’s own words where something is missing', () => {
     const state = { ...EMPTY_PLAN, tins: [{ tin: 'round-6', count: 1 }] };
     const file = orderFile(state, plannerContent(demo), { ...DETAILS, reference: '', at: '' });

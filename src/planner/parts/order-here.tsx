@@ -65,6 +65,14 @@ function Fields({ details, set, order, title, mayStack }: FieldsProps) {
         </label>
         {field('wanted', 'number')}
       </div>
+      <label>
+        {order.notes}
+        <textarea
+          rows={2}
+          value={details.notes}
+          onInput={(event) => set({ notes: event.currentTarget.value })}
+        />
+      </label>
       {mayStack && (
         <p class="chips">
           <label>

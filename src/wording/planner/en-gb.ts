@@ -162,6 +162,7 @@ export const enGbPlanner: PlannerWords = {
       'sold at a stall': 'Sold at a stall',
     },
     wanted: 'Portions wanted',
+    notes: 'Notes, for the order sheet',
     stacked: 'Stacked, the widest cake at the bottom',
     needs: 'A code, a day and a time come first.',
     sheet: 'Order sheet',

@@ -157,6 +157,7 @@ export interface PlannerWords {
     place: string;
     places: Record<PlaceKind, string>;
     wanted: string;
+    notes: string;
     stacked: string;
     /** While the least that an order needs is missing. */
     needs: string;
