@@ -7,6 +7,16 @@
 /** Whole minutes since 1970-01-01 00:00 UTC. */
 export type Minute = number;
 
+const DAY_MS = 86_400_000;
+
+/**
+ * The day `days` after an ISO date, or before it; both are days of the calendar, without clock or zone.
+ * @example daysAfter('2026-11-28', 7) // '2026-12-05'
+ */
+export function daysAfter(isoDate: string, days: number): string {
+  return new Date(Date.parse(`${isoDate}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
+}
+
 /** From this instant on, local time is UTC plus so much. */
 export interface OffsetFrom {
   fromMinute: Minute;

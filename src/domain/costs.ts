@@ -61,6 +61,18 @@ export interface PackagingCost {
   onHand?: number;
 }
 
+/** What a quote says of when to accept and to pay; what is left out it does not say. */
+export interface QuoteSettings {
+  /** Days from its date in which it may be accepted. */
+  validDays?: number;
+  /** Share of the whole that is asked for the booking, 0 to 1; 0 for none. */
+  depositShare?: number;
+  /** Days from the quote's date by which the deposit is due; left out: when the quote is accepted. */
+  depositDueDays?: number;
+  /** Days before the hand-over by which the rest is due; left out: at the hand-over. */
+  balanceDueDays?: number;
+}
+
 export interface CostSettings {
   currency: Currency;
   labourMinorPerH: number;
@@ -73,6 +85,8 @@ export interface CostSettings {
   /** Share of VAT on cake, 0 to 1; extras may have their own. */
   vatShare: number;
   packaging: PackagingCost[];
+  /** Left out: quotes say neither how long they hold nor when to pay. */
+  quote?: QuoteSettings;
 }
 
 /** A kitchen that has named no prices: nothing is charged that nobody has written down. */

@@ -4,6 +4,7 @@
  */
 import type { SmallBake } from './bun-tin.ts';
 import type { Minute } from './calendar.ts';
+import type { QuoteSettings } from './costs.ts';
 import type { FinishUse } from './finish.ts';
 import type { Minor } from './money.ts';
 import type { PortionSize } from './portion.ts';
@@ -128,6 +129,12 @@ export interface OrderExtra {
   vatShare?: number;
 }
 
+/** What the quote of one order says otherwise than the kitchen's usual. */
+export interface OrderQuote extends QuoteSettings {
+  /** ISO date of the quote; left out: the kitchen's edition. */
+  dated?: string;
+}
+
 export interface Order {
   id: string;
   title: string;
@@ -146,6 +153,8 @@ export interface Order {
   /** The top tier is kept for another day and not counted in the portions. */
   keepsTopTier: boolean;
   extras: OrderExtra[];
+  /** Left out: as the kitchen's quotes are. */
+  quote?: OrderQuote;
   decisions: Decision[];
   notes: string;
 }

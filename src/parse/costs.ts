@@ -5,6 +5,7 @@ import type { Pack } from '../domain/pack.ts';
 import type { Result } from '../domain/result.ts';
 import { error, refuse } from './problems.ts';
 import { quote } from './quote.ts';
+import { readQuoteSettings } from './quote-settings.ts';
 import { parseMoney, parseRate } from './units/money.ts';
 import { parseShare } from './units/share.ts';
 import { complete, type YamlReader } from './yaml/yaml-reader.ts';
@@ -87,5 +88,6 @@ export function readCosts(reader: YamlReader): CostSettings {
       reader.parsed((text) => parseStep(text, currency), 'costs', 'round_up_to') ?? NO_COSTS.roundUpToMinor,
     vatShare: reader.parsed((text) => parseShare(text, { zero: true }), 'costs', 'vat') ?? NO_COSTS.vatShare,
     packaging: readPackaging(reader, currency),
+    ...(reader.has('costs', 'quote') ? { quote: readQuoteSettings(reader, 'costs', 'quote') } : {}),
   };
 }

@@ -6,7 +6,7 @@
 import type { BunTin } from '../domain/bun-tin.ts';
 import type { Finish } from '../domain/finish.ts';
 import type { Currency } from '../domain/money.ts';
-import { type Decision, type Order, type OrderExtra, PLACE_KINDS } from '../domain/order.ts';
+import { type Decision, type Order, type OrderExtra, type OrderQuote, PLACE_KINDS } from '../domain/order.ts';
 import { checkedOrder } from '../domain/order-check.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Recipe } from '../domain/recipe.ts';
@@ -16,6 +16,7 @@ import type { KnownNames } from './known-names.ts';
 import { minuteOfLocal } from './local-time.ts';
 import { readCakes } from './order-cakes.ts';
 import { checkOrder } from './order-sense.ts';
+import { readQuoteSettings } from './quote-settings.ts';
 import { orderSchema } from './schemas/order-schema.ts';
 import { parseDay } from './units/date.ts';
 import { parseDayAndTime } from './units/moment.ts';
@@ -99,6 +100,14 @@ function readHandOver(reader: YamlReader, kitchenZone: string): Order['handOver'
   return whole ?? undefined;
 }
 
+function readQuote(reader: YamlReader): OrderQuote | undefined {
+  if (!reader.has('quote')) return undefined;
+  return {
+    ...present({ dated: reader.parsed(parseDay, 'quote', 'dated') }),
+    ...readQuoteSettings(reader, 'quote'),
+  };
+}
+
 const allOf = <T>(items: readonly (T | null)[]): T[] | undefined => {
   const whole = items.filter((item) => item !== null);
   return whole.length === items.length ? whole : undefined;
@@ -113,7 +122,7 @@ const PLACES: Partial<Record<ProblemCode, string>> = {
 
 function read(reader: YamlReader, id: string, context: OrderContext): Order | null {
   const cakes = readCakes(reader, context);
-  const whole = complete<Omit<Order, 'portions' | 'dummies'>>({
+  const whole = complete<Omit<Order, 'portions' | 'dummies' | 'quote'>>({
     id,
     title: reader.text('title'),
     reference: reader.text('reference'),
@@ -127,9 +136,10 @@ function read(reader: YamlReader, id: string, context: OrderContext): Order | nu
     notes: reader.text('notes')?.trim() ?? '',
   });
   const portions = readPortions(reader);
+  const quote = readQuote(reader);
   const dummies = allOf(cakes.dummies);
   if (whole === null || dummies === undefined || !isSound(reader.problems)) return null;
-  const optional = { ...present({ portions }), ...(dummies.length === 0 ? {} : { dummies }) };
+  const optional = { ...present({ portions, quote }), ...(dummies.length === 0 ? {} : { dummies }) };
   const checked = checkedOrder({ ...whole, ...optional });
   if (!checked.ok) {
     for (const problem of checked.problems) {

@@ -191,6 +191,32 @@ describe('the weight above which two people lift', () => {
 
 const BOX = 'costs: { packaging: [{ name: Box, each: 2.00, per: cake box, ';
 
+describe('what quotes say of accepting and paying', () => {
+  it('is read, and is nothing where the kitchen says nothing', () => {
+    expect(read('').extras.costs.quote).toBeUndefined();
+    const { extras, problems } = read(
+      'costs: { quote: { valid: 2 weeks, deposit: 25 %, deposit_due: 14 days, balance_due: 0 days } }',
+    );
+    expect(problems).toEqual([]);
+    expect(extras.costs.quote).toEqual({
+      validDays: 14,
+      depositShare: 0.25,
+      depositDueDays: 14,
+      balanceDueDays: 0,
+    });
+  });
+
+  it('is refused with the place and the nearest key', () => {
+    expect(
+      read('costs: { quote: { valid: 0 days, deposit: 125 %, balance_du: 7 days } }').problems,
+    ).toMatchObject([
+      { code: 'key-unknown', line: 9, column: 50, hint: "Did you mean 'balance_due'?" },
+      { code: 'quantity-not-positive', line: 9, column: 26 },
+      { code: 'quantity-out-of-range', line: 9, column: 43 },
+    ]);
+  });
+});
+
 describe('packs of packaging, and how many there are', () => {
   it('are read smallest first; what is left out is bought one by one, and there is none', () => {
     const { extras, problems } = read(

@@ -5,18 +5,12 @@
  * Safety and Hygiene (England) Regulations 2013 Schedule 4 (from memory).
  */
 
+import { daysAfter } from '../../domain/calendar.ts';
 import type { Finish } from '../../domain/finish.ts';
 import type { StorageKind } from '../../domain/label-settings.ts';
 import type { Durability } from './label.types.ts';
 import type { LabelInput } from './label-input.ts';
 import { usedFinishes } from './used-finishes.ts';
-
-const DAY_MS = 86_400_000;
-
-/** The day `days` after an ISO date; both are days of the calendar, without clock or zone. */
-function daysAfter(isoDate: string, days: number): string {
-  return new Date(Date.parse(`${isoDate}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
-}
 
 /** Syrup that has soaked in neither needs the fridge nor shortens the keeping. */
 const counts = ({ kind }: Finish): boolean => kind !== 'syrup';

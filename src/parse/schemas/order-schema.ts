@@ -4,6 +4,7 @@ import { BOX_SIZES, PLACE_KINDS, SMALL_KINDS, USES } from '../../domain/order.ts
 import { smallBakeSchema } from './bun-tin-schema.ts';
 import { dummySchema } from './dummy-schema.ts';
 import { day, keys, length, line, mass, moment, money, paragraph, share } from './keys.ts';
+import { orderQuoteSchema } from './quote-schema.ts';
 
 const yesNo = (description: string) => z.enum(['yes', 'no']).optional().meta({ description, default: 'no' });
 
@@ -126,6 +127,9 @@ export const orderSchema = keys({
     .optional()
     .meta({ description: 'Cakes by the piece: cupcakes, fairy cakes, muffins, minis' }),
   extras: z.array(extra).optional().meta({ description: 'What goes with the cake: hire, delivery, flowers' }),
+  quote: orderQuoteSchema.optional().meta({
+    description: 'Where this order’s quote differs from the kitchen’s',
+  }),
   decisions: z.array(decision).optional().meta({ description: 'What is settled and what is open' }),
   notes: paragraph('Anything worth keeping', 'Fetch at the back door.').optional(),
 });

@@ -10,6 +10,7 @@ import { MIXING_METHODS } from '../../domain/recipe.ts';
 import { FINISH_TIMES, METHOD_TIMES, TIME_ENTRIES } from '../../domain/times.ts';
 import { STANDINGS } from '../../domain/work-settings.ts';
 import { days, duration, keys, length, line, mass, money, rate, share, surface, timeOfDay } from './keys.ts';
+import { quoteSchema } from './quote-schema.ts';
 
 const costs = keys({
   labour: rate('An hour of the baker’s own work', '14.00 per h').optional(),
@@ -50,6 +51,7 @@ const costs = keys({
     )
     .optional()
     .meta({ description: 'What cakes leave the house in' }),
+  quote: quoteSchema.optional().meta({ description: 'How long quotes hold, and when what is asked is due' }),
 });
 
 const label = keys({

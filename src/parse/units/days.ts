@@ -1,7 +1,7 @@
 import { type Result, succeed } from '../../domain/result.ts';
 import { refuse } from '../problems.ts';
 import { quote } from '../quote.ts';
-import { parseAmount, type QuantityKind } from './quantity.ts';
+import { type AmountOptions, parseAmount, type QuantityKind } from './quantity.ts';
 
 type DayUnit = 'days' | 'weeks';
 
@@ -19,11 +19,11 @@ const DAYS: QuantityKind<DayUnit> = {
 
 /**
  * How long something keeps, in whole days: '3 days', '2 weeks'. Fails without a unit, on parts of a day and
- * outside 1 to 365 days.
+ * outside 1 to 365 days, none being let through where zero is allowed.
  * @example parseDays('2 weeks') // { ok: true, value: 14 }
  */
-export function parseDays(text: string): Result<number> {
-  const amount = parseAmount(text, DAYS);
+export function parseDays(text: string, options: AmountOptions = {}): Result<number> {
+  const amount = parseAmount(text, DAYS, options);
   if (!amount.ok) return amount;
   if (Number.isInteger(amount.value.total)) return succeed(amount.value.total);
   return refuse(
