@@ -60,13 +60,27 @@ function backMark({ heightMm }: PieceShape): OutlineStep[] {
   return lineSteps(0, top, 0, top + BACK_MARK_MM);
 }
 
+/** The cake before its coats, within them; none where the outline is a card's. */
+function bareGuides({ tin, coatMm, words }: SupportTemplateInput): TemplateGuide[] {
+  const outline = coatMm === 0 ? null : tinOutline(tin);
+  if (outline === null) return [];
+  const shape = shapeOf(outline);
+  return [guide('cake', words.template.bare(sizeOf(tin, shape, words)), shape.cut)];
+}
+
 function guidesOf(shape: PieceShape, input: SupportTemplateInput): TemplateGuide[] {
   const { places, hasDowel, words } = input;
   return [
+    ...bareGuides(input),
     ...places.map((place, at) => guide('support', String(at + 1), supportMark(place))),
     ...(hasDowel ? [guide('hole', words.template.hole, circleSteps({ x: 0, y: 0 }, DOWEL_HOLE_MM))] : []),
     guide('back', words.template.backMark, backMark(shape)),
   ];
+}
+
+function sizeOf({ shape }: Tin, { widthMm, heightMm }: PieceShape, words: StackWords): string {
+  const isRound = shape.kind === 'round' || shape.kind === 'dome';
+  return isRound ? words.across(mmText(widthMm)) : words.by(mmText(widthMm), mmText(heightMm));
 }
 
 /** The cake as it stands, coats and all; a round stays a true circle. */
@@ -86,9 +100,6 @@ export function supportTemplate(input: SupportTemplateInput): TemplatePiece {
   const outline = coatedOutline(input);
   if (outline === null) throw new Error(`${tin.id} has no outline.`);
   const shape = shapeOf(outline);
-  const { widthMm, heightMm } = shape;
-  const isRound = tin.shape.kind === 'round' || tin.shape.kind === 'dome';
-  const size = isRound ? words.across(mmText(widthMm)) : words.by(mmText(widthMm), mmText(heightMm));
   return {
     id,
     group: 'supports',
@@ -97,8 +108,9 @@ export function supportTemplate(input: SupportTemplateInput): TemplatePiece {
     ...shape,
     guides: guidesOf(shape, input),
     centreText: words.template.middle,
-    sizeText: outlineText(size),
-    cutText: setText,
+    sizeText: outlineText(sizeOf(tin, shape, words)),
+    cutText:
+      input.places.length === 0 ? setText : `${setText} ${words.template.supports(mmText(SUPPORT_MARK_MM))}`,
     mirrored: { leftRight: false, topBottom: false },
   };
 }

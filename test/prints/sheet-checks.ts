@@ -11,16 +11,19 @@ export interface Margins {
 const MM_PER_PT = 25.4 / 72;
 const SLACK_MM = 0.05;
 
-/** The part of a line of text that carries ink: about cap height above and a descender below the baseline. */
-function inkBox({ xMm, yMm, widthMm, sizePt, text }: ReadText) {
+/** The part of a line of text that carries ink, whichever way it reads: about cap height above and a descender below the baseline. */
+function inkBox({ xMm, yMm, widthMm, sizePt, along, text }: ReadText) {
   const em = sizePt * MM_PER_PT;
   const trailing = text.length - text.trimEnd().length;
-  return {
-    left: xMm,
-    right: xMm + widthMm - trailing * 0.2 * em,
-    top: yMm - 0.72 * em,
-    bottom: yMm + 0.22 * em,
-  };
+  const long = widthMm - trailing * 0.2 * em;
+  const corners = [0, long].flatMap((far) =>
+    [-0.22 * em, 0.72 * em].map((up) => ({
+      x: xMm + far * along.x + up * along.y,
+      y: yMm + far * along.y - up * along.x,
+    })),
+  );
+  const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
 }
 
 function beyondMargins(page: ReadPage, margins: Margins): string[] {

@@ -246,6 +246,32 @@ describe.each(['A4', 'Letter'] as const)(
       }
     });
 
+    it('has the bare cake dashed within it, and says how wide supports may be, how long and where they are cut', async () => {
+      const [bottom] = byHand.stack.sets;
+      const bare = bottom?.picture.guides.find(({ kind }) => kind === 'cake');
+      expect(bare?.text).toBe('Before its coats: 203.2\u00a0mm across');
+      const spots = (bare?.steps ?? []).flatMap((step) => (step.op === 'close' ? [] : [step]));
+      expect(spots.length).toBeGreaterThan(3);
+      for (const { x, y } of spots) expect(Math.abs(Math.hypot(x, y) - 101.6)).toBeLessThan(ALLOWED_MM);
+      const print = supportTemplatePrint(byHand, sampleStyle, fonts.metrics, paper, 'en-GB');
+      const bytes = printed(print, fonts);
+      expect(
+        pageContents(rawObjects(bytes))
+          .flatMap(readStrokes)
+          .some(({ dashed }) => dashed),
+      ).toBe(true);
+      const text = plain(
+        (await readPdf(bytes)).pages.flatMap(({ texts }) => texts.map((run) => run.text)).join(' '),
+      );
+      for (const words of [
+        '110 mm long',
+        '100 mm long',
+        'level with the top',
+        '10 mm across, for supports of 6 to 12',
+      ])
+        expect(text).toContain(plain(words));
+    });
+
     it('carries a bar of 100 mm, the word to print at 100 % and the caution on every sheet', async () => {
       const bytes = printed(supportTemplatePrint(byHand, sampleStyle, fonts.metrics, paper, 'en-GB'), fonts);
       for (const page of pageContents(rawObjects(bytes))) {

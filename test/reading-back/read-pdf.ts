@@ -8,6 +8,8 @@ export interface ReadText {
   yMm: number;
   widthMm: number;
   sizePt: number;
+  /** Which way it reads, down the page positive: (1, 0) for level text. */
+  along: { x: number; y: number };
   /** The structure content it belongs to; null for artifacts. */
   contentId: string | null;
 }
@@ -65,6 +67,7 @@ function textsOf({ items }: Content, heightPt: number): ReadText[] {
         yMm: (heightPt - y) * MM_PER_PT,
         widthMm: item.width * MM_PER_PT,
         sizePt: Math.hypot(a, b),
+        along: { x: a / Math.hypot(a, b), y: -b / Math.hypot(a, b) },
         contentId: open.at(-1) ?? null,
       },
     ];

@@ -144,6 +144,9 @@ export const enGbStacks: StackWords = {
     subject: 'Where the supports go, at true size',
     outline: (tier, size) => `Outline: ${the(tier)} with its coats on, ${size}`,
     card: (tier, size) => `Outline: the card inside ${the(tier)}, ${size}`,
+    bare: (size) => `Before its coats: ${size}`,
+    supports: (markMm) =>
+      `Cut all to one mark, level with the top of the tier they stand in. Circles are ${markMm}\u00a0mm across, for supports of 6 to 12\u00a0mm: their middle on the cross.`,
     notFood: 'Not food safe: keep baking paper between it and the cake.',
     middle: 'Middle',
     hole: 'Dowel',

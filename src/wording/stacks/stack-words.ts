@@ -103,6 +103,10 @@ export interface StackWords {
     subject: string;
     outline: (tier: string, size: string) => string;
     card: (tier: string, size: string) => string;
+    /** The dashed line: the cake before its coats. */
+    bare: (size: string) => string;
+    /** How wide the supports may be that the circles are for, and where they are cut. */
+    supports: (markMm: string) => string;
     notFood: string;
     middle: string;
     hole: string;
