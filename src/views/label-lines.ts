@@ -76,6 +76,13 @@ function noticeLines({ label, words, and }: LabelParts): LabelLine[] {
   ];
 }
 
+/** When a tier kept for another day is frozen, and until when it may then be eaten. */
+function keptLines({ input, words }: LabelParts): LabelLine[] {
+  const { frozen } = input.facts;
+  if (frozen === undefined) return [];
+  return [wordsLine('kept', words.kept(words.date(frozen.freezeOn), words.date(frozen.eatBy)))];
+}
+
 function businessLines({ input, words }: LabelParts): LabelLine[] {
   const { business } = input;
   if (business === null) return [];
@@ -115,6 +122,7 @@ export function labelLines(parts: LabelParts): LabelLine[] {
     ...noticeLines(parts),
     wordsLine('net', words.net(netText(label))),
     dateLine(label, words),
+    ...keptLines(parts),
     wordsLine('storage', input.settings.storage ?? words.storage[label.storage]),
     ...(nutrition === null ? [] : [wordsLine('nutrition', nutritionText(nutrition, label.rules, words))]),
     ...businessLines(parts),

@@ -3,6 +3,7 @@
  * days are those of the week's timetable; a week without one leaves them to write by hand.
  */
 
+import { type KeptBack, keptBack } from '../compute/labels/kept-back.ts';
 import type { LabelFacts, LabelFinish, LabelInput, WeighedIn } from '../compute/labels/label.ts';
 import { spongeKeepsDays, spongeUsual } from '../compute/labels/sponge-usual.ts';
 import type { PlannedOrder, PlannedTier } from '../compute/orders/plan-order.ts';
@@ -79,7 +80,7 @@ function inedibleIn({ order }: PlannedOrder, { ask }: PlannedTier, content: Orde
 }
 
 /** Days that the sponge keeps: small cakes dry out first. */
-function keepsDays({ recipe, ask }: PlannedTier, { times }: OrderLabelContent): number {
+function keepsDays({ recipe, ask }: PlannedTier, { times }: Pick<OrderLabelContent, 'times'>): number {
   const usual = spongeKeepsDays(recipe, times);
   return ask.small === undefined ? usual : Math.min(usual, Math.floor(times.smallKeepsMin / DAY_MIN));
 }
@@ -107,6 +108,24 @@ function daysOf({ order }: PlannedOrder, days: TierDays | null): Days {
   if (days === null) return { madeOn: null };
   const { finishedOn: madeOn, bakedOn, finishesMadeOn } = days;
   return { madeOn, bakedOn, finishesMadeOn, handOverOn: order.handOver.localTime.slice(0, 10) };
+}
+
+/** How a tier is kept for another day; null for any other tier. */
+export function keptBackOf(
+  { order, tiers }: PlannedOrder,
+  tier: PlannedTier,
+  content: Pick<OrderLabelContent, 'times'>,
+): KeptBack | null {
+  const top = tiers.filter(({ ask }) => ask.beside === undefined).at(-1);
+  if (!order.keepsTopTier || tier !== top) return null;
+  const kinds = tier.finishes.map(({ finish }) => finish.kind);
+  return keptBack(order.handOver.localTime.slice(0, 10), keepsDays(tier, content), kinds);
+}
+
+function frozenOf(kept: KeptBack | null): Pick<LabelFacts, 'frozen'> {
+  if (kept?.how !== 'frozen') return {};
+  const { freezeOn, eatBy } = kept;
+  return { frozen: { freezeOn, eatBy } };
 }
 
 /** The input of a tier's label; of one cake where the tier has several, of one box of small cakes. */
@@ -139,6 +158,7 @@ function tierLabelInput(
     named: null,
     facts: {
       ...daysOf(planned, days),
+      ...frozenOf(keptBackOf(planned, tier, content)),
       inedible: inedibleIn(planned, tier, content),
       reference: planned.order.reference,
     },

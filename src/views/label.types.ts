@@ -20,6 +20,7 @@ export type LabelLineId =
   | 'inedible'
   | 'net'
   | 'date'
+  | 'kept'
   | 'storage'
   | 'nutrition'
   | 'business'

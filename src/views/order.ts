@@ -19,6 +19,7 @@ import { uncapitalised } from '../wording/sentence-case.ts';
 import { stackWordsFor } from '../wording/stacks/index.ts';
 import type { Caution } from './figure.ts';
 import { heightFigure, totalFigure } from './figures.ts';
+import { keptBackOf } from './label-orders.ts';
 import type { DecisionView, HandOverView, KeepingView, OrderFact, OrderView } from './order.types.ts';
 import { orderAllergens } from './order-allergens.ts';
 import { batterViews, countFigure } from './order-batters.ts';
@@ -105,8 +106,22 @@ function cautionsOf(
     ...(hired.length === 0
       ? []
       : [{ code: 'hired', text: cautions.hired(listInWords(hired.map(uncapitalised), and)) }]),
+    ...keptCautions(planned, content),
     ...dummyCautions(planned, words, and),
   ];
+}
+
+/** How the tier that is kept for another day is wrapped and kept. */
+function keptCautions(planned: PlannedOrder, content: Content): Caution[] {
+  const { cautions, date } = orderWordsFor(content.kitchen.locale);
+  return planned.tiers.flatMap((tier): Caution[] => {
+    const kept = keptBackOf(planned, tier, content);
+    if (kept === null) return [];
+    const { frozen, asItIs, notKept } = cautions.kept;
+    if (kept.how === 'frozen')
+      return [{ code: 'kept-back', text: frozen(date(kept.freezeOn), date(kept.eatBy)) }];
+    return [{ code: 'kept-back', text: kept.how === 'as it is' ? asItIs : notKept }];
+  });
 }
 
 /** A dummy looks like cake: whoever cuts it has to be told. */

@@ -40,6 +40,8 @@ export interface LabelFacts {
   finishesMadeOn?: Readonly<Record<string, string>>;
   /** Day on which it changes hands; left out: the day it is finished. A cake past its keeping by then has no label. */
   handOverOn?: string;
+  /** A tier kept for another day: when it is frozen and until when it may be eaten, ISO dates; left out: it is not. */
+  frozen?: { freezeOn: string; eatBy: string };
   /** What must come off before it is eaten: supports, toppers, wired flowers. */
   inedible: readonly string[];
   /** The order's code, printed so that a label finds its order; null on a sample. */

@@ -47,6 +47,7 @@ export const enGbLabel: LabelWords = {
       : days === 1
         ? 'the day after it is made'
         : `${days} days after it is made`,
+  kept: (freezeOn, eatBy) => `Kept back and frozen on ${freezeOn}: eat by ${eatBy}, within a day of thawing.`,
   storage: {
     chilled: 'Keep in a fridge, at 8 °C or below.',
     'chilled-and-tempered': 'Keep in a fridge, at 8 °C or below; take out an hour before serving.',

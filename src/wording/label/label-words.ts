@@ -42,6 +42,8 @@ export interface LabelWords {
   use: string;
   /** A place to write a date, and from when it counts. */
   dateToWrite: (days: number) => string;
+  /** A tier kept for another day: frozen on, eat by. */
+  kept: (freezeOn: string, eatBy: string) => string;
   storage: Record<StorageKind, string>;
   colours: (names: string) => string;
   alcohol: (names: string) => string;

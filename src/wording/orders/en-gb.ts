@@ -163,6 +163,14 @@ export const enGbOrders: OrderWords = {
     chilled:
       'Something in this order must be kept in the fridge, at 8 °C or below: say so at hand-over, and for how long it may stand out.',
     heavy: (kg) => `Lift from the bottom board; two people lift what weighs more than ${kg}\u00a0kg.`,
+    kept: {
+      frozen: (freezeOn, eatBy) =>
+        `Top tier kept back: wrap it in film twice and foil, freeze it on ${freezeOn}, eat it by ${eatBy}; thaw it wrapped in the fridge. If in doubt, throw it out.`,
+      asItIs:
+        'Top tier kept back: wrap it in baking paper and foil, keep it cool and dry, eat it by its label’s date.',
+      notKept:
+        'Fresh cream or curd does not keep: eat the top tier by its label’s date, and do not keep it back.',
+    },
     inedible: (names) => `Not food, and to be taken off before eating: ${names}.`,
     hired: (things) => `Hired, to be returned: ${things}.`,
     vat: 'VAT on cake and on what goes with it differs from place to place: check before the quote goes out.',

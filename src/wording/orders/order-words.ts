@@ -201,6 +201,8 @@ export interface OrderWords {
     chilled: string;
     /** Takes the weight in kilograms above which two people lift. */
     heavy: (kg: string) => string;
+    /** How the top tier is kept for another day. */
+    kept: { frozen: (freezeOn: string, eatBy: string) => string; asItIs: string; notKept: string };
     inedible: (names: string) => string;
     hired: (things: string) => string;
     vat: string;
