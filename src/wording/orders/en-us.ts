@@ -42,6 +42,11 @@ export const enUsOrders: OrderWords = {
   cautions: {
     ...gb.cautions,
     heavy: (kg) => usUnitsInSentence(gb.cautions.heavy(kg)),
+    kept: {
+      ...gb.cautions.kept,
+      frozen: (freezeOn, eatBy) =>
+        gb.cautions.kept.frozen(freezeOn, eatBy).replace('film twice', 'plastic wrap twice'),
+    },
     hot: 'Pans, racks and heating cores stay hot: dry cloths, both hands.',
     chilled:
       'Something in this order must be refrigerated, at 41 °F or below: say so at hand-over, and for how long it may stand out.',

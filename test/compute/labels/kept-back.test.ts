@@ -26,6 +26,8 @@ describe('a top tier that is kept back', () => {
     expect(label).toMatch(/28 November 2026.*28 February 2027/);
     const told = orderWordsFor('en-GB').cautions.kept;
     expect(told.frozen('28 November 2026', '28 February 2027')).toMatch(/28 November 2026.*28 February 2027/);
+    const american = orderWordsFor('en-US').cautions.kept.frozen('November 28, 2026', 'February 28, 2027');
+    expect(american).toContain('wrap it in plastic wrap twice and foil');
     expect(told.asItIs).toContain('label');
     expect(told.notKept).toMatch(/cream or curd/);
   });
