@@ -190,6 +190,8 @@ function costRecords({ cost, quote }: OrderView): Record[] {
     record('quote', '', '', 'before VAT', quote.net),
     record('quote', '', '', 'VAT', quote.vat),
     record('quote', '', '', 'to pay', quote.total),
+    ...quote.payments.map(({ kind, name, sum }) => record('quote', kind, name, 'due', sum)),
+    ...(quote.perPiece === null ? [] : [record('quote', '', '', 'a piece', quote.perPiece.each)]),
   ];
 }
 

@@ -7,6 +7,7 @@ import { type OrdersView, ordersView } from '../views/orders.ts';
 import type { TimetableView } from '../views/timetable/timetable.types.ts';
 import type { WeekView } from '../views/week.types.ts';
 import type { WantedSource } from './catalogue.ts';
+import { costingPrint } from './costing.ts';
 import { daySheetPrint } from './day-sheet.ts';
 import { orderSheetPrint } from './order-sheet.ts';
 import { ovenPlanPrint } from './oven-plan.ts';
@@ -99,7 +100,7 @@ const shoppingLists = printable<OrderPaper<Pick<OrderView, 'shopping' | 'kitchen
   ],
 });
 
-/** Where nothing is priced there is nothing to quote. */
+/** Where nothing is priced there is nothing to quote; where nobody orders there is a costing. */
 const quotes = printable<OrderPaper<OrderView>>({
   kind: 'quote',
   inputs: (source) =>
@@ -107,7 +108,9 @@ const quotes = printable<OrderPaper<OrderView>>({
       source,
       wantedOrders(source).filter(({ cost }) => cost.price.value > 0),
     ),
-  draw: ({ view, paper, lang }, style, metrics) => [quotePrint(view, style, metrics, paper, lang)],
+  draw: ({ view, paper, lang }, style, metrics) => [
+    (view.quote.kind === 'costing' ? costingPrint : quotePrint)(view, style, metrics, paper, lang),
+  ],
 });
 
 /** Days of a week, and of each order that is wanted. */

@@ -43,11 +43,24 @@ function sumRows(view: QuoteView, { quote }: OrderWords): Row[] {
   const row = (label: string, cells: Cell[], type: TypeStyle): Row => ({
     cells: [{ heading: true, paragraphs: [paragraph(label, type)] }, {}, {}, ...cells],
   });
-  if (!view.hasVat) return [row(quote.total, [money(view.total.text, TOTAL)], TOTAL)];
+  const last = (label: string, text: string, type: TypeStyle): Row =>
+    row(label, [...(view.hasVat ? [{}] : []), money(text, type)], type);
   return [
-    row(quote.subtotal, [money(view.net.text), money(view.vat.text)], typeScale.body),
-    row(quote.total, [{}, money(view.total.text, TOTAL)], TOTAL),
+    ...(view.hasVat
+      ? [row(quote.subtotal, [money(view.net.text), money(view.vat.text)], typeScale.body)]
+      : []),
+    last(quote.total, view.total.text, TOTAL),
+    ...view.payments.map(({ name, dueText, sum }) =>
+      last(`${name}, ${dueText}`, sum.text, typeScale.bodyStrong),
+    ),
   ];
+}
+
+/** The drive has its line, whether or not it has its price. */
+function deliveryRows({ delivery }: QuoteView): Row[] {
+  if (delivery === null) return [];
+  const name = [paragraph(delivery.name, typeScale.bodyStrong), paragraph(delivery.text, typeScale.rowNote)];
+  return [{ cells: [{ heading: true, paragraphs: name }] }];
 }
 
 function priceTable(view: QuoteView, words: OrderWords): TableSpec {
@@ -63,7 +76,11 @@ function priceTable(view: QuoteView, words: OrderWords): TableSpec {
       { heading: head(view.hasVat ? t.net : t.price), align: 'right' },
       ...(view.hasVat ? [{ heading: head(t.vat), align: 'right' as const }] : []),
     ],
-    rows: [...view.rows.map((row) => priceRow(row, view.hasVat)), ...sumRows(view, words)],
+    rows: [
+      ...view.rows.map((row) => priceRow(row, view.hasVat)),
+      ...deliveryRows(view),
+      ...sumRows(view, words),
+    ],
   };
 }
 
@@ -73,7 +90,15 @@ function blocks(view: QuoteView, words: OrderWords, cautionWord: string): Block[
   const { business } = view;
   return [
     heading(view.title, { level: 1, type: typeScale.title, bookmark: view.title }),
-    body('for', `${words.quote.forReference(view.reference)}. ${view.datedText}`, typeScale.lead),
+    body(
+      'for',
+      [
+        `${words.quote.forReference(view.reference)}.`,
+        view.datedText,
+        ...(view.validText === null ? [] : [view.validText]),
+      ].join(' '),
+      typeScale.lead,
+    ),
     ...(business === null ? [] : [body('from', `${business.name}, ${business.lines.join(', ')}`)]),
     body('when', `${words.facts.handOver}: ${view.handOverText}. ${view.placeText}.`, typeScale.bodyStrong),
     heading(words.quote.includes, { level: 2, type: typeScale.section, bookmark: words.quote.includes }),

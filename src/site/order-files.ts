@@ -23,7 +23,7 @@ const FILES_OF_STEPS: Readonly<Record<string, readonly OrderFileKind[]>> = {
   pack: ['full', 'allergen-cards', 'stack-sheet', 'support-template'],
   when: ['day-sheet', ''],
   oven: ['oven-plan'],
-  quote: ['quote'],
+  quote: ['quote', 'costing'],
 };
 
 export type StepFiles = Record<string, FileGroup[]>;

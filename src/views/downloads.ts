@@ -131,7 +131,7 @@ export function filesOfLabelSheets(files: readonly BuiltFile[]): BuiltFile[] {
 /** Kinds of files that an order or a week has, as they stand in file names; '' for its figures and its calendar. */
 export const ORDER_FILES = [
   ...(['order-sheet', 'stack-sheet', 'support-template', 'week-sheet', 'day-sheet', 'oven-plan'] as const),
-  ...(['shopping-list', 'quote'] as const),
+  ...(['shopping-list', 'quote', 'costing'] as const),
   ...(['full', 'allergen-cards', 'timetable', ''] as const),
 ] as const;
 export type OrderFileKind = (typeof ORDER_FILES)[number];

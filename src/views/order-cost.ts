@@ -1,5 +1,5 @@
-/** Cost and price of an order for the baker, and the quote for the customer: two views that share no line. */
-import type { CostLine, OrderCost, PriceLine } from '../compute/costs/order-cost.ts';
+/** Cost and price of an order for the baker; the quote for the customer is another view, and they share no line. */
+import type { CostLine, OrderCost } from '../compute/costs/order-cost.ts';
 import type { Effort } from '../compute/costs/order-effort.ts';
 import type { Content } from '../domain/content.ts';
 import { PLAIN_OVEN } from '../domain/kitchen.ts';
@@ -14,10 +14,9 @@ import { uncapitalised } from '../wording/sentence-case.ts';
 import { stackWordsFor } from '../wording/stacks/index.ts';
 import { dialTextsOf } from './bake-figures.ts';
 import type { Figure } from './figure.ts';
-import type { OrderView } from './order.types.ts';
 import { countFigure } from './order-batters.ts';
-import type { CostRow, OrderCostView, QuoteRow, QuoteView } from './order-money.types.ts';
-import { moneyFigure } from './shopping.ts';
+import type { CostRow, OrderCostView } from './order-money.types.ts';
+import { moneyFigure, sizedName } from './shopping.ts';
 
 type MoneyContent = Pick<Content, 'kitchen' | 'costs' | 'business'>;
 
@@ -39,10 +38,16 @@ function eachText({ kind, eachMinor }: CostLine, { cost }: OrderWords, { costs }
   return kind === 'energy' ? cost.perKwh(rate) : cost.perHour(rate);
 }
 
+function costName({ kind, name, sized }: CostLine, words: OrderWords, { kitchen }: MoneyContent): string {
+  if (!isCounted(kind)) return words.cost.kinds[kind];
+  if (sized === undefined) return name;
+  return sizedName(name, sized.sizeMm, sized.forMm, words, wordsFor(kitchen.locale).and);
+}
+
 function costRow(line: CostLine, words: OrderWords, content: MoneyContent): CostRow {
   return {
     kind: line.kind,
-    name: isCounted(line.kind) ? line.name : words.cost.kinds[line.kind],
+    name: costName(line, words, content),
     amountText: amountText(line, words),
     eachText: eachText(line, words, content),
     cost: moneyFigure(line.minor, content.costs.currency),
@@ -139,89 +144,5 @@ export function orderCostView(
     },
     ovenText: ovenText(effort, words, content),
     ovenEnergy: { value: effort.ovenKwh, unit: 'kWh', text: formatNumber(effort.ovenKwh, 2) },
-  };
-}
-
-/** What a customer has to know of a line: that it is not food, that it comes back. */
-function quoteNote({ inedible, comesBack, backBy }: PriceLine, words: OrderWords): string | null {
-  const { quote } = words;
-  const notes = [
-    ...(inedible ? [quote.inedible] : []),
-    ...(comesBack === true ? [quote.hired(backBy === undefined ? null : words.date(backBy))] : []),
-  ];
-  return notes.length === 0 ? null : notes.join('; ');
-}
-
-function quoteRow(price: PriceLine, words: OrderWords, { costs }: MoneyContent): QuoteRow {
-  const money = (minor: number): Figure => moneyFigure(minor, costs.currency);
-  return {
-    name: price.name,
-    count: countFigure(price.count),
-    each: money(price.eachMinor),
-    net: money(price.netMinor),
-    vatText: price.vatShare === 0 ? words.quote.noVat : words.quote.vatAt(formatShare(price.vatShare, 0)),
-    vat: money(price.vatMinor),
-    note: quoteNote(price, words),
-  };
-}
-
-/** 'Bottom tier, 10-inch round: vanilla sponge; raspberry jam, vanilla buttercream and sugarpaste'. */
-function included(tier: OrderView['tiers'][number], words: OrderWords, and: string): string {
-  const finishes = [...new Set(tier.finishes.map(({ finish }) => finish.name.toLowerCase()))];
-  const taste = words.quote.taste(tier.batterText, listInWords(finishes, and));
-  const named =
-    tier.small === null ? words.count(tier.count.value, `${tier.name}, ${tier.sizeText}`) : tier.countedName;
-  return `${named}: ${taste}`;
-}
-
-/** 'Top tier (dummy), 10.2 × 10.2 cm: polystyrene, not food; sugarpaste'. */
-function dummyIncluded(
-  { name, sizeText, finishes }: OrderView['dummies'][number],
-  words: OrderWords,
-  and: string,
-): string {
-  const cover = [...new Set(finishes.map(({ finish }) => finish.name.toLowerCase()))];
-  return `${name}, ${sizeText}: ${words.quote.taste(words.beside.notCake, listInWords(cover, and))}`;
-}
-
-type QuoteOrder = Pick<OrderView, 'title' | 'reference' | 'handOver' | 'tiers' | 'dummies' | 'allergens'> & {
-  portionsText: string;
-};
-
-/** What the customer is shown: prices, never costs. */
-export function quoteView(cost: OrderCost, order: QuoteOrder, content: MoneyContent): QuoteView {
-  const { costs, kitchen, business } = content;
-  const words = orderWordsFor(kitchen.locale);
-  const { and } = wordsFor(kitchen.locale);
-  const money = (minor: number): Figure => moneyFigure(minor, costs.currency);
-  const { contact } = business ?? {};
-  return {
-    title: order.title,
-    reference: order.reference,
-    lead: words.quote.lead,
-    business:
-      business === null
-        ? null
-        : { name: business.name, lines: [...business.address, ...(contact === undefined ? [] : [contact])] },
-    handOverText: order.handOver.text,
-    placeText: order.handOver.placeText,
-    portionsText: order.portionsText,
-    includes: [
-      ...order.tiers.map((tier) => included(tier, words, and)),
-      ...order.dummies.map((dummy) => dummyIncluded(dummy, words, and)),
-    ],
-    rows: cost.prices.map((price) => quoteRow(price, words, content)),
-    net: money(cost.netMinor),
-    vat: money(cost.vatMinor),
-    total: money(cost.totalMinor),
-    hasVat: cost.vatMinor > 0,
-    datedText: words.quote.dated(words.date(kitchen.edition)),
-    allergens: [
-      order.allergens.sentence,
-      ...[order.allergens.unknown, order.allergens.mayContain].flatMap((text) => text ?? []),
-      words.quote.allergenNote,
-    ],
-    notes: cost.vatMinor > 0 ? [words.quote.vatNote] : [],
-    cautions: [],
   };
 }

@@ -43,7 +43,18 @@ export interface QuoteRow {
   note: string | null;
 }
 
+export interface PaymentRow {
+  kind: 'deposit' | 'balance' | 'whole';
+  /** 'Deposit, 25 %'. */
+  name: string;
+  /** 'by 21 November 2026'. */
+  dueText: string;
+  sum: Figure;
+}
+
 export interface QuoteView {
+  /** A costing where nobody orders: at a stall. */
+  kind: 'quote' | 'costing';
   title: string;
   reference: string;
   lead: string;
@@ -60,6 +71,14 @@ export interface QuoteView {
   /** Whether any line carries VAT. */
   hasVat: boolean;
   datedText: string;
+  /** 'Valid until 15 November 2026'; null where the kitchen does not say. */
+  validText: string | null;
+  /** What is due when, adding up to the total; none where the kitchen does not say. */
+  payments: PaymentRow[];
+  /** The drive where it has no price of its own: 'Delivery', 'in the price of the cake'. */
+  delivery: { name: string; text: string } | null;
+  /** Of a costing: what a piece has to bring. */
+  perPiece: { text: string; each: Figure } | null;
   allergens: string[];
   notes: string[];
   cautions: Caution[];

@@ -23,7 +23,7 @@ import { keptBackOf } from './label-orders.ts';
 import type { DecisionView, HandOverView, KeepingView, OrderFact, OrderView } from './order.types.ts';
 import { orderAllergens } from './order-allergens.ts';
 import { batterViews, countFigure } from './order-batters.ts';
-import { orderCostView, quoteView } from './order-cost.ts';
+import { orderCostView } from './order-cost.ts';
 import { orderFinishes } from './order-finishes.ts';
 import { handOverView } from './order-hand-over.ts';
 import { hiredThings } from './order-hired.ts';
@@ -31,6 +31,7 @@ import { besideTexts, dummyName, orderSummary, tierName } from './order-names.ts
 import { orderPapers } from './order-papers.ts';
 import { orderDummies, orderTiers } from './order-tiers.ts';
 import type { WorkedOrder } from './planned-orders.ts';
+import { quoteView } from './quote.ts';
 import type { RecipeBakes } from './recipe-bakes.ts';
 import { shoppingView } from './shopping.ts';
 import { stackView } from './stack-sheet.ts';
@@ -225,7 +226,11 @@ export function orderView(
     height: heightFigure(planned.heightMm),
     shopping: shoppingView(order.id, words.shopping.forOrder(order.title), shopping, content, sharesShelf),
     cost: orderCostView(cost, effort, { unpriced, uncounted: shopping.uncounted }, content),
-    quote: quoteView(cost, { ...head, handOver, tiers, dummies, allergens, portionsText: text }, content),
+    quote: quoteView(
+      cost,
+      { ...head, handOver, tiers, dummies, allergens, portionsText: text, portions, asked: order },
+      content,
+    ),
     notes: order.notes,
     cautions: cautionsOf(planned, inedible, hired, content),
     warnings: [

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Content } from '../../src/domain/content.ts';
 import type { HouseStyle } from '../../src/domain/house-style.ts';
 import type { PaperName } from '../../src/domain/kitchen.ts';
+import { costingPrint } from '../../src/prints/costing.ts';
 import { orderSheetPrint } from '../../src/prints/order-sheet.ts';
 import { quotePrint } from '../../src/prints/quote.ts';
 import type { Print } from '../../src/prints/sheet/surface.ts';
@@ -176,6 +177,50 @@ describe('quotes, shopping lists and week sheets', () => {
       const print = shoppingListPrint(shopping, week, content.houseStyle, metrics, 'A4', 'en-GB');
       expect(print.pages).toHaveLength(1);
     }
+  });
+
+  it('say how long a quote holds, what is due when, and that the drive is in the price', async () => {
+    const { quote, ...one } = order('three-tiers-for-sixty');
+    const draw: Draw = (style, metrics, paper) =>
+      quotePrint({ ...one, quote }, style, metrics, paper, 'en-GB');
+    const text = said((await made(draw, content.houseStyle, 'A4')).pdf);
+    // Dated 1 November, handed over on the 28th; a quarter to book within 14 days, the rest 7 days before.
+    for (const part of [
+      'Valid until 15 November 2026.',
+      'Deposit, 25 %, due by 15 November 2026',
+      'Balance, due by 21 November 2026',
+      'Delivery and setting up in the price of the cake',
+    ])
+      expect(text).toContain(part);
+    const sum = quote.payments.reduce((all, payment) => all + payment.sum.value, 0);
+    expect(sum).toBe(quote.total.value);
+    expect(order('orange-birthday').quote.payments.map(({ kind, dueText }) => [kind, dueText])).toEqual([
+      ['whole', 'due at the hand-over'],
+    ]);
+    // Its drive has a line and a price of its own.
+    expect(order('square-and-round').quote.delivery).toBeNull();
+  });
+
+  it('cost what goes to a stall, where nobody is quoted to, on one page', async () => {
+    const one = order('fair-trays');
+    const draw: Draw = (style, metrics, paper) => costingPrint(one, style, metrics, paper, 'en-GB');
+    const costing = await made(draw, content.houseStyle, 'A4');
+    expect(costing.pdf.pages).toHaveLength(1);
+    expect(faultsOf(costing, content.houseStyle)).toEqual([]);
+    const text = said(costing.pdf);
+    for (const part of [
+      'Costing: ',
+      one.cost.cost.text,
+      one.cost.margin.text,
+      one.quote.total.text,
+      'a piece',
+    ])
+      expect(text).toContain(part);
+    expect(text).not.toMatch(/Quote|For STALL-12|Deposit|Valid until/);
+    const each = one.quote.perPiece?.each.value ?? 0;
+    const pieces = one.portions.value;
+    expect(each * pieces).toBeGreaterThanOrEqual(one.quote.total.value);
+    expect((each - 1) * pieces).toBeLessThan(one.quote.total.value);
   });
 
   it('a quote carries the code of the customer and never a cost', async () => {

@@ -41,6 +41,10 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
     things: 'Boards, boxes and supports',
     packOf: (count) => `pack of ${count}`,
     ofSizes: (name, sizes) => `${name}, ${sizes} across`,
+    ofSize: (name, size, others) =>
+      size === null
+        ? `${name}, ${others === '' ? 'of unknown width' : `${others} across: no size so wide has a price`}`
+        : `${name}, ${size} across${others === '' ? '' : `, the next size up for ${others}`}`,
     piecesUnit: (count) => count,
     eggsUnit: (count) => (count === '1' ? '1 egg' : `${count} eggs`),
     unpriced: (names) =>
@@ -97,6 +101,27 @@ export const enGbMoneyWords: Pick<OrderWords, 'shopping' | 'cost' | 'quote'> = {
       'Tell us of any allergy before you order. Everything is made in one kitchen, so traces of what else is used there cannot be ruled out.',
     vatNote: 'VAT is worked out line by line.',
     dated: (date) => `Prices of ${date}.`,
+    validUntil: (date) => `Valid until ${date}.`,
+    payment: { deposit: (share) => `Deposit, ${share}`, balance: 'Balance', whole: 'In full' },
+    due: {
+      by: (date) => `due by ${date}`,
+      accepted: 'due when the quote is accepted',
+      handOver: 'due at the hand-over',
+    },
+    delivery: {
+      collected: null,
+      delivered: 'Delivery',
+      'set up at the venue': 'Delivery and setting up',
+      'sold at a stall': null,
+    },
+    included: 'in the price of the cake',
+    costing: 'Costing',
+    costingLead: 'What it costs to make, and what it has to bring.',
+    costingPrivate: 'For the baker only: cost, margin and working time.',
+    made: 'What is made',
+    toBring: 'What it has to bring',
+    perPiece: (pieces, each) =>
+      `In ${pieces} pieces, ${each} a piece, up to the next coin. What is left unsold brings nothing: allow for it.`,
     taste: (recipe, finishes) => (finishes === '' ? recipe : `${recipe}; ${finishes}`),
   },
 };

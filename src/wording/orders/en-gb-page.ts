@@ -69,6 +69,7 @@ export const enGbPageWords: Pick<OrderWords, 'steps' | 'table' | 'page'> = {
       'oven-plan': 'Oven plan',
       'shopping-list': 'Shopping list',
       quote: 'Quote',
+      costing: 'Costing',
       full: 'Labels',
       'allergen-cards': 'Allergen cards',
       timetable: 'Timetable, data',

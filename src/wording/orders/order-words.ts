@@ -124,6 +124,8 @@ export interface OrderWords {
     /** 'pack of 25'; 'Cake card, 25.4 cm and 20.3 cm across' */
     packOf: (count: string) => string;
     ofSizes: (name: string, sizes: string) => string;
+    /** The size that is bought, null where none is wide enough, and the widths it serves if they are others. */
+    ofSize: (name: string, size: string | null, others: string) => string;
     eggsUnit: (count: string) => string;
     /** What is bought by the piece. */
     piecesUnit: (count: string) => string;
@@ -173,6 +175,19 @@ export interface OrderWords {
     vatNote: string;
     dated: (date: string) => string;
     taste: (recipe: string, finishes: string) => string;
+    validUntil: (date: string) => string;
+    payment: { deposit: (share: string) => string; balance: string; whole: string };
+    due: { by: (date: string) => string; accepted: string; handOver: string };
+    /** What the drive is called where it has no line of its own; null where nobody drives for a customer. */
+    delivery: Record<PlaceKind, string | null>;
+    included: string;
+    /** The paper of what nobody has ordered. */
+    costing: string;
+    costingLead: string;
+    costingPrivate: string;
+    made: string;
+    toBring: string;
+    perPiece: (pieces: string, each: string) => string;
   };
   week: {
     title: (week: string) => string;
