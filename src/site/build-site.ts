@@ -1,8 +1,10 @@
 /** Makes the whole site in a staging folder, quietly. */
 import { join } from 'node:path';
 import { Eleventy } from '@11ty/eleventy';
+import { pageBatches } from './page-batches.ts';
+import type { SiteData } from './site-data.ts';
 import type { SiteOutput } from './site-output.ts';
-import { pagesFolder, prepareSite, type SiteSource, wireSite } from './wire-site.ts';
+import { finishSite, pagesFolder, prepareSite, type SiteSource, wirePages } from './wire-site.ts';
 
 export interface SiteRequest extends SiteSource {
   /** The site is written here, in `site`. */
@@ -12,18 +14,24 @@ export interface SiteRequest extends SiteSource {
 
 /** Writes `site` in the staging folder and returns how many pages were made. Throws when a template is broken. */
 export async function buildSite({ stagingDir, output, ...source }: SiteRequest): Promise<{ pages: number }> {
-  const eleventy = new Eleventy(pagesFolder(), join(stagingDir, 'site'), {
+  const folder = join(stagingDir, 'site');
+  const prepared = await prepareSite(source, output);
+  let pages = 0;
+  for (const batch of pageBatches(prepared.fresh, source.content.kitchen.tins.length))
+    pages += await writePages(folder, batch);
+  await finishSite(folder, prepared, output);
+  return { pages };
+}
+
+/** One run of Eleventy; how many pages it wrote. */
+async function writePages(folder: string, data: SiteData): Promise<number> {
+  const eleventy = new Eleventy(pagesFolder(), folder, {
     configPath: false,
     quietMode: true,
-    config: (config) =>
-      wireSite(
-        config,
-        () => prepareSite(source, output),
-        () => output,
-      ),
+    config: (config) => wirePages(config, async () => data),
   });
   eleventy.disableLogger();
   const written = await eleventy.write();
   const [, pages] = Array.isArray(written) ? written : [];
-  return { pages: Array.isArray(pages) ? pages.length : 0 };
+  return Array.isArray(pages) ? pages.length : 0;
 }

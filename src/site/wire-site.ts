@@ -33,7 +33,7 @@ export interface SiteSource {
   pages?: { remembered: PageMemory };
 }
 
-interface PreparedSite {
+export interface PreparedSite {
   data: SiteData;
   /** With those pages alone that have to be made. */
   fresh: SiteData;
@@ -91,13 +91,8 @@ async function writeLists(folder: string, data: SiteData, output: SiteOutput): P
 /** Where Eleventy finds the pages: it wants its input relative to the working directory. */
 export const pagesFolder = (): string => relative('.', join(TEMPLATES, 'pages')) || '.';
 
-/** Hooks a site into a configuration; `load` runs before each build, so that a saved file shows at once. */
-export function wireSite(
-  config: EleventyConfig,
-  load: () => Promise<PreparedSite>,
-  outputIn: (folder: string) => SiteOutput = folderOutput,
-): void {
-  let prepared: Promise<PreparedSite> | undefined;
+/** Hooks the pages alone into a configuration. */
+export function wirePages(config: EleventyConfig, pages: () => Promise<SiteData>): void {
   config.setIncludesDirectory('../parts');
   config.setLayoutsDirectory('../layouts');
   config.setDataDirectory('../data');
@@ -105,17 +100,26 @@ export function wireSite(
   config.setUseGitIgnore(false);
   config.ignores.delete('**/node_modules/**');
   config.setNunjucksEnvironmentOptions({ throwOnUndefined: false, autoescape: true });
+  config.addGlobalData('site', pages);
+}
+
+/** Writes what stands beside the pages, once they are there. */
+export async function finishSite(folder: string, site: PreparedSite, output: SiteOutput): Promise<void> {
+  writeAssets(output, site.assets);
+  await writeLists(folder, site.data, output);
+}
+
+/** Hooks a site into a configuration; `load` runs before each build, so that a saved file shows at once. */
+export function wireSite(config: EleventyConfig, load: () => Promise<PreparedSite>): void {
+  let prepared: Promise<PreparedSite> | undefined;
+  wirePages(config, async () => (await (prepared ?? load())).fresh);
   config.addWatchTarget(join(TEMPLATES, 'style'));
   config.addWatchTarget(join(TEMPLATES, 'script'));
   config.on('eleventy.before', async () => {
     prepared = load();
     await prepared;
   });
-  config.addGlobalData('site', async () => (await (prepared ?? load())).fresh);
   config.on('eleventy.after', async ({ directories }) => {
-    const { data, assets } = await (prepared ?? load());
-    const output = outputIn(directories.output);
-    writeAssets(output, assets);
-    await writeLists(directories.output, data, output);
+    await finishSite(directories.output, await (prepared ?? load()), folderOutput(directories.output));
   });
 }

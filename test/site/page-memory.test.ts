@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readContent } from '../../src/read/content.ts';
+import { pageBatches } from '../../src/site/page-batches.ts';
 import { PAGE_LISTS, withoutSame } from '../../src/site/page-memory.ts';
 import { siteData } from '../../src/site/site-data.ts';
 import type { SiteOutput } from '../../src/site/site-output.ts';
@@ -38,13 +39,21 @@ function unsaidIn(value: unknown, path: string): string[] {
 }
 
 describe('pages', () => {
-  it('are told whole by their text, made afresh when anything they say has changed, and else taken along', async () => {
+  it('are told whole by their text, rendered once each however many at a time, and taken along while they say the same', async () => {
     const { content } = await readContent('test/kitchens/good/minimal');
     if (content === null) throw new Error('the kitchen cannot be read');
     const dataOf = (of: typeof content) =>
       siteData({ content: of, charts: chartViews(of), files: [], logoSvg: null });
     const data = dataOf(content);
     expect(unsaidIn(data, 'site')).toEqual([]);
+
+    const pathsIn = (site: typeof data): string[] =>
+      PAGE_LISTS.flatMap((list) => site[list].map(({ head }) => head.path));
+    const runs = [...pageBatches(data, 2, 200_000)];
+    expect(runs.length).toBeGreaterThan(5);
+    expect(Math.max(...runs.map((run) => pathsIn(run).length))).toBeLessThanOrEqual(4);
+    expect(runs.flatMap(pathsIn)).toEqual(pathsIn(data));
+    expect([...pageBatches(data, 2)].map(pathsIn)).toEqual([pathsIn(data)]);
 
     const carried: string[] = [];
     const output: SiteOutput = {
