@@ -53,8 +53,11 @@ export const PACKAGING_PER: readonly PackagingPer[] = [
 
 export interface PackagingCost {
   name: string;
+  /** Price of one as used: what an order is charged, whatever pack it came from. */
   eachMinor: Minor;
   per: PackagingPer;
+  /** Prices by width, narrowest first, of boards and boxes; what is wider than all of them costs `eachMinor`. */
+  sizes?: { acrossMm: number; eachMinor: Minor }[];
   /** How shops sell it, smallest first, sizes by count; left out: one by one, at `eachMinor`. */
   packs?: Pack[];
   /** How many there are; left out: none. */

@@ -1,11 +1,18 @@
 /** `currency` and `costs` in kitchen.yaml. What is left out costs nothing; nothing is charged unasked. */
-import { type CostSettings, NO_COSTS, PACKAGING_PER, type PackagingCost } from '../domain/costs.ts';
+import {
+  type CostSettings,
+  NO_COSTS,
+  PACKAGING_PER,
+  type PackagingCost,
+  type PackagingPer,
+} from '../domain/costs.ts';
 import { CURRENCIES, type Currency } from '../domain/money.ts';
 import type { Pack } from '../domain/pack.ts';
 import type { Result } from '../domain/result.ts';
 import { error, refuse } from './problems.ts';
 import { quote } from './quote.ts';
 import { readQuoteSettings } from './quote-settings.ts';
+import { parseLength } from './units/length.ts';
 import { parseMoney, parseRate } from './units/money.ts';
 import { parseShare } from './units/share.ts';
 import { complete, type YamlReader } from './yaml/yaml-reader.ts';
@@ -57,6 +64,38 @@ function readPacks(reader: YamlReader, at: YamlPath, currency: Currency): Pick<P
   return packs.length === 0 ? {} : { packs: packs.sort((a, b) => a.size - b.size) };
 }
 
+const SIZED: readonly PackagingPer[] = ['drum', 'card', 'cake box'];
+
+/** Prices by width, narrowest first; they go with boards and boxes, and not with packs or stock. */
+function readSizes(reader: YamlReader, at: YamlPath, currency: Currency): Pick<PackagingCost, 'sizes'> {
+  const sizes: NonNullable<PackagingCost['sizes']> = [];
+  const name = quote(reader.text(...at, 'name') ?? '');
+  for (let index = 0; index < reader.items(...at, 'sizes'); index += 1) {
+    const path = [...at, 'sizes', index] as const;
+    const whole = complete<(typeof sizes)[number]>({
+      acrossMm: reader.parsed((text) => parseLength(text), ...path, 'across')?.mm,
+      eachMinor: reader.parsed((text) => parseMoney(text, currency), ...path, 'each'),
+    });
+    if (whole === null) continue;
+    if (sizes.some(({ acrossMm }) => acrossMm === whole.acrossMm)) {
+      const message = `${name} has two prices for one size`;
+      reader.report(error('pack-repeated', message, 'Keep the one that is paid.'), ...path, 'across');
+    } else sizes.push(whole);
+  }
+  if (sizes.length === 0) return {};
+  const per = reader.word(PACKAGING_PER, ...at, 'per');
+  if (per !== undefined && !SIZED.includes(per)) {
+    const message = `${name} has sizes, but what is counted per ${quote(per)} has no width`;
+    reader.report(error('key-unknown', message, `Sizes go with ${SIZED.join(', ')}.`), ...at, 'sizes');
+  }
+  if (reader.items(...at, 'packs') > 0 || reader.number(...at, 'on_hand') !== undefined) {
+    const hint = 'Give each size the price of one, and leave packs and on_hand out.';
+    const message = `${name} has sizes, with packs or stock of no size beside them`;
+    reader.report(error('key-unknown', message, hint), ...at, 'sizes');
+  }
+  return { sizes: sizes.sort((a, b) => a.acrossMm - b.acrossMm) };
+}
+
 function readPackaging(reader: YamlReader, currency: Currency): PackagingCost[] {
   const found: PackagingCost[] = [];
   for (let index = 0; index < reader.items('costs', 'packaging'); index += 1) {
@@ -68,7 +107,9 @@ function readPackaging(reader: YamlReader, currency: Currency): PackagingCost[] 
     });
     const onHand = reader.number(...path, 'on_hand');
     const packs = readPacks(reader, path, currency);
-    if (whole !== null) found.push({ ...whole, ...packs, ...(onHand === undefined ? {} : { onHand }) });
+    const sizes = readSizes(reader, path, currency);
+    if (whole !== null)
+      found.push({ ...whole, ...packs, ...sizes, ...(onHand === undefined ? {} : { onHand }) });
   }
   return found;
 }

@@ -62,6 +62,7 @@ function workedOrder(order: Order, content: Content, own: OrderContent): WorkedO
       ),
       materials: dummyCosts(planned, content),
       pieces: pieces.counts,
+      widthsMm: pieces.widthsMm,
       ovenKwh: effort.ovenKwh,
       handsOnMin: effort.handsOnMin,
       extras: [...order.extras, ...dummyHires(planned, content)],

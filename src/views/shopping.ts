@@ -62,6 +62,19 @@ function packFigures(pack: BoughtPack, line: ShoppingLine, input: RowInput): Sho
   };
 }
 
+/** A board or box with the size that is taken, and for which widths where those are others. */
+export function sizedName(
+  name: string,
+  sizeMm: number | null,
+  forMm: readonly number[],
+  { shopping }: OrderWords,
+  and: string,
+): string {
+  const size = sizeMm === null ? null : boardFigure(sizeMm).text;
+  const others = [...new Set(forMm.map((mm) => boardFigure(mm).text))].filter((text) => text !== size);
+  return shopping.ofSize(name, size, listInWords(others, and));
+}
+
 /** Sizes as they are asked for in a shop: '2 × 14 in (35.6 cm)'. */
 function countedSizes(across: readonly number[], { words }: RowInput): string[] {
   const texts = across.map((mm) => boardFigure(mm).text.replaceAll(' ', '\u00a0'));
@@ -76,6 +89,7 @@ function nameOf({ material, packaging, name }: ShoppingLine, input: RowInput): s
   const { words, sizes, and } = input;
   if (material !== undefined) return words.beside.dummyBought(tinSize(material.tin, sizes));
   const across = packaging?.acrossMm ?? [];
+  if (packaging?.sizeMm !== undefined) return sizedName(name, packaging.sizeMm, across, words, and);
   if (across.length === 0) return name;
   return words.shopping.ofSizes(name, listInWords(countedSizes(across, input), and));
 }

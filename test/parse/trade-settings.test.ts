@@ -239,3 +239,22 @@ describe('packs of packaging, and how many there are', () => {
     expect([plain?.packs, plain?.onHand]).toEqual([undefined, undefined]);
   });
 });
+
+describe('prices of boards and boxes by width', () => {
+  it('are read narrowest first, and refused where there is no width, or packs and stock of no size', () => {
+    const sizes = 'sizes: [{ across: 12in, each: 2.60 }, { across: 20 cm, each: 1.40 }]';
+    const { extras, problems } = read(`${BOX}${sizes} }] }`);
+    expect(problems).toEqual([]);
+    expect(extras.costs.packaging[0]?.sizes).toEqual([
+      { acrossMm: 200, eachMinor: 140 },
+      { acrossMm: 304.8, eachMinor: 260 },
+    ]);
+    const codes = (more: string) => read(`${BOX}${sizes}${more} }] }`).problems.map(({ code }) => code);
+    expect(codes(', on_hand: 2')).toEqual(['key-unknown']);
+    expect(read(`${BOX.replace('cake box', 'drive')}${sizes} }] }`).problems).toMatchObject([
+      { code: 'key-unknown', hint: 'Sizes go with drum, card, cake box.' },
+    ]);
+    const twice = 'sizes: [{ across: 8in, each: 1.00 }, { across: 203.2 mm, each: 2.00 }]';
+    expect(read(`${BOX}${twice} }] }`).problems.map(({ code }) => code)).toEqual(['pack-repeated']);
+  });
+});

@@ -10,7 +10,9 @@ import type { CostSettings, PackagingPer } from '../../domain/costs.ts';
 import { type Minor, wholeMinor } from '../../domain/money.ts';
 import type { OrderExtra } from '../../domain/order.ts';
 import { quantiseRatio } from '../../domain/quantise.ts';
+import type { OrderPieces } from './order-pieces.ts';
 import { priceMinor } from './price.ts';
+import { type SizedPackaging, sizedPackaging } from './sized-packaging.ts';
 
 /** What the other computations know of an order. */
 export interface CostBasis {
@@ -20,6 +22,8 @@ export interface CostBasis {
   materials: readonly { name: string; eachMinor: Minor; count: number }[];
   /** How often each thing that packaging is counted by is there. */
   pieces: Readonly<Record<PackagingPer, number>>;
+  /** How wide boards and boxes are; left out: one price for every width. */
+  widthsMm?: OrderPieces['widthsMm'];
   ovenKwh: number;
   handsOnMin: number;
   extras: readonly OrderExtra[];
@@ -33,6 +37,8 @@ export interface CostLine {
   /** What one costs, in minor units and parts of one; null for ingredients. */
   eachMinor: number | null;
   minor: Minor;
+  /** Set where the price goes by width: the size that is taken, and for which widths. */
+  sized?: Pick<SizedPackaging, 'sizeMm' | 'forMm'>;
 }
 
 /** A line of the quote: what the customer pays. */
@@ -69,12 +75,15 @@ export interface OrderCost {
 const sum = (values: readonly Minor[]): Minor => values.reduce((all, one) => all + one, 0);
 
 /** Packaging that this order takes none of has no line. */
-function packagingLines({ packaging }: CostSettings, { pieces }: CostBasis): CostLine[] {
-  return packaging.flatMap(({ name, eachMinor, per }): CostLine[] => {
-    const amount = pieces[per];
-    return amount === 0 ? [] : [{ kind: 'packaging', name, amount, eachMinor, minor: amount * eachMinor }];
-  });
-}
+const packagingLines = ({ packaging }: CostSettings, { pieces: counts, widthsMm }: CostBasis): CostLine[] =>
+  packaging.flatMap((item) =>
+    sizedPackaging(item, { counts, ...(widthsMm === undefined ? {} : { widthsMm }) }).map(
+      ({ eachMinor, count, sizeMm, forMm }): CostLine => ({
+        ...{ kind: 'packaging', name: item.name, amount: count, eachMinor, minor: count * eachMinor },
+        ...(item.sizes === undefined ? {} : { sized: { sizeMm, forMm } }),
+      }),
+    ),
+  );
 
 const materialLines = ({ materials }: CostBasis): CostLine[] =>
   materials.map(({ name, eachMinor, count }) => ({

@@ -4,25 +4,30 @@
  */
 import type { PackagingCost } from '../../domain/costs.ts';
 import type { OrderPieces } from '../costs/order-pieces.ts';
+import { type SizedPackaging, sizedPackaging } from '../costs/sized-packaging.ts';
 import { cheapestPacks } from './cheapest-packs.ts';
 import type { ShoppingLine, ShoppingList } from './shopping-list.ts';
 
-const sizesOf = ({ per }: PackagingCost, { widthsMm }: OrderPieces): number[] =>
-  per === 'drum' || per === 'card' || per === 'cake box' ? widthsMm[per] : [];
+/** Lines of one thing, one for each size it is bought in; none for drives, which no shop sells. */
+function packagingLines(item: PackagingCost, pieces: OrderPieces): ShoppingLine[] {
+  if (item.per === 'drive') return [];
+  return sizedPackaging(item, pieces).map((one) => packagingLine(item, one));
+}
 
-/** One line; null where the orders take none of it, and for drives, which no shop sells. */
-function packagingLine(item: PackagingCost, pieces: OrderPieces): ShoppingLine | null {
-  const needed = pieces.counts[item.per];
-  if (needed === 0 || item.per === 'drive') return null;
-  const packs = item.packs ?? [{ size: 1, text: '1', priceMinor: item.eachMinor }];
+function packagingLine(
+  item: PackagingCost,
+  { count: needed, eachMinor, sizeMm, forMm }: SizedPackaging,
+): ShoppingLine {
+  const packs = item.packs ?? [{ size: 1, text: '1', priceMinor: eachMinor }];
   const onHand = item.onHand ?? 0;
   const missing = Math.max(0, needed - onHand);
   const mix = cheapestPacks(missing, packs);
   const taken = packs.map((pack, at) => ({ ...pack, count: mix?.counts[at] ?? 0 }));
   const bought = taken.reduce((all, { size, count }) => all + size * count, 0);
+  const id = sizeMm === null ? item.name : `${item.name} ${sizeMm}`;
   return {
-    ...{ ingredientId: item.name, name: item.name, unit: 'pieces', needed, onHand, missing },
-    packaging: { acrossMm: [...sizesOf(item, pieces)].sort((a, b) => b - a) },
+    ...{ ingredientId: id, name: item.name, unit: 'pieces', needed, onHand, missing },
+    packaging: { acrossMm: forMm, ...(item.sizes === undefined ? {} : { sizeMm }) },
     packs: taken.filter(({ count }) => count > 0).reverse(),
     boughtMinor: mix?.priceMinor ?? 0,
     left: onHand + bought - needed,
@@ -36,7 +41,7 @@ export function withPackaging(
   packaging: readonly PackagingCost[],
   pieces: OrderPieces,
 ): ShoppingList {
-  const lines = packaging.flatMap((item) => packagingLine(item, pieces) ?? []);
+  const lines = packaging.flatMap((item) => packagingLines(item, pieces));
   const boughtMinor = lines.reduce((all, one) => all + (one.boughtMinor ?? 0), list.boughtMinor);
   const uncounted = packaging.some(({ per }) => per === 'support') ? pieces.uncounted : [];
   return { ...list, lines: [...list.lines, ...lines], boughtMinor, uncounted };

@@ -31,7 +31,11 @@ export interface ShoppingLine {
   /** Set for what is no ingredient: a dummy tier, named by its form. */
   material?: Material;
   /** Set for boards, boxes and supports: how wide each is, mm, widest first, where that matters and is known. */
-  packaging?: { acrossMm: number[] };
+  packaging?: {
+    acrossMm: number[];
+    /** Where prices go by width: the size that is bought; null for one wider than all of them. */
+    sizeMm?: number | null;
+  };
   needed: number;
   onHand: number;
   /** Missing: 0 when the shelf has enough. */

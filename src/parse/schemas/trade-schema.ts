@@ -26,7 +26,23 @@ const costs = keys({
     .array(
       keys({
         name: line('What it is', 'Cake box and board'),
-        each: money('What one costs', '4.60'),
+        each: money(
+          'Price of one as used: what an order is charged, whatever packs it is bought in; with sizes, of one wider than all of them',
+          '4.60',
+        ),
+        sizes: z
+          .array(
+            keys({
+              across: length('How wide it is', '12in'),
+              each: money('What one of it costs', '2.60'),
+            }),
+          )
+          .min(1)
+          .optional()
+          .meta({
+            description:
+              'Prices of boards and boxes by width: each cake takes the next size up; without packs and on_hand',
+          }),
         per: z.enum(PACKAGING_PER).meta({
           description:
             'What it is counted by: once an order, for every cake, box or piece, or as the stack and its boards are counted',
@@ -40,7 +56,10 @@ const costs = keys({
           )
           .min(1)
           .optional()
-          .meta({ description: 'Sizes it is bought in; left out: one by one' }),
+          .meta({
+            description:
+              'What shops sell it in: shopping takes the packs that cost least together, an order is still charged by each; left out: one by one',
+          }),
         on_hand: z
           .int()
           .min(0)

@@ -19,8 +19,16 @@ const piecesOf = (id: string): OrderPieces => orderPieces(orderNamed(orders, id)
 
 /** What packaging costs an order, and what the shop takes for it. */
 function sums(pieces: OrderPieces): { costMinor: number; boughtMinor: number; buys: string[] } {
-  const { counts } = pieces;
-  const basis = { ingredients: [], materials: [], pieces: counts, ovenKwh: 0, handsOnMin: 0, extras: [] };
+  const { counts, widthsMm } = pieces;
+  const basis = {
+    ingredients: [],
+    materials: [],
+    pieces: counts,
+    widthsMm,
+    ovenKwh: 0,
+    handsOnMin: 0,
+    extras: [],
+  };
   const cost = orderCost('Cake', basis, content.costs);
   const list = withPackaging(shoppingList([], [], []), content.costs.packaging, pieces);
   return {
@@ -34,16 +42,16 @@ function sums(pieces: OrderPieces): { costMinor: number; boughtMinor: number; bu
 }
 
 describe('boards, boxes and supports', () => {
-  it('three tiers carried apart: 2.60 + 2 × 0.65 + 3 × 2.00 + 8 × 0.25 + 1.20 + 3 × 0.30 + 3 × 0.05 = 14.15', () => {
+  it('three tiers carried apart: 3.20 + 2 × 0.65 + 3 × 2.00 + 8 × 0.25 + 1.20 + 3 × 0.30 + 3 × 0.05 = 14.75', () => {
     const pieces = piecesOf('three-tiers-for-sixty');
     // Four supports under the eight-inch tier and four under the six-inch; 893 + 734 + 574 mm of ribbon are 2.2 m.
     expect(pieces.counts).toMatchObject({ drum: 1, card: 2, 'cake box': 3, support: 8, 'centre dowel': 1 });
     expect(pieces.counts).toMatchObject({ 'metre of ribbon': 3, 'lined tin': 3, drive: 1 });
     expect([pieces.widthsMm.drum.length, pieces.widthsMm.card.length]).toEqual([1, 2]);
-    // 2.60 + 1.30 + 6.00 + 3.00 + 1.20 + 1.50: four supports are there, and paper for all tins.
+    // A drum of 14 in is 3.20; + 1.30 + 6.00 + 3.00 + 1.20 + 1.50: four supports are there, and paper for all tins.
     expect(sums(pieces)).toEqual({
-      costMinor: 1415,
-      boughtMinor: 1560,
+      costMinor: 1475,
+      boughtMinor: 1620,
       buys: [
         'Cake drum 1-0: 1x1',
         'Cake card 2-0: 2x1',
@@ -82,8 +90,66 @@ describe('boards, boxes and supports', () => {
     const both = summedPieces([piecesOf('three-tiers-for-sixty'), piecesOf('three-tiers-for-sixty')]);
     const list = withPackaging(shoppingList([], [], []), content.costs.packaging, both);
     const names = shoppingView('week', 'Week', list, content).rows.map(({ ingredient }) => ingredient.name);
-    // Ten inches with 8 + 4 mm of coats on each side are 278 mm; with a margin of 75 mm, 14 in.
-    expect(names[0]).toBe('Cake drum, 2\u00a0×\u00a014\u00a0in\u00a0(35.6\u00a0cm) across');
+    // 10, 8 and 6 in with coats of 12 mm on each side and 75 mm to spare, up to whole inches: 14, 12 and 10 in.
+    expect(names.find((name) => name.startsWith('Cake box'))?.replaceAll('\u00a0', ' ')).toBe(
+      'Cake box, 2 × 14 in (35.6 cm), 2 × 12 in (30.5 cm) and 2 × 10 in (25.4 cm) across',
+    );
+    expect(names).toContain('Cake drum, 14 in (35.6 cm) across');
+  });
+
+  it('boards by width: each takes the next size up, said, and what is wider than all costs the line’s own price', () => {
+    const inch = (inches: number) => inches * 25.4;
+    const sizes = [
+      { acrossMm: inch(10), eachMinor: 210 },
+      { acrossMm: inch(12), eachMinor: 260 },
+    ];
+    const packaging = [{ name: 'Drum', eachMinor: 480, per: 'drum', sizes } as const].map((one) => ({
+      ...one,
+      sizes: [...one.sizes],
+    }));
+    const plain = piecesOf('three-tiers-for-sixty');
+    const pieces: OrderPieces = {
+      ...plain,
+      counts: { ...plain.counts, drum: 4 },
+      widthsMm: { ...plain.widthsMm, drum: [inch(9), inch(12), inch(10), inch(14)] },
+    };
+    // 9 and 10 in take a size of 10 in: 2 × 2.10; 12 in: 2.60; 14 in is wider than all: 4.80. Together 11.60.
+    const basis = { ingredients: [], materials: [], pieces: pieces.counts, widthsMm: pieces.widthsMm };
+    const cost = orderCost(
+      'Cake',
+      { ...basis, ovenKwh: 0, handsOnMin: 0, extras: [] },
+      { ...content.costs, packaging },
+    );
+    const list = withPackaging(shoppingList([], [], []), packaging, pieces);
+    expect([cost.costMinor, list.boughtMinor]).toEqual([1160, 1160]);
+    const { rows } = shoppingView('week', 'Week', list, content);
+    expect(rows.map(({ ingredient, cost: paid }) => `${ingredient.name}: ${paid?.text}`)).toEqual([
+      'Drum, 14 in (35.6 cm) across: no size so wide has a price: £4.80',
+      'Drum, 12 in (30.5 cm) across: £2.60',
+      'Drum, 10 in (25.4 cm) across, the next size up for 9 in (22.9 cm): £4.20',
+    ]);
+  });
+
+  it('each is the price as used, packs the price as bought: 8 supports are charged 8 × 0.25, and 4 missing ones bought as one of 5 for 1.10', () => {
+    const support = { name: 'Support', eachMinor: 25, per: 'support', onHand: 4 } as const;
+    const packs = [
+      { size: 2, text: '2', priceMinor: 60 },
+      { size: 5, text: '5', priceMinor: 110 },
+      { size: 12, text: '12', priceMinor: 300 },
+    ];
+    const packaging = [{ ...support, packs }];
+    const pieces = piecesOf('three-tiers-for-sixty');
+    const basis = {
+      ingredients: [],
+      materials: [],
+      pieces: pieces.counts,
+      ovenKwh: 0,
+      handsOnMin: 0,
+      extras: [],
+    };
+    expect(orderCost('Cake', basis, { ...content.costs, packaging }).costMinor).toBe(200);
+    // Two packs of 2 would be 1.20.
+    expect(withPackaging(shoppingList([], [], []), packaging, pieces).boughtMinor).toBe(110);
   });
 
   it('a drive is costed and never shopped for', () => {
