@@ -33,7 +33,7 @@ export interface SiteSource {
   pages?: { remembered: PageMemory };
 }
 
-export interface PreparedSite {
+interface PreparedSite {
   data: SiteData;
   /** With those pages alone that have to be made. */
   fresh: SiteData;
