@@ -94,6 +94,23 @@ export function planEggs(formula: Formula, scale: number, setting: EggRuling): E
   return { rule, whole, deviation, factor, ...decided, parts };
 }
 
+/** `planEggs(…)?.factor ?? 1` for many scales of one formula, without a plan each. */
+export function eggFactor(formula: Formula, setting: EggRuling): (scale: number) => number {
+  const parts = formula.flatMap(({ eggPart, grams }) =>
+    eggPart === undefined || grams <= 0 ? [] : [{ grams, each: unitG(setting, eggPart) }],
+  );
+  return (scale) => {
+    let exact = 0;
+    for (const { grams, each } of parts) {
+      const own = (grams * scale) / each;
+      if (own > exact) exact = own;
+    }
+    if (exact === 0) return 1;
+    const { rule, whole } = wholeEggs(exact, setting);
+    return rule === 'step-up' ? whole / exact : 1;
+  };
+}
+
 function wholePart(part: CountedEgg, decides: boolean, rule: EggRule, n: number, factor: number): CountedEgg {
   if (rule === 'weigh') return { ...part, whole: Math.ceil(part.exact), grams: part.exact * part.unitG };
   const whole = decides ? n : followingWhole(part.exact * factor);

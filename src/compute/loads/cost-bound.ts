@@ -3,8 +3,8 @@
  * and cost), kept per gram as the cheapest, and put together by dynamic programming: F(1, R) is the cheapest
  * load of R grams, F(j, R) the cheapest of b grams + F(j − 1, R − b). Which tins are used twice is ignored and
  * parts of a gram go either way, so F is never above the truth: a bound that the search can cut by. It
- * matters where the even load falls between two whole numbers of eggs. F(j, R) is worked out only for what can be
- * left for j loads when no load is above the limit: a band that is narrow where bowls are nearly full.
+ * matters where the even load falls between two whole numbers of eggs. Loads that cannot be part of anything
+ * cheaper than what is known are left out, and F(j, R) is worked out only for what the others can leave for j loads.
  */
 import type { LoadItems } from './items.ts';
 import type { LoadCost } from './search.ts';
@@ -16,27 +16,33 @@ const MG_PER_SLOT = 4000;
 const MOST_STEPS = 1_200_000;
 const MOST_WORK = 20_000_000;
 
-/** The bound for up to `loadCount` loads; null when listing it would take too long. */
+/**
+ * The bound for up to `loadCount` loads that together cost less than `known`: a load whose own cost with the
+ * cheapest others comes to that is left out, so null is also for what cannot be better. Null when listing would
+ * take too long.
+ */
 export function costBound(
   items: LoadItems,
   loadCount: number,
   costOf: (mg: number) => LoadCost,
+  known: LoadCost,
 ): LeastCost | null {
   const single = cheapestLoads(items, loadCount, costOf);
   if (single === null) return null;
-  const slots = Math.floor(items.totalMg / MG_PER_SLOT) + 1;
   const used = single.flatMap((cost, slot) => (cost ? [{ slot, cost }] : []));
+  const slots = Math.floor(items.totalMg / MG_PER_SLOT) + 1;
   if (used.length * slots * loadCount > MOST_WORK) return null;
-  const scale = 1 + loadCount * used.reduce((most, { cost }) => Math.max(most, cost.unevenness), 0);
-  const priced = used.map(({ slot, cost }) => ({ slot, price: cost.surplusMg * scale + cost.unevenness }));
-  if (!priced.every(({ price }) => Number.isSafeInteger(price * loadCount))) return null;
-  const tables = [pricesOfOne(priced, slots)];
-  for (let loads = 2; loads <= loadCount; loads += 1) {
-    const band = leftFor(loads, loadCount, items, slots);
-    tables.push(pricesOfMore(tables[loads - 2] ?? new Float64Array(slots), priced, band));
-  }
+  const mostUneven = loadCount * used.reduce((most, { cost }) => Math.max(most, cost.unevenness), 0);
+  const scale = 1 + Math.max(known.unevenness, mostUneven);
+  const priceOf = (cost: LoadCost): number => cost.surplusMg * scale + cost.unevenness;
+  const all = used.map(({ slot, cost }) => ({ slot, price: priceOf(cost) }));
+  if (!all.every(({ price }) => Number.isSafeInteger(price * loadCount))) return null;
+  const one = pricesOfOne(worthwhile(all, loadCount, priceOf(known)), slots);
+  const tables = [one];
+  for (let loads = 2; loads <= loadCount; loads += 1)
+    tables.push(pricesOfMore(tables[loads - 2] ?? one, one, loadCount - loads));
   return (mg, loads) => {
-    const price = tables[loads - 1]?.[Math.floor(mg / MG_PER_SLOT)];
+    const price = tables[loads - 1]?.prices[Math.floor(mg / MG_PER_SLOT)];
     return price === undefined || price === Infinity
       ? null
       : { surplusMg: Math.floor(price / scale), unevenness: price % scale };
@@ -48,36 +54,44 @@ interface PricedSlot {
   price: number;
 }
 
-function pricesOfOne(priced: PricedSlot[], slots: number): Float64Array {
-  const table = new Float64Array(slots).fill(Infinity);
-  for (const { slot, price } of priced) table[slot] = price;
-  return table;
+/** Slots that, beside the cheapest others, cost less than what is known. */
+function worthwhile(priced: PricedSlot[], loadCount: number, known: number): PricedSlot[] {
+  const cheapest = priced.reduce((least, { price }) => Math.min(least, price), Infinity);
+  return priced.filter(({ price }) => price + (loadCount - 1) * cheapest < known);
 }
 
-interface Band {
+/** Prices of so many loads by the slots they hold together; none outside `from` to `to`. */
+interface Table {
+  prices: Float64Array;
   from: number;
   to: number;
 }
 
-/** What can be left for so many of all the loads, in slots, with a slot to spare for each part of a gram. */
-function leftFor(loads: number, loadCount: number, { totalMg, limitMg }: LoadItems, slots: number): Band {
-  const filled = loadCount - loads;
-  const least = Math.floor((totalMg - filled * limitMg) / MG_PER_SLOT) - filled - 1;
-  const most = Math.floor((loads * limitMg) / MG_PER_SLOT) + loads + 1;
-  return { from: Math.max(0, least), to: Math.min(slots - 1, most) };
+function pricesOfOne(priced: PricedSlot[], slots: number): Table {
+  const prices = new Float64Array(slots).fill(Infinity);
+  for (const { slot, price } of priced) prices[slot] = price;
+  return { prices, from: priced[0]?.slot ?? 0, to: priced.at(-1)?.slot ?? -1 };
 }
 
-/** One load more: its part of a gram and the others' may add up to a whole one. */
-function pricesOfMore(fewer: Float64Array, priced: PricedSlot[], { from, to }: Band): Float64Array {
-  const table = new Float64Array(fewer.length).fill(Infinity);
-  const either = fewer.map((price, slot) => Math.min(price, fewer[slot - 1] ?? Infinity));
-  for (const { slot, price } of priced) {
-    for (let sum = Math.max(slot, from); sum <= to; sum++) {
-      const whole = (either[sum - slot] ?? Infinity) + price;
-      if (whole < (table[sum] ?? Infinity)) table[sum] = whole;
+/**
+ * One load more: its part of a gram and the others' may add up to a whole one. What the `after` loads still to
+ * come could not bring to the whole is left out.
+ */
+function pricesOfMore(fewer: Table, one: Table, after: number): Table {
+  const slots = one.prices.length;
+  const prices = new Float64Array(slots).fill(Infinity);
+  const from = Math.max(fewer.from + one.from, slots - 1 - after * (one.to + 1));
+  const to = Math.min(fewer.to + one.to + 1, slots - 1);
+  for (let rest = fewer.from; rest <= fewer.to + 1; rest++) {
+    const before = Math.min(fewer.prices[rest] ?? Infinity, fewer.prices[rest - 1] ?? Infinity);
+    if (before === Infinity) continue;
+    const last = Math.min(one.to, to - rest);
+    for (let slot = Math.max(one.from, from - rest); slot <= last; slot++) {
+      const price = before + (one.prices[slot] ?? Infinity);
+      if (price < (prices[rest + slot] ?? Infinity)) prices[rest + slot] = price;
     }
   }
-  return table;
+  return { prices, from, to };
 }
 
 /** The cheapest load for every whole gram that some set of tins makes; null when there are too many sets. */

@@ -59,9 +59,9 @@ export function improveLoads(items: LoadItems, start: GroupCounts[], wishes: Wis
   const brief = searchLoads(task);
   const best = brief.packing ? { packing: brief.packing, cost: brief.cost } : quick;
   if (brief.complete) return settled(best, brief.steps);
-  const bound = costBound(items, loadCount, costOf) ?? leastCost;
-  const floor = bound(items.totalMg, loadCount) ?? NOTHING;
-  if (!isBetter(floor, best.cost)) return settled(best, brief.steps);
+  const bound = costBound(items, loadCount, costOf, best.cost) ?? leastCost;
+  const floor = bound(items.totalMg, loadCount);
+  if (floor === null || !isBetter(floor, best.cost)) return settled(best, brief.steps);
   const wide = { ...task, leastCost: bound, floor, stepCap: wishes.stepCap };
   return fromTheFloorUp(wide, best, brief.steps, mostUneven(items, loadCount, ruler.unevenness));
 }

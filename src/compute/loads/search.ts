@@ -50,66 +50,70 @@ export function searchLoads(task: SearchTask): SearchResult {
   const left = groups.map((group) => group.pieces.length);
   const places = placeValues(left);
   const loads = Array.from({ length: loadCount }, () => groups.map(() => 0));
+  /** For each load what is left from a group on, mg, as it was when the load was opened. */
+  const rests = loads.map(() => new Float64Array(groups.length + 1));
   const seen = new Map<number, LoadCost>();
   let best = task.beat;
   let packing: GroupCounts[] | null = null;
   let steps = 0;
-  let stopped = false;
+  /** By the cap, or because nothing can be better. */
+  let over = false;
 
   /** Opens the next load; `loadsLeft` counts it. */
   function open(loadsLeft: number, leftMg: number, code: number, soFar: LoadCost): void {
     if (loadsLeft === 1) {
-      const last = left.slice();
-      if (leftMg <= limitMg) settle(last, add(soFar, costOf(leftMg)));
+      if (leftMg <= limitMg) settle(add(soFar, costOf(leftMg)));
       return;
     }
     if (knownNoDearer(code * loadCount + loadsLeft, soFar)) return;
-    const window = windowFor(loadsLeft, leftMg, soFar);
     const first = left.findIndex((count) => count > 0);
     if (first < 0) return;
+    const { from, to } = windowFor(loadsLeft, leftMg, soFar);
     const load = loads[loadCount - loadsLeft] ?? [];
-    take(load, first, 1);
-    fill(load, first, masses[first] ?? 0, {
-      loadsLeft,
-      leftMg,
-      code: code - (places[first] ?? 0),
-      soFar,
-      ...window,
-    });
-    take(load, first, -1);
+    const restMg = rests[loadCount - loadsLeft] ?? new Float64Array();
+    load[first] = 1;
+    left[first] = (left[first] ?? 0) - 1;
+    sumFromEnd(restMg);
+    const at = { load, restMg, loadsLeft, leftMg, soFar, from, to };
+    fill(first, masses[first] ?? 0, code - (places[first] ?? 0), at);
+    load[first] = 0;
+    left[first] = (left[first] ?? 0) + 1;
   }
 
   /** Tries every number of pieces of this group on top of what is in the load, most first. */
-  function fill(load: number[], group: number, mg: number, at: Branch): void {
-    if (++steps > stepCap) stopped = true;
-    if (stopped || isPerfect()) return;
-    if (mg > at.to) return;
+  function fill(group: number, mg: number, code: number, at: Branch): void {
+    if (++steps > stepCap) over = true;
+    if (over || mg > at.to) return;
     if (group >= masses.length) {
-      if (mg >= at.from) close(mg, at);
+      if (mg >= at.from) close(mg, code, at);
       return;
     }
-    if (mg + restMg(group) < at.from) return;
+    if (mg + (at.restMg[group] ?? 0) < at.from) return;
     const mass = masses[group] ?? 0;
-    const most = Math.min(left[group] ?? 0, Math.floor((at.to - mg) / mass));
     const place = places[group] ?? 0;
-    for (let n = most; n >= 0; n--) {
-      take(load, group, n);
-      fill(load, group + 1, mg + n * mass, { ...at, code: at.code - n * place });
-      take(load, group, -n);
+    const here = left[group] ?? 0;
+    const inLoad = at.load[group] ?? 0;
+    for (let n = Math.min(here, Math.floor((at.to - mg) / mass)); n >= 0; n--) {
+      at.load[group] = inLoad + n;
+      left[group] = here - n;
+      fill(group + 1, mg + n * mass, code - n * place, at);
     }
+    at.load[group] = inLoad;
+    left[group] = here;
   }
 
-  function close(mg: number, at: Branch): void {
+  function close(mg: number, code: number, at: Branch): void {
     const soFar = add(at.soFar, costOf(mg));
     const leftMg = at.leftMg - mg;
     const rest = task.leastCost(leftMg, at.loadsLeft - 1);
-    if (rest && isBetter(add(soFar, rest), best)) open(at.loadsLeft - 1, leftMg, at.code, soFar);
+    if (rest && isBetter(add(soFar, rest), best)) open(at.loadsLeft - 1, leftMg, code, soFar);
   }
 
-  function settle(last: number[], cost: LoadCost): void {
+  function settle(cost: LoadCost): void {
     if (!isBetter(cost, best)) return;
     best = cost;
-    packing = [...loads.slice(0, loadCount - 1).map((load) => load.slice()), last];
+    packing = [...loads.slice(0, loadCount - 1).map((load) => load.slice()), left.slice()];
+    if (!isBetter(task.floor, best)) over = true;
   }
 
   function windowFor(loadsLeft: number, leftMg: number, soFar: LoadCost): { from: number; to: number } {
@@ -126,30 +130,25 @@ export function searchLoads(task: SearchTask): SearchResult {
     return false;
   }
 
-  function take(load: number[], group: number, n: number): void {
-    load[group] = (load[group] ?? 0) + n;
-    left[group] = (left[group] ?? 0) - n;
-  }
-
-  function restMg(from: number): number {
+  function sumFromEnd(restMg: Float64Array): void {
     let sum = 0;
-    for (let group = from; group < masses.length; group++) sum += (left[group] ?? 0) * (masses[group] ?? 0);
-    return sum;
+    for (let group = masses.length - 1; group >= 0; group--) {
+      sum += (left[group] ?? 0) * (masses[group] ?? 0);
+      restMg[group] = sum;
+    }
   }
-
-  const isPerfect = (): boolean => packing !== null && !isBetter(task.floor, best);
 
   const whole = left.reduce((sum, count, group) => sum + count * (places[group] ?? 0), 0);
   open(loadCount, items.totalMg, whole, { surplusMg: 0, unevenness: 0 });
-  return { packing, cost: best, steps, complete: !stopped };
+  return { packing, cost: best, steps, complete: steps <= stepCap };
 }
 
-/** Where the search stands inside one load. */
+/** The load that is being filled: the same for all its fillings. */
 interface Branch {
+  load: number[];
+  restMg: Float64Array;
   loadsLeft: number;
   leftMg: number;
-  /** What is left, as one number. */
-  code: number;
   soFar: LoadCost;
   from: number;
   to: number;

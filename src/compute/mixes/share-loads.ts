@@ -3,7 +3,7 @@ import type { Problem, Warning } from '../../domain/problem.ts';
 import { quantiseG } from '../../domain/quantise.ts';
 import type { Formula } from '../../domain/recipe.ts';
 import { type Result, succeed } from '../../domain/result.ts';
-import { planEggs } from '../eggs/whole-eggs.ts';
+import { eggFactor } from '../eggs/whole-eggs.ts';
 import { bowlLimitG, partitionLoads } from '../loads/index.ts';
 import type { LoadTin, MixKitchen, MixTin } from './mix.types.ts';
 import { formulaG, sumG } from './mix-load.ts';
@@ -19,10 +19,8 @@ export interface SharedLoads {
 /** Batter beyond what is asked once a load's eggs are whole, g. */
 function eggSurplusG(formula: Formula, kitchen: MixKitchen): (loadG: number) => number {
   const totalG = formulaG(formula);
-  return (loadG) => {
-    const eggs = planEggs(formula, loadG / totalG, kitchen.egg);
-    return eggs === null ? 0 : quantiseG(loadG * (eggs.factor - 1));
-  };
+  const factorOf = eggFactor(formula, kitchen.egg);
+  return (loadG) => quantiseG(loadG * (factorOf(loadG / totalG) - 1));
 }
 
 function underMinimum(askedG: number, minimumG: number): Warning[] {
