@@ -35,8 +35,8 @@ export interface PlanAnswer {
   worked: Pick<Planned, 'input' | 'mix'>;
   /** What its ingredients cost; null while nothing has a price. */
   cost: PlanCost | null;
-  /** The same answer as `mix --json` gives. */
-  json: MixJson;
+  /** The same answer as `mix --json` gives, for whoever asks. */
+  json: () => MixJson;
 }
 
 const withStepOf = (content: PlannerContent, state: PlanState): PlannerContent => ({
@@ -67,12 +67,13 @@ export function planAnswer(state: PlanState, published: PlannerContent): Result<
     view: answerIn(view, content.kitchen, state.mass),
     worked: { input, mix },
     cost: withUnits(planCost(planned.value, content, content.currency), content.kitchen, state.mass),
-    json: mixJson(mix, {
-      finishedHeightMm: heightMm ?? recipe.finishedHeightMm,
-      egg,
-      bakes: bakesOf(recipe, published),
-      locale: content.kitchen.locale,
-    }),
+    json: () =>
+      mixJson(mix, {
+        finishedHeightMm: heightMm ?? recipe.finishedHeightMm,
+        egg,
+        bakes: bakesOf(recipe, published),
+        locale: content.kitchen.locale,
+      }),
   });
 }
 

@@ -19,7 +19,7 @@ const published = window.tinwrightContent;
 if (place !== null && published !== undefined) {
   window.tinwrightPlan = (address) => {
     const answer = planAnswer(planFrom(address, usualMass(published.kitchen)), published);
-    return answer?.ok ? answer.value.json : answer;
+    return answer?.ok ? answer.value.json() : answer;
   };
   place.replaceChildren();
   render(<PlannerApp published={published} />, place);

@@ -1,5 +1,6 @@
 /** The shelf: every tin with its picture; a tap puts all that is owned of it on the plan, then one more or fewer. */
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
+import { tinBoundsMm } from '../../compute/shapes/index.ts';
 import type { Tin } from '../../domain/tin.ts';
 import { pictureOfTin } from '../../views/picture-of-tin.ts';
 import { wordsFor } from '../../wording/locales/index.ts';
@@ -15,7 +16,17 @@ interface TinTileProps extends PartProps {
 
 function TinTile({ tin, frameMm, state, change, content, words }: TinTileProps) {
   const own = wordsFor(content.kitchen.locale);
-  const picture = pictureOfTin(tin, own);
+  // The same as long as the tin is: a change of the plan leaves every drawing as it stands.
+  const face = useMemo(
+    () => (
+      <>
+        <TinPlan picture={pictureOfTin(tin, own)} frameMm={frameMm} />
+        <span class="tin-name">{tin.name}</span>
+        <span class="tin-size">{tinSize(tin, own)}</span>
+      </>
+    ),
+    [tin, own, frameMm],
+  );
   const count = countOf(state, tin.id);
   const first = Math.max(1, tin.owned);
   const to = (next: number) => change(withTin(state, tin.id, next));
@@ -28,9 +39,7 @@ function TinTile({ tin, frameMm, state, change, content, words }: TinTileProps) 
         title={count > 0 ? words.tins.remove(tin.name) : words.tins.add(first, tin.name)}
         onClick={() => to(count > 0 ? 0 : first)}
       >
-        <TinPlan picture={picture} frameMm={frameMm} />
-        <span class="tin-name">{tin.name}</span>
-        <span class="tin-size">{tinSize(tin, own)}</span>
+        {face}
       </button>
       {count > 0 && (
         <span class="steps-of">
@@ -76,12 +85,10 @@ export function TinShelf(props: PartProps) {
     change({ ...state, tins: [] });
   };
   const bringBack = (): void => change({ ...state, tins: cleared });
-  const own = wordsFor(content.kitchen.locale);
   const shown = content.kitchen.tins
     .filter((tin) => tin.owned > 0 || countOf(state, tin.id) > 0)
     .map((tin): Shown => {
-      const { plan, widthMm } = pictureOfTin(tin, own);
-      return { tin, widthMm: plan === null ? null : widthMm };
+      return { tin, widthMm: tinBoundsMm(tin)?.widthMm ?? null };
     })
     .sort(byWidth);
   const frameMm = Math.max(100, ...shown.map(({ widthMm }) => widthMm ?? 0));
