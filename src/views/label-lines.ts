@@ -27,6 +27,13 @@ function netText({ finishedG, rules }: Label): string {
   return pounds === 0 ? `${rest}\u00a0oz (${grams})` : `${pounds}\u00a0lb ${rest}\u00a0oz (${grams})`;
 }
 
+/** Figures per portion go with how many there are: Regulation (EU) No 1169/2011 Article 33, 21 CFR 101.9(b) (from memory). */
+function netLine(label: Label, words: LabelWords): LabelLine {
+  const net = words.net(netText(label));
+  if (label.portions === null || label.nutrition === null) return wordsLine('net', net);
+  return wordsLine('net', `${net}. ${words.portions(label.portions)}`);
+}
+
 function dateLine({ durability }: Label, words: LabelWords): LabelLine {
   const lead = durability.kind === 'use by' ? words.use : words.best;
   if (durability.date !== null) return wordsLine('date', words.date(durability.date), lead);
@@ -120,7 +127,7 @@ export function labelLines(parts: LabelParts): LabelLine[] {
     ...mayContainLines(parts),
     ...crossContactLines(parts),
     ...noticeLines(parts),
-    wordsLine('net', words.net(netText(label))),
+    netLine(label, words),
     dateLine(label, words),
     ...keptLines(parts),
     wordsLine('storage', input.settings.storage ?? words.storage[label.storage]),

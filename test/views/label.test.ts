@@ -7,6 +7,7 @@ import type { LabelView } from '../../src/views/label.types.ts';
 import { labelMatrix } from '../../src/views/label-matrix.ts';
 import { orderLabels } from '../../src/views/label-orders.ts';
 import { sampleLabels } from '../../src/views/label-samples.ts';
+import { labelWordsFor } from '../../src/wording/label/index.ts';
 import { demoContent } from '../samples/demo.ts';
 import { labelInput } from '../samples/label-input.ts';
 
@@ -165,6 +166,20 @@ describe('a label', () => {
     expect(textOf(view, 'see')).toBe('');
     // 1,450 g are 51.147 oz: 3 lb and 3.147 oz, told down to a tenth.
     expect(textOf(view, 'net')).toBe('Net Wt 3\u00a0lb 3.1\u00a0oz (1,450\u00a0g)');
+  });
+
+  it('says how many portions there are where figures are told for one', () => {
+    const told = samples.flatMap(({ view }) => (view?.nutrition?.perPortionHead ? [view] : []));
+    expect(told.length).toBeGreaterThan(10);
+    for (const view of told) {
+      const portions = Number(/^Net weight: .*\u00a0g\. (\d+) portions\.$/.exec(textOf(view, 'net'))?.[1]);
+      const grams = Number(/\((\d+) g\)/.exec(view.nutrition?.perPortionHead ?? '')?.[1]);
+      // A portion is told in whole grams.
+      expect(Math.abs(portions * grams - view.finished.value)).toBeLessThanOrEqual(portions / 2 + 0.01);
+    }
+    // Without figures per portion nobody counts them.
+    expect(textOf(made({ portions: 12 }), 'net')).toBe('Net weight: 1,450\u00a0g');
+    expect(labelWordsFor('en-US').portions(12)).toBe('12 servings per container.');
   });
 
   it('has a short card that names the allergens and never a list', () => {

@@ -38,6 +38,7 @@ export const enGbLabel: LabelWords = {
   percentages: (list) => `${capitalised(list)}.`,
   percentage: (name, percent) => `${name} ${percent}`,
   over100: (name, grams) => `prepared with ${grams} g ${name} per 100 g`,
+  portions: (count) => (count === 1 ? 'One portion.' : `${count} portions.`),
   net: (amount) => `Net weight: ${amount}`,
   best: 'Best before:',
   use: 'Use by:',

@@ -22,6 +22,7 @@ export const enUsLabel: LabelWords = {
   },
   tooSmall: withUsUnits(gb.tooSmall),
   sheet: withUsUnits(gb.sheet),
+  portions: (count) => (count === 1 ? '1 serving per container.' : `${count} servings per container.`),
   net: (amount) => `Net Wt ${amount}`,
   storage: {
     ...gb.storage,

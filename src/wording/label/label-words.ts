@@ -38,6 +38,8 @@ export interface LabelWords {
   percentage: (name: string, percent: string) => string;
   over100: (name: string, grams: string) => string;
   net: (amount: string) => string;
+  /** How many there are, where figures are told for one. */
+  portions: (count: number) => string;
   best: string;
   use: string;
   /** A place to write a date, and from when it counts. */
