@@ -121,7 +121,7 @@ function keptCautions(planned: PlannedOrder, content: Content): Caution[] {
     const { frozen, asItIs, notKept } = cautions.kept;
     if (kept.how === 'frozen')
       return [{ code: 'kept-back', text: frozen(date(kept.freezeOn), date(kept.eatBy)) }];
-    return [{ code: 'kept-back', text: kept.how === 'as it is' ? asItIs : notKept }];
+    return [{ code: 'kept-back', text: kept.how === 'unfrozen' ? asItIs : notKept }];
   });
 }
 

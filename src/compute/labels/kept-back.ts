@@ -15,7 +15,7 @@ const SPOILS: readonly FinishKind[] = ['cream', 'curd'];
 
 export type KeptBack =
   | { how: 'frozen'; freezeOn: string; eatBy: string }
-  | { how: 'as it is' }
+  | { how: 'unfrozen' }
   | { how: 'not kept' };
 
 const padded = (value: number): string => String(value).padStart(2, '0');
@@ -33,6 +33,6 @@ function threeMonthsAfter(isoDate: string): string {
  */
 export function keptBack(handOverOn: string, spongeDays: number, finishes: readonly FinishKind[]): KeptBack {
   if (finishes.some((kind) => SPOILS.includes(kind))) return { how: 'not kept' };
-  if (spongeDays >= KEEPS_ITSELF_DAYS) return { how: 'as it is' };
+  if (spongeDays >= KEEPS_ITSELF_DAYS) return { how: 'unfrozen' };
   return { how: 'frozen', freezeOn: handOverOn, eatBy: threeMonthsAfter(handOverOn) };
 }

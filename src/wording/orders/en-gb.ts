@@ -165,7 +165,7 @@ export const enGbOrders: OrderWords = {
     heavy: (kg) => `Lift from the bottom board; two people lift what weighs more than ${kg}\u00a0kg.`,
     kept: {
       frozen: (freezeOn, eatBy) =>
-        `Top tier kept back: wrap it in film twice and foil, freeze it on ${freezeOn}, eat it by ${eatBy}; thaw it wrapped in the fridge. If in doubt, throw it out.`,
+        `Top tier kept back: wrap it in film twice and foil, freeze it on ${freezeOn}, eat it by ${eatBy}; thaw it wrapped in the fridge and eat it within a day. Local rules come first; if in doubt, throw it out.`,
       asItIs:
         'Top tier kept back: wrap it in baking paper and foil, keep it cool and dry, eat it by its label’s date.',
       notKept:

@@ -16,7 +16,7 @@ describe('a top tier that is kept back', () => {
   });
 
   it('stays as it is where it keeps four weeks, and is not kept with fresh cream or curd', () => {
-    expect(keptBack('2026-11-28', 90, ['marzipan'])).toEqual({ how: 'as it is' });
+    expect(keptBack('2026-11-28', 90, ['marzipan'])).toEqual({ how: 'unfrozen' });
     expect(keptBack('2026-11-28', 90, ['marzipan', 'cream'])).toEqual({ how: 'not kept' });
     expect(keptBack('2026-11-28', 4, ['curd'])).toEqual({ how: 'not kept' });
   });
