@@ -30,11 +30,11 @@ const buyType = (sizePt: number, leadingPt: number): TypeStyle => ({
   leadingPt,
 });
 
-/** The airiest first: a list is as airy as one page lets it be. */
+/** The airiest first: a list is as airy as one page lets it be; its type stays as large. */
 const LOOKS: readonly Look[] = [
   { buy: buyType(12, 15), paddingMm: 0.9, gapMm: 7 },
-  { buy: buyType(11.5, 13.5), paddingMm: 0.5, gapMm: 4.5 },
-  { buy: buyType(10.5, 12.5), paddingMm: 0.25, gapMm: 2.5 },
+  { buy: buyType(12, 13.5), paddingMm: 0.5, gapMm: 4.5 },
+  { buy: buyType(12, 12.5), paddingMm: 0.25, gapMm: 2.5 },
 ];
 
 const head = (text: string): Paragraph[] => [paragraph(text, typeScale.columnHead)];
@@ -42,15 +42,16 @@ const text = (words: string): Cell => ({ paragraphs: [paragraph(words, typeScale
 
 function buyTable(key: string, rows: readonly ShoppingRow[], { words, context, look }: Sheet): TableSpec {
   const { table: t, shopping } = words;
+  // Packs of food have long sizes; of boards it is the item that has.
+  const [buyMm, itemMm] = key === 'buy' ? [44, 34] : [28, 62];
   return {
     key,
     zebra: true,
     paddingMm: look.paddingMm,
     columns: [
       TICK_COLUMN,
-      // Packs of food have long sizes; of boards it is the item that has.
-      { heading: head(t.buy), align: 'left', narrowestMm: key === 'buy' ? 44 : 28 },
-      { heading: head(key === 'buy' ? t.ingredient : t.item), align: 'left', narrowestMm: 34 },
+      { heading: head(t.buy), align: 'left', narrowestMm: buyMm },
+      { heading: head(key === 'buy' ? t.ingredient : t.item), align: 'left', narrowestMm: itemMm },
       { heading: head(t.needed), align: 'left', narrowestMm: 18 },
       { heading: head(t.onHand), align: 'left', narrowestMm: 18 },
       { heading: head(t.cost), align: 'right' },
@@ -96,14 +97,13 @@ function blocks(view: ShoppingView, sheet: Sheet, cautionWord: string): Block[] 
     ...(have.length === 0
       ? []
       : [
-          heading(words.shopping.stocked, { level: 2, type: typeScale.entry, spaceMm: sheet.look.gapMm }),
           textParagraph(
             'stocked',
             paragraph(
-              `${have.map(({ ingredient, needed }) => `${ingredient.name} ${needed.text}`).join(', ')}.`,
+              `${words.shopping.stocked}: ${have.map(({ ingredient, needed }) => `${ingredient.name} ${needed.text}`).join('; ')}.`,
               typeScale.body,
             ),
-            1,
+            2,
           ),
         ]),
     ...(view.notes.length === 0 ? [] : [list('notes', view.notes)]),

@@ -3,6 +3,7 @@
 import type { BoughtPack, ShoppingLine, ShoppingList } from '../compute/shopping/shopping-list.ts';
 import type { Content } from '../domain/content.ts';
 import type { Currency } from '../domain/money.ts';
+import { formatLength } from '../wording/length.ts';
 import { listInWords } from '../wording/list.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatGrams } from '../wording/mass.ts';
@@ -75,9 +76,11 @@ export function sizedName(
   return shopping.ofSize(name, size, listInWords(others, and));
 }
 
-/** Sizes as they are asked for in a shop: '2 × 14 in (35.6 cm)'. */
+/** Sizes as they are asked for in a shop: '2 × 14 in (35.6 cm)'; of several, the inches by which boards are sold. */
 function countedSizes(across: readonly number[], { words }: RowInput): string[] {
-  const texts = across.map((mm) => boardFigure(mm).text.replaceAll(' ', '\u00a0'));
+  const isOne = new Set(across).size === 1;
+  const sizeText = (mm: number) => (isOne ? boardFigure(mm).text : formatLength(mm, 'in'));
+  const texts = across.map((mm) => sizeText(mm).replaceAll(' ', '\u00a0'));
   return [...new Set(texts)].map((text) => {
     const count = texts.filter((one) => one === text).length;
     return count === 1 ? text : words.shopping.packs(count, text).replaceAll(' ', '\u00a0');

@@ -171,12 +171,13 @@ describe('quotes, shopping lists and week sheets', () => {
     }
   });
 
-  it('are one page where a list can be, a week of five orders too', () => {
-    for (const { shopping, ...week } of view.weeks) {
-      const { metrics } = fontsOf(content.houseStyle);
-      const print = shoppingListPrint(shopping, week, content.houseStyle, metrics, 'A4', 'en-GB');
-      expect(print.pages).toHaveLength(1);
-    }
+  it('are one page where a list can be, a week of five orders too, on either paper in either style', () => {
+    for (const { shopping, ...week } of view.weeks)
+      for (const style of [content.houseStyle, ...content.houseStyles.map((other) => other.style)])
+        for (const paper of ['A4', 'Letter'] as const) {
+          const print = shoppingListPrint(shopping, week, style, fontsOf(style).metrics, paper, 'en-GB');
+          expect(print.pages).toHaveLength(1);
+        }
   });
 
   it('say how long a quote holds, what is due when, and that the drive is in the price', async () => {
