@@ -272,6 +272,21 @@ describe.each(['A4', 'Letter'] as const)(
         expect(text).toContain(plain(words));
     });
 
+    it('sets words that find no room on a small outline below it, about as wide as it', () => {
+      const planned = demo.orders.find(({ order }) => order.id === 'square-and-round');
+      if (planned === undefined) throw new Error('no square and round');
+      const own = supportTemplateView(stackedOrder(demo.viewOf(planned), 'Small'), 'en-GB');
+      const context = sheetContext(sampleStyle, fonts.metrics);
+      const { sheets } = templateLayout(own, paper, templateLabelsFor('en-GB'), context);
+      const below = sheets
+        .flatMap(({ items }) => items)
+        .flatMap(({ item: { drawing } }) => drawing.beside ?? []);
+      // A tier of four inches.
+      expect(below).toHaveLength(1);
+      expect(below[0]?.widthMm).toBeGreaterThan(60);
+      expect(below[0]?.heightMm).toBeLessThan(40);
+    });
+
     it('carries a bar of 100 mm, the word to print at 100 % and the caution on every sheet', async () => {
       const bytes = printed(supportTemplatePrint(byHand, sampleStyle, fonts.metrics, paper, 'en-GB'), fonts);
       for (const page of pageContents(rawObjects(bytes))) {

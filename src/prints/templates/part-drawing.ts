@@ -90,17 +90,22 @@ function centreLabel(
   return [setLabel(piece.centreText, templateType.guide, 0, near, 0.6, places, context) ?? []].flat();
 }
 
-/** The middle of the part's window, liked less outside the paper that is cut out; no box where none found room. */
+/**
+ * The middle of the part's window, liked less outside the paper that is cut out. No box where none found room: then
+ * the widest that is no wider than the part stands below it, else the narrowest.
+ */
 function placeLegend(laid: LaidPiece, { window }: Part, places: FreePlaces, choices: Iterable<Legend>) {
   const near = { x: (window.minX + window.maxX) / 2, y: (window.minY + window.maxY) / 2 };
   const dislikeMm = (middle: Spot) => (laid.region.has(middle) ? 0 : 60);
+  let below: Legend | null = null;
   let last: Legend | null = null;
   for (const legend of choices) {
     const box = places.take({ ...legend, near, clearMm: 1.5, dislikeMm });
     if (box !== null) return { legend, box };
+    if (legend.widthMm <= window.maxX - window.minX) below ??= legend;
     last = legend;
   }
-  return { legend: last, box: null };
+  return { legend: below ?? last, box: null };
 }
 
 /** Sets everything on a part; nothing is drawn yet. */
