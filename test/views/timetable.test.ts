@@ -1,4 +1,4 @@
-/** What a timetable says: in time, by the clock, whose it is, and nothing lost from the plan behind it. Long because all of it reads one sample week. */
+/** What a timetable says: in time, by the clock, whose it is, and nothing lost from the plan behind it. */
 import { describe, expect, it } from 'vitest';
 import { planWeek } from '../../src/compute/timeline/plan-week.ts';
 import { timetableView } from '../../src/views/timetable/timetable.ts';
@@ -147,13 +147,44 @@ describe('the timetable of one order', () => {
     });
     const setUp = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'set-up');
     expect(setUp?.what).toBe('Set the supports, stack the tiers, drive in the centre dowel and set up');
-    expect(setUp?.notes).toEqual(['Put on what goes with it, and say what is not eaten: fresh flowers.']);
+    expect(setUp?.notes).toEqual([
+      'When they are stacked, ribbon round the foot of every tier: lengths on the order sheet.',
+      'Put on what goes with it, and say what is not eaten: fresh flowers.',
+    ]);
     const notes = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'deliver')?.notes;
     expect(notes).toEqual([
       'Take along: order sheet, allergen cards, stack sheet, the supports and the centre dowel, a small spirit level, ribbon for every tier, a little of the cover to mend with, fresh flowers and cake stand.',
     ]);
     const packed = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'pack');
     expect(packed?.notes.join()).not.toContain('Ribbon');
+  });
+
+  it('takes the stack sheet where a stack travels whole, and no hired dummy that stands in it', () => {
+    const whole = work({ ...THREE_TIERS, place: 'delivered', hired: [{ name: null }] });
+    const made = planWeek(whole, ROOM);
+    if (!made.ok) throw new Error('no plan');
+    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+    const { days } = timetableView({
+      ...{ id: 'x', title: 'X', kitchen, work: whole, room: ROOM, plan: made.value },
+    });
+    const notes = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'deliver')?.notes;
+    expect(notes).toEqual(['Take along: order sheet, allergen cards and stack sheet.']);
+  });
+
+  it('pipes the dam before the filling', () => {
+    const [tier] = BIRTHDAY.tiers;
+    if (tier === undefined) throw new Error('no tier');
+    const held = work({ ...BIRTHDAY, tiers: [{ ...tier, dam: 'vanilla-buttercream' }] });
+    const made = planWeek(held, ROOM);
+    if (!made.ok) throw new Error('no plan');
+    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+    const { days } = timetableView({
+      ...{ id: 'x', title: 'X', kitchen, work: held, room: ROOM, plan: made.value },
+    });
+    const built = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'build');
+    expect(built?.notes[0]).toBe(
+      'On each layer first the dam of vanilla-buttercream, then the filling inside it.',
+    );
   });
 
   it('cuts supports at home whoever stacks, and says where they are set', () => {
