@@ -1,3 +1,4 @@
+/** Stack sheets and support templates read back from their PDF. Long because both read the same few stacks. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { viewJson } from '../../src/data/view-json.ts';
 import { sheetContext } from '../../src/prints/sheet/sheet-context.ts';

@@ -57,7 +57,11 @@ describe('orders of the demo', () => {
       margin: 0.2,
       roundUpToMinor: 50,
     });
-    expect(costs.packaging[0]).toEqual({ name: 'Cake drum', eachMinor: 260, per: 'drum' });
+    const [drum, card] = costs.packaging;
+    expect(card).toEqual({ name: 'Cake card', eachMinor: 65, per: 'card' });
+    // 12 in are 304.8 mm.
+    expect(drum).toMatchObject({ name: 'Cake drum', eachMinor: 480, per: 'drum' });
+    expect(drum?.sizes?.[1]).toEqual({ acrossMm: expect.closeTo(304.8, 6), eachMinor: 260 });
     const packs = (id: string) => ingredients.find((one) => one.id === id)?.packs;
     expect(packs('egg')).toEqual([
       { size: 6, text: '6', priceMinor: 175 },
