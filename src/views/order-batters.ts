@@ -113,11 +113,26 @@ function linesOf({ eggs, lines }: MixLoad, { ingredients, words }: Setting): Wei
     }));
 }
 
-function bowlful(load: MixLoad, at: number, mix: MixOfTiers, setting: Setting): Bowlful {
-  const of = mix.mix.loads.length;
+/** Bowls of one batter before this mix, and in all: timetables number them on through every mix of it. */
+interface BowlCount {
+  before: number;
+  of: number;
+}
+
+const batterKey = ({ recipe, flavours }: MixOfTiers): string =>
+  [recipe.id, ...flavours.map(({ id }) => id)].join('+');
+
+function bowlCount(mixes: readonly MixOfTiers[], at: number, key: string): BowlCount {
+  const bowls = (some: readonly MixOfTiers[]): number =>
+    some.reduce((sum, one) => sum + (batterKey(one) === key ? one.mix.loads.length : 0), 0);
+  return { before: bowls(mixes.slice(0, at)), of: bowls(mixes) };
+}
+
+function bowlful(load: MixLoad, at: number, mix: MixOfTiers, count: BowlCount, setting: Setting): Bowlful {
+  const { before, of } = count;
   return {
     id: `bowl-${at + 1}`,
-    name: of === 1 ? setting.own.onlyBowl : setting.own.bowl(at + 1, of),
+    name: of === 1 ? setting.own.onlyBowl : setting.own.bowl(before + at + 1, of),
     batter: totalFigure(load.batterG),
     ...eggsOf(load, setting.words),
     lines: linesOf(load, setting),
@@ -135,6 +150,7 @@ export function batterViews(mixes: readonly MixOfTiers[], input: BatterInput): B
   const setting = { ...input, words, own };
   return mixes.map((planned, at) => {
     const { mix, recipe, flavours } = planned;
+    const count = bowlCount(mixes, at, batterKey(planned));
     return {
       id: `mix-${at + 1}`,
       name: own.mixOf(
@@ -146,7 +162,7 @@ export function batterViews(mixes: readonly MixOfTiers[], input: BatterInput): B
       batter: totalFigure(mix.batterG),
       eggs: mix.eggs === null ? null : wholeEggsFigure(mix.eggs.whole),
       surplus: totalFigure(mix.surplusG),
-      bowlfuls: mix.loads.map((load, index) => bowlful(load, index, planned, setting)),
+      bowlfuls: mix.loads.map((load, index) => bowlful(load, index, planned, count, setting)),
     };
   });
 }

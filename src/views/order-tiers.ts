@@ -1,5 +1,5 @@
 /** The cakes of an order: how each is baked, what goes on it, and the board and box it stands on and in. */
-import type { BoardedPart } from '../compute/orders/order-boards.ts';
+import { type BoardedPart, isCovered } from '../compute/orders/order-boards.ts';
 import type { PlannedDummy, PlannedOrder, PlannedTier, TierFinish } from '../compute/orders/plan-order.ts';
 import { dummyId } from '../compute/orders/planned-dummy.ts';
 import { tierOven } from '../compute/orders/tier-oven.ts';
@@ -99,7 +99,7 @@ const aroundView = (tier: PlannedTier | PlannedDummy, boards: readonly BoardedPa
     boards.find(({ part }) => part === tier),
     words,
   ),
-  ribbon: tier.ribbonMm === null ? null : cutFigure(tier.ribbonMm),
+  ribbon: tier.ribbonMm === null || !isCovered(tier) ? null : cutFigure(tier.ribbonMm),
   weight: totalFigure(tier.weightGEach),
 });
 

@@ -236,3 +236,43 @@ describe('the insulated band', () => {
     ).toBe(true);
   });
 });
+
+describe('papers of a week', () => {
+  it('number its bowls alike on week sheet and day sheet', () => {
+    const told = view.weeks.flatMap(({ id, batters }) => {
+      const mixed = rowsOf(hoursOf(null, id))
+        .filter(({ kind }) => kind === 'mix')
+        .flatMap(
+          ({ what }) => /^Mix (.*), bowlful (\d+) of (?:the week’s )?(\d+)/.exec(what)?.slice(1).join() ?? [],
+        );
+      const bowls = batters.flatMap(({ name, bowlfuls }) =>
+        bowlfuls.flatMap((bowl) => {
+          const [, at, of] = /^Bowl (\d+) of (\d+)$/.exec(bowl.name) ?? [];
+          return at === undefined ? [] : [[`${name.charAt(0).toLowerCase()}${name.slice(1)}`, at, of].join()];
+        }),
+      );
+      expect([...new Set(mixed)].sort()).toEqual(bowls.sort());
+      return bowls;
+    });
+    expect(told.length).toBeGreaterThan(5);
+  });
+
+  it('name the order of every tin in the oven where there are several', () => {
+    const { ovenPlan } = hoursOf(null, '2026-W48');
+    expect(ovenPlan.loads.flatMap(({ looks }) => looks).map(({ forText }) => forText)).not.toContain('');
+  });
+
+  it('give ribbon to cakes that are covered, and to no others', () => {
+    const ribboned = (id: string) => orderOf(id).tiers.map(({ ribbon }) => ribbon !== null);
+    // Two stacked tiers in ganache, then the cutting cake, which is filled and no more.
+    expect(ribboned('square-and-round')).toEqual([true, true, false]);
+    expect(ribboned('fair-trays')).not.toContain(true);
+  });
+
+  it('have the dam’s buttercream made before the jam goes in', () => {
+    const rows = rowsOf(hoursOf('numeral-six'));
+    const at = (start: string) => rows.findIndex(({ what }) => what.startsWith(start));
+    expect(at('Make the chocolate buttercream')).toBeGreaterThan(-1);
+    expect(at('Make the chocolate buttercream')).toBeLessThan(at('Level and cut'));
+  });
+});

@@ -12,6 +12,7 @@ import type {
   TierWork,
   Work,
 } from '../timeline/work.ts';
+import { isCovered } from './order-boards.ts';
 import { isDummyPart, stackParts } from './order-stack.ts';
 import { dummyId } from './planned-dummy.ts';
 import type {
@@ -42,6 +43,12 @@ export const batterName = ({ recipe, flavours }: Pick<PlannedMix, 'recipe' | 'fl
   [recipe.name, ...flavours.map(({ name }) => name.toLowerCase())].join(', ');
 
 const isUse = (use: TierFinish['use']): use is FinishWork['use'] => use !== 'dam';
+
+/** The bead is piped before the filling goes in, so that its finish must be made by then. */
+function damWork({ finishes }: Pick<PlannedTier, 'finishes'>): Pick<TierWork, 'dam'> {
+  const dam = finishes.find(({ use }) => use === 'dam');
+  return dam === undefined ? {} : { dam: dam.finish.id };
+}
 
 function finishWork({ finishes }: Pick<PlannedTier, 'finishes'>): FinishWork[] {
   return finishes.flatMap(({ finish, use }) => (isUse(use) ? [{ finish, use }] : []));
@@ -77,6 +84,7 @@ function tierWork(order: Order, tier: PlannedTier): TierWork {
     layers: tier.layers,
     ...(recipe.keepsDays === undefined ? {} : { keepsDays: recipe.keepsDays }),
     finishes: finishWork(tier),
+    ...damWork(tier),
     ...(beside === undefined ? {} : { apart: true }),
     ...(cutInto === null ? {} : { cutInto }),
     ...(small === undefined ? {} : { small: { kind: small.kind, box: small.box, pieces: count } }),
@@ -126,7 +134,7 @@ export function orderWork(planned: PlannedOrder): OrderWork {
     ...(dummies.length === 0 ? {} : { dummies: dummies.map(dummyWork) }),
     ...stackWork(planned),
     ...hiredWork(planned),
-    ...([...tiers, ...dummies].some(({ ribbonMm }) => ribbonMm !== null) ? { covered: true } : {}),
+    ...([...tiers, ...dummies].some(isCovered) ? { covered: true } : {}),
     ...(putOn.length === 0 ? {} : { putOn }),
   };
 }

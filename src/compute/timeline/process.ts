@@ -33,7 +33,9 @@ function buildStage(tier: DummyWork, times: KitchenTimes): Stage[] {
       kind: 'build',
       minutes: tier.count * times.levelMin + cakesOf(tier) * eachMin,
       finishId: null,
-      needs: inside.map(({ finish }) => finish.id),
+      needs: [
+        ...new Set([...(tier.dam === undefined ? [] : [tier.dam]), ...inside.map(({ finish }) => finish.id)]),
+      ],
       waits: isFilled ? waiting('filling-settles', times.fillingSettlesMin) : [],
     },
   ];

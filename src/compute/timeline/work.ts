@@ -51,6 +51,8 @@ export interface TierWork {
   keepsDays?: number;
   /** From the inside out. */
   finishes: FinishWork[];
+  /** The finish whose bead holds a soft filling in, by id: it is piped first. Left out: none. */
+  dam?: FinishWork['finish']['id'];
   /** It stands beside the tiers, never on them. */
   apart?: boolean;
   /** Pieces that each cake is cut into before it is boxed, as its cutting guide says; left out: it goes whole. */
@@ -62,7 +64,7 @@ export interface TierWork {
 /** A tier that is covered and stacked like cake, and not baked. */
 export type DummyWork = Pick<
   TierWork,
-  'id' | 'name' | 'count' | 'bakes' | 'layers' | 'finishes' | 'small' | 'cutInto'
+  'id' | 'name' | 'count' | 'bakes' | 'layers' | 'finishes' | 'dam' | 'small' | 'cutInto'
 >;
 
 /** Cakes of a tier, once its bakes are put together. */

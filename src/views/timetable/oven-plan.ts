@@ -50,7 +50,7 @@ function aidsOf({ orderId, tierId }: TinInOven, { tierOf }: TimetableSource): Ov
 function lookRows(load: OvenLoad, source: TimetableSource): LookRow[] {
   const { words, room, work } = source;
   const clock = (minute: number): string => clockText(room.calendar, minute, words);
-  const several = new Set(load.tins.map(({ orderId }) => orderId)).size > 1;
+  const several = work.orders.length > 1;
   return load.tins.map((tin, at) => ({
     number: at + 1,
     name: tin.tin.name,

@@ -114,6 +114,18 @@ function aidNotes(group: readonly Step[], source: TimetableSource): string[] {
   return [...aided('core', words.coreIn), ...aided('band', words.bandOn)];
 }
 
+/** A soft filling is held in by a bead: it is piped before the filling goes in. */
+function damNotes(group: readonly Step[], source: TimetableSource): string[] {
+  if (group[0]?.kind !== 'build') return [];
+  const names = group
+    .flatMap(({ tiers }) => tiers)
+    .flatMap(({ orderId, tierId }) => {
+      const tier = source.tierOf(orderId, tierId);
+      return tier?.finishes.find(({ finish }) => finish.id === tier.dam)?.finish.name ?? [];
+    });
+  return [...new Set(names)].map((name) => source.words.damFirst(uncapitalised(name)));
+}
+
 /** Where the lines of a cut and the places of supports stand, and who sets them. */
 function cuttingNotes({ kind, orderIds }: Step, { words, work }: TimetableSource): string[] {
   if (kind === 'cut-pieces') return [words.cutByGuide];
@@ -141,6 +153,7 @@ export function notesOf(group: readonly Step[], waits: readonly Step[], source: 
     ...sharedNotes(step, source),
     ...cuttingNotes(step, source),
     ...aidNotes(group, source),
+    ...damNotes(group, source),
     ...coldNotes(step, source),
     ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
     ...ribbonNotes(step, source),

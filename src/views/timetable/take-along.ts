@@ -11,13 +11,16 @@ import type { TimetableSource } from './timetable-input.ts';
 /** Tiers that are put together at the other end. */
 const stackedThere = (order: OrderWork): boolean => jointsOf(order) > 0 && !order.travelsAssembled;
 
+/** Put together at home, dummies and all: whoever cuts it reads on the stack sheet what is inside. */
+const stackedHere = (order: OrderWork): boolean => jointsOf(order) > 0 && order.travelsAssembled;
+
 function thingsOf(order: OrderWork, { along, dummy }: TimetableWords): string[] {
-  const named = [...(order.putOn ?? []), ...(order.hired ?? []).map(({ name }) => name ?? dummy)].map(
-    uncapitalised,
-  );
+  const hired = (order.hired ?? []).flatMap(({ name }) => name ?? (stackedHere(order) ? [] : dummy));
+  const named = [...(order.putOn ?? []), ...hired].map(uncapitalised);
   return [
     ...(order.place === 'sold at a stall' ? along.forStall : along.forOrder),
     ...(stackedThere(order) ? along.forStack(order.dowel === true) : []),
+    ...(stackedHere(order) ? [along.stackSheet] : []),
     ...(order.covered === true ? along.forCovered(stackedThere(order)) : []),
     ...new Set(named),
   ];
@@ -31,8 +34,9 @@ export function alongNotes({ kind, orderIds }: Step, { work, words }: TimetableS
     .map((order) => words.along.take(listInWords(thingsOf(order, words), words.and)));
 }
 
-/** Where a cake travels whole, its ribbon is on before it is boxed. */
+/** Where a cake travels whole, its ribbon is on before it is boxed; round tiers that are stacked there, after that. */
 export function ribbonNotes({ kind, orderIds }: Step, { work, words }: TimetableSource): string[] {
-  const here = work.orders.filter((order) => order.covered === true && !stackedThere(order));
-  return kind === 'pack' && here.some(({ id }) => orderIds.includes(id)) ? [words.along.ribbonOn] : [];
+  const own = work.orders.filter(({ id, covered }) => covered === true && orderIds.includes(id));
+  if (kind === 'set-up' && own.some(stackedThere)) return [words.along.ribbonThere];
+  return kind === 'pack' && own.some((order) => !stackedThere(order)) ? [words.along.ribbonOn] : [];
 }

@@ -34,7 +34,10 @@ const DOWEL_STEP =
 function steps({ hasDowel, travelsAssembled, hasDummy, hasSupports }: StackSteps): string[] {
   const hole = hasDowel ? ', with a hole in the middle for the dowel' : '';
   const [there, level] = hasSupports
-    ? ['Put the supports in at home and carry the tiers in boxes. On the spot, set', 'on the supports']
+    ? [
+        'Mark and cut the supports at home; they travel beside the tiers, which go in boxes. On the spot, push them in and set',
+        'on the supports',
+      ]
     : ['Carry the tiers in boxes. On the spot, set', 'on the one below'];
   return [
     `Fix the bottom tier to the drum. Every other tier stands on a card of its own, cut to the outline on the template${hole}.`,

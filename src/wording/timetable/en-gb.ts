@@ -99,6 +99,7 @@ export const enGbTimetable: TimetableWords = {
   inPiecesEach: (cakes, pieces) => `${cakes}, ${pieces} pieces each`,
   bowlfulOfWeek: (batter, at, of) => `${batter}, bowlful ${at} of the week’s ${of}`,
   bowlfulOfOrder: (batter, at, of) => `${batter}, bowlful ${at} of ${of}`,
+  damFirst: (finish) => `On each layer first the dam of ${finish}, then the filling inside it.`,
   shared: 'Shared with other orders of the week, whose tins it fills too: see the week’s day sheet.',
   putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,
   along: {
@@ -110,8 +111,10 @@ export const enGbTimetable: TimetableWords = {
       dowel ? 'the supports and the centre dowel' : 'the supports',
       'a small spirit level',
     ],
+    stackSheet: 'stack sheet',
     forCovered: (stackedThere) =>
       stackedThere ? ['ribbon for every tier', 'a little of the cover to mend with'] : [],
+    ribbonThere: 'When they are stacked, ribbon round the foot of every tier: lengths on the order sheet.',
     ribbonOn: 'Ribbon first, round the foot of every covered cake: lengths on the order sheet.',
   },
   lead: (day, clock, handsOn, days, ovenOn) =>

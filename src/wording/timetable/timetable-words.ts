@@ -114,6 +114,8 @@ export interface TimetableWords {
   /** A bowlful among those of the week, and among those of one order. */
   bowlfulOfWeek: (batter: string, at: number, of: number) => string;
   bowlfulOfOrder: (batter: string, at: number, of: number) => string;
+  /** The bead that is piped before a soft filling. */
+  damFirst: (finish: string) => string;
   /** On one order's paper: a line that serves other orders too. */
   shared: string;
   /** What is not eaten and goes on or beside the cake. */
@@ -125,9 +127,11 @@ export interface TimetableWords {
     forStall: string[];
     /** For tiers that are stacked at the place. */
     forStack: (dowel: boolean) => string[];
+    stackSheet: string;
     /** For covered cakes. */
     forCovered: (stackedThere: boolean) => string[];
     ribbonOn: string;
+    ribbonThere: string;
   };
   lead: (day: string, clock: string, handsOn: string, days: number, ovenOn: string) => string;
   daySummary: (handsOn: string, from: string, to: string) => string;

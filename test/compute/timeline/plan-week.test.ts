@@ -119,6 +119,23 @@ describe('weeks at random', () => {
   });
 });
 
+describe('a soft filling held in by a bead', () => {
+  const [tier] = BIRTHDAY.tiers;
+  if (tier === undefined) throw new Error('no tier');
+  const held = { ...BIRTHDAY, tiers: [{ ...tier, dam: 'vanilla-buttercream' }] };
+
+  it('has its bead made before it is filled, and the checker misses it where it is not', () => {
+    const plan = planned(work(held));
+    const made = plan.steps.find(
+      ({ kind, finishId }) => kind === 'make-finish' && finishId === held.tiers[0]?.dam,
+    );
+    expect(made?.to).toBeLessThanOrEqual(begins(plan, 'build') ?? 0);
+    expect(planFaults(work(held), ROOM, plan)).toEqual([]);
+    const late = planFaults(work(held), ROOM, planned(work(BIRTHDAY)));
+    expect(late).toEqual([expect.stringMatching(/^early: /)]);
+  });
+});
+
 describe('keeping', () => {
   const memory = ovenMemory(USUAL_OVEN_ROOM);
   /** Minutes past their keeping, of all cakes: counted from the loads, not by the planner. */

@@ -98,6 +98,7 @@ function coverFaults(
   const inside = tier.finishes
     .filter(({ use }) => use === 'filling' || use === 'brushed')
     .map(({ finish }) => finish.id);
+  if (tier.dam !== undefined) inside.push(tier.dam);
   const faults = [...rested.faults];
   let at = rested.at;
   for (const { kind, minutes, wait, finishId } of tierWork(tier, room.times)) {
