@@ -171,6 +171,7 @@ export const PROBLEM_CODES = [
   'tin-owned-too-few',
   'decision-late',
   'comes-back',
+  'quote-late',
   // choosing what to print
   'item-repeated',
   'printable-repeated',

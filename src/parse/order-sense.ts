@@ -116,6 +116,14 @@ function checkHired(reader: YamlReader, { extras, handOver }: Order): void {
   });
 }
 
+/** A quote comes before what it quotes for. */
+function checkQuote(reader: YamlReader, { quote: own, handOver }: Order): void {
+  const handedOver = handOver.localTime.slice(0, 10);
+  if (own?.dated === undefined || own.dated <= handedOver) return;
+  const message = `The quote is dated ${own.dated}, after the hand-over on ${handedOver}`;
+  reader.report(error('quote-late', message, `Write ${handedOver} or an earlier day.`), 'quote', 'dated');
+}
+
 /** Reports what the tiers together, or the order as a whole, cannot be. */
 export function checkOrder(
   reader: YamlReader,
@@ -127,4 +135,5 @@ export function checkOrder(
   checkStack(reader, order, context, places);
   checkDecisions(reader, order);
   checkHired(reader, order);
+  checkQuote(reader, order);
 }
