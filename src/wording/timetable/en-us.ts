@@ -32,10 +32,6 @@ export const enUsTimetable: TimetableWords = {
     'cool-in-tin': (until) => `Then cool in the pan until ${until}.`,
   },
   part: (go) => gb.part(go).replace('its tins', 'its pans'),
-  along: {
-    ...gb.along,
-    ribbonThere: gb.along.ribbonThere.replace('round', 'around'),
-  },
   bandOn: (cakes) => gb.bandOn(cakes).replace('band round', 'band around'),
   coreOut: (cakes) => gb.coreOut(cakes).replace('the tin,', 'the pan,'),
   planLead: gb.planLead.replace('tin', 'pan'),
