@@ -4,6 +4,7 @@ import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
 import type { PortionsView } from '../views/portions.types.ts';
 import { portionsWordsFor } from '../wording/portions/index.ts';
+import { scaleBarMm } from '../wording/scale-bar.ts';
 import { uncapitalised } from '../wording/sentence-case.ts';
 import { countTable, drawnTable, stackTable } from './cutting-guide/guide-tables.ts';
 import { furnitureOf } from './labels/furniture.ts';
@@ -21,7 +22,6 @@ import { typeScale } from './sheet/type-scale.ts';
 
 /** The finest at which a drawn table fits the sheet. */
 const SCALES: readonly number[] = [5, 6, 8, 10, 12, 15, 20];
-const BAR_MM = 100;
 
 export interface CuttingGuideOptions {
   /** Address of the site's root; the sheet then carries a code that leads to its page. */
@@ -101,7 +101,7 @@ export function cuttingGuidePrint(
     subject: view.summary,
     pages: sheetPages([first, ...stacks, ...guides], size, sheet, {
       ...furnitureOf(view, labels),
-      scaleBar: { scale, lengthMm: BAR_MM, text: words.scale(scale) },
+      scaleBar: { scale, lengthMm: scaleBarMm(lang, 'short'), text: words.scale(scale) },
     }),
   };
 }

@@ -2,6 +2,7 @@
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale, PaperName } from '../domain/kitchen.ts';
 import type { LookRow, OvenLoadView, OvenPlanView } from '../views/timetable/timetable.types.ts';
+import { scaleBarMm } from '../wording/scale-bar.ts';
 import { type TimetableWords, timetableWordsFor } from '../wording/timetable/index.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
@@ -19,7 +20,6 @@ import { typeScale } from './sheet/type-scale.ts';
 import { shelfScale, shelvesBlock } from './timetable/shelf-drawing.ts';
 
 const CLOCK = { ...typeScale.key, sizePt: 14, leadingPt: 17 };
-const SCALE_BAR_MM = 100;
 /** Shelves side by side, more of them below. */
 const ABREAST = 2;
 
@@ -119,7 +119,8 @@ export function ovenPlanPrint(
     ],
   };
   const sections = [opening, ...view.loads.map((load) => loadSection(load, scale, words))];
-  const scaleBar = { scale, lengthMm: SCALE_BAR_MM, text: words.scale(scale, SCALE_BAR_MM) };
+  const lengthMm = scaleBarMm(lang, 'short');
+  const scaleBar = { scale, lengthMm, text: words.scale(scale, lengthMm) };
   return {
     path: `orders/${view.id}-oven-plan-${paper.toLowerCase()}`,
     title: `${view.title} – ${view.kitchenName}`,

@@ -9,6 +9,7 @@ import type { OrderView } from '../views/order.types.ts';
 import type { Elevation } from '../views/stack-elevation.ts';
 import type { StackView, SupportSet } from '../views/stack-sheet.types.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
+import { scaleBarMm } from '../wording/scale-bar.ts';
 import type { PrintLabels } from '../wording/sheets/index.ts';
 import { type StackCaution, type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
 import { furnitureOf } from './labels/furniture.ts';
@@ -28,7 +29,6 @@ import { typeScale } from './sheet/type-scale.ts';
 import { elevationBlock, fittingElevation } from './stack-sheet/elevation-block.ts';
 import { placeTable, tierTable } from './stack-sheet/stack-tables.ts';
 
-const BAR_MM = 100;
 /** Two pages that lie side by side, where some look fits them. */
 const SPREAD = 2;
 /** The drawing takes at most so much of the page's height; less before the words grow smaller. */
@@ -172,7 +172,7 @@ export function stackSheetPrint(
     const sections = [stackSection(view, elevation, code, sheet), supportSection(stack, sheet)];
     pages = sheetPages(sections, size, context, {
       ...furnitureOf({ ...view, title: stack.sheetTitle }, labels),
-      scaleBar: { scale, lengthMm: BAR_MM, text: words.picture.scale(scale) },
+      scaleBar: { scale, lengthMm: scaleBarMm(lang, 'short'), text: words.picture.scale(scale) },
     });
     if (pages.length <= SPREAD) break;
   }

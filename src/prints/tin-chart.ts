@@ -7,6 +7,7 @@ import type { Locale, PaperName } from '../domain/kitchen.ts';
 import { workingPath } from '../views/nav.ts';
 import type { EggLadder, TinChartView } from '../views/tin-chart.types.ts';
 import { wordsFor } from '../wording/locales/index.ts';
+import { scaleBarMm } from '../wording/scale-bar.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsInOunces } from './labels/in-ounces.ts';
 import { labelsFor } from './labels/labels.ts';
@@ -30,7 +31,6 @@ import { ovenSection } from './tin-chart/oven-table.ts';
 import { tinEntry } from './tin-chart/tin-entry.ts';
 
 const MOST_COLUMNS = 8;
-const SCALE_BAR_MM = 200;
 /** From this width on, notes and cautions stand side by side. */
 const TWO_COLUMNS_MM = 230;
 const drawingFields = { beside: { widthMm: 31, heightMm: 15 }, below: { widthMm: 17, heightMm: 17 } };
@@ -176,7 +176,7 @@ export function tinChartPrint(
     subject: view.summary,
     pages: sheetPages(sections, size, sheet, {
       ...furnitureOf(view, labels),
-      scaleBar: { scale, lengthMm: SCALE_BAR_MM, text: labels.scale(scale) },
+      scaleBar: { scale, lengthMm: scaleBarMm(lang, 'long'), text: labels.scale(scale) },
     }),
   };
 }

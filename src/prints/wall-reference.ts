@@ -2,6 +2,7 @@
 import type { HouseStyle } from '../domain/house-style.ts';
 import type { Locale } from '../domain/kitchen.ts';
 import type { WallView } from '../views/wall.types.ts';
+import { scaleBarMm } from '../wording/scale-bar.ts';
 import { wallWordsFor } from '../wording/wall/index.ts';
 import { flow } from './sheet/flow.ts';
 import { pageCode } from './sheet/page-code.ts';
@@ -12,8 +13,6 @@ import type { Metrics, Print } from './sheet/surface.ts';
 import { drawWallFoot, wallFrame } from './wall/wall-frame.ts';
 import { wallLayout } from './wall/wall-layout.ts';
 import type { WallPaper } from './wall/wall-paper.ts';
-
-const SCALE_BAR_MM = 200;
 
 export interface WallOptions {
   /** Address of the site's root; the sheet then carries a code that leads to its page. */
@@ -40,7 +39,7 @@ export function wallReferencePrint(
   const frame = wallFrame(size, context);
   const sections = sheets.map((blocks, index) => ({ key: `${view.id}-${index}`, blocks, startsPage: true }));
   const pages = flow(sections, frame, context);
-  const bar: ScaleBar = { scale, lengthMm: SCALE_BAR_MM, text: words.scale(scale) };
+  const bar: ScaleBar = { scale, lengthMm: scaleBarMm(lang, 'long'), text: words.scale(scale) };
   const scaleBar = view.body.form === 'plate' ? bar : null;
   return {
     path: `wall/${view.id}-${paper.id}`,

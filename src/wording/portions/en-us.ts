@@ -6,5 +6,5 @@ import type { PortionsWords } from './portions-words.ts';
 
 export const enUsPortions: PortionsWords = {
   ...withUsHeads(inAmerican(enGbPortions)),
-  scale: (scale) => `Cakes drawn 1 : ${scale}; the bar is 3⅞ in (10 cm).`,
+  scale: (scale) => `Cakes drawn 1 : ${scale}; the bar is 4 in.`,
 };

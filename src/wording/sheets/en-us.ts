@@ -6,7 +6,7 @@ import type { PrintLabels } from './print-labels.ts';
 export const enUs: PrintLabels = {
   ...inAmerican(enGb),
   date: americanDate,
-  scale: (scale) => `7⅞ in (20 cm); pans drawn 1 : ${scale}`,
+  scale: (scale) => `8 in; pans drawn 1 : ${scale}`,
   holds: (cups) => `Holds ${cups}\u00a0cups.`,
   fillDeep: (inches, share) => `Fill ${inches}\u00a0in deep (${share}).`,
   bakesTo: (inches) => `Bakes to ${inches}\u00a0in.`,

@@ -17,7 +17,7 @@ export const enUsStacks: StackWords = {
   front: (mm) => `${inchesText(Number(mm))} front`,
   picture: {
     ...gb.picture,
-    scale: (scale) => `Drawn 1 : ${scale}; the bar is 3⅞ in (10 cm)`,
+    scale: (scale) => `Drawn 1 : ${scale}; the bar is 4 in`,
     key: (hasDowel, hasDummy) =>
       gb.picture.key(hasDowel, hasDummy).replace('Lengths in mm', 'Lengths in inches'),
   },

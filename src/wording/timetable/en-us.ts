@@ -39,8 +39,7 @@ export const enUsTimetable: TimetableWords = {
     usUnitsInSentence(
       `Racks of ${width} × ${depth} mm; ${air} mm of air between pans, ${wall} mm to walls, door and fan.`,
     ),
-  scale: (scale, lengthMm) =>
-    `Racks drawn 1 : ${scale}; the bar is ${inchesText(lengthMm)} in (${lengthMm / 10} cm)`,
+  scale: (scale, lengthMm) => `Racks drawn 1 : ${scale}; the bar is ${inchesText(lengthMm)} in`,
   seePlan: (load) => onRacks(gb.seePlan(load)),
   shelves: (fan) => onRacks(gb.shelves(fan)),
   shelf: (fromBottom, racks) => onRacks(gb.shelf(fromBottom, racks)),

@@ -26,5 +26,5 @@ export const enUsWall: WallWords = {
     note: 'Batter before eggs are made whole: weigh from the pan chart.',
   },
   finish: { ...gb.finish, title: (finish) => `${finish}: for each pan`, tin: 'Pan' },
-  scale: (scale) => `7⅞ in (20 cm); pans drawn 1 : ${scale}`,
+  scale: (scale) => `8 in; pans drawn 1 : ${scale}`,
 };
