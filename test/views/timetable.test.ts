@@ -1,4 +1,7 @@
-/** What a timetable says: in time, by the clock, whose it is, and nothing lost from the plan behind it. */
+/**
+ * What a timetable says: in time, by the clock, whose it is, and nothing lost from the plan behind it. Long because the
+ * week and each order are read from one sample.
+ */
 import { describe, expect, it } from 'vitest';
 import { planWeek } from '../../src/compute/timeline/plan-week.ts';
 import { timetableView } from '../../src/views/timetable/timetable.ts';
