@@ -13,6 +13,8 @@ export const enUS: Words = {
   locale: 'en-US',
   units: { mass: 'oz', height: 'in' },
   cups: true,
+  // As their law calls them, and their labels.
+  allergens: { ...gb.allergens, nuts: 'tree nuts', crustaceans: 'crustacean shellfish' },
   sizeNotes: {
     ...gb.sizeNotes,
     water: (millilitres) => `holds ${cupsText(Number(millilitres.replaceAll(',', '')))} cups`,
