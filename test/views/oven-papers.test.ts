@@ -269,6 +269,12 @@ describe('papers of a week', () => {
     expect(ribboned('fair-trays')).not.toContain(true);
   });
 
+  it('say how high each layer is cut: 65 mm in three, 52 mm of the levelled six in two', () => {
+    const built = (id: string) => rowsOf(hoursOf(id)).find(({ kind }) => kind === 'build')?.notes[0];
+    expect(built('three-tiers-for-sixty')).toBe('Each layer 21.7 mm high.');
+    expect(built('numeral-six')).toBe('Each layer 26 mm high.');
+  });
+
   it('have the dam’s buttercream made before the jam goes in', () => {
     const rows = rowsOf(hoursOf('numeral-six'));
     const at = (start: string) => rows.findIndex(({ what }) => what.startsWith(start));

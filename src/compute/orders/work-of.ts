@@ -82,6 +82,7 @@ function tierWork(order: Order, tier: PlannedTier): TierWork {
     method: recipe.method,
     ...ovenWork(tier),
     layers: tier.layers,
+    ...(tier.layers > 1 ? { layerMm: tier.level.layerMm } : {}),
     ...(recipe.keepsDays === undefined ? {} : { keepsDays: recipe.keepsDays }),
     finishes: finishWork(tier),
     ...damWork(tier),

@@ -47,6 +47,8 @@ export interface TierWork {
   /** An insulated band lies round each tin; left out: none. */
   band?: true;
   layers: number;
+  /** How high each of several layers is cut, mm; left out: not told. */
+  layerMm?: number;
   /** Days that the cake keeps from the oven, where the recipe says so itself; left out: by its method. */
   keepsDays?: number;
   /** From the inside out. */
@@ -64,7 +66,7 @@ export interface TierWork {
 /** A tier that is covered and stacked like cake, and not baked. */
 export type DummyWork = Pick<
   TierWork,
-  'id' | 'name' | 'count' | 'bakes' | 'layers' | 'finishes' | 'dam' | 'small' | 'cutInto'
+  'id' | 'name' | 'count' | 'bakes' | 'layers' | 'layerMm' | 'finishes' | 'dam' | 'small' | 'cutInto'
 >;
 
 /** Cakes of a tier, once its bakes are put together. */

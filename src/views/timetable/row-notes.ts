@@ -1,6 +1,7 @@
 /** What stands below a line: what waits until when, what stays cold, where the places in the oven are. */
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
 import type { DummyWork, TierWork } from '../../compute/timeline/work.ts';
+import { formatLength } from '../../wording/length.ts';
 import { listInWords } from '../../wording/list.ts';
 import { formatWholeGrams } from '../../wording/mass.ts';
 import { formatShare } from '../../wording/number.ts';
@@ -114,16 +115,20 @@ function aidNotes(group: readonly Step[], source: TimetableSource): string[] {
   return [...aided('core', words.coreIn), ...aided('band', words.bandOn)];
 }
 
-/** A soft filling is held in by a bead: it is piped before the filling goes in. */
-function damNotes(group: readonly Step[], source: TimetableSource): string[] {
+/** How high layers are cut; and a soft filling is held in by a bead, which is piped before the filling goes in. */
+function buildNotes(group: readonly Step[], { words, tierOf }: TimetableSource): string[] {
   if (group[0]?.kind !== 'build') return [];
-  const names = group
-    .flatMap(({ tiers }) => tiers)
-    .flatMap(({ orderId, tierId }) => {
-      const tier = source.tierOf(orderId, tierId);
-      return tier?.finishes.find(({ finish }) => finish.id === tier.dam)?.finish.name ?? [];
-    });
-  return [...new Set(names)].map((name) => source.words.damFirst(uncapitalised(name)));
+  const tiers = group
+    .flatMap((step) => step.tiers)
+    .flatMap(({ orderId, tierId }) => tierOf(orderId, tierId) ?? []);
+  const notes = tiers.flatMap(({ layerMm, finishes, dam }) => {
+    const held = finishes.find(({ finish }) => finish.id === dam)?.finish.name;
+    return [
+      ...(layerMm === undefined ? [] : [words.layerHigh(formatLength(layerMm, 'mm'))]),
+      ...(held === undefined ? [] : [words.damFirst(uncapitalised(held))]),
+    ];
+  });
+  return [...new Set(notes)];
 }
 
 /** Where the lines of a cut and the places of supports stand, and who sets them. */
@@ -153,7 +158,7 @@ export function notesOf(group: readonly Step[], waits: readonly Step[], source: 
     ...sharedNotes(step, source),
     ...cuttingNotes(step, source),
     ...aidNotes(group, source),
-    ...damNotes(group, source),
+    ...buildNotes(group, source),
     ...coldNotes(step, source),
     ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
     ...ribbonNotes(step, source),

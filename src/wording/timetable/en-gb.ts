@@ -99,6 +99,7 @@ export const enGbTimetable: TimetableWords = {
   inPiecesEach: (cakes, pieces) => `${cakes}, ${pieces} pieces each`,
   bowlfulOfWeek: (batter, at, of) => `${batter}, bowlful ${at} of the week’s ${of}`,
   bowlfulOfOrder: (batter, at, of) => `${batter}, bowlful ${at} of ${of}`,
+  layerHigh: (height) => `Each layer ${height} high.`,
   damFirst: (finish) => `On each layer first the dam of ${finish}, then the filling inside it.`,
   shared: 'Shared with other orders of the week, whose tins it fills too: see the week’s day sheet.',
   putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,

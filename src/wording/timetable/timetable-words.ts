@@ -114,6 +114,7 @@ export interface TimetableWords {
   /** A bowlful among those of the week, and among those of one order. */
   bowlfulOfWeek: (batter: string, at: number, of: number) => string;
   bowlfulOfOrder: (batter: string, at: number, of: number) => string;
+  layerHigh: (height: string) => string;
   /** The bead that is piped before a soft filling. */
   damFirst: (finish: string) => string;
   /** On one order's paper: a line that serves other orders too. */
