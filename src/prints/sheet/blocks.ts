@@ -146,13 +146,18 @@ export const beside =
   (widthMm, context) => {
     const columnMm = (widthMm - COLUMN_GAP_MM) / 2;
     const columns = [left, right].map((blocks) => blocks.flatMap((block) => block(columnMm, context)));
-    const height = (strips: Strip[]) =>
-      strips.reduce((sum, strip) => sum + strip.spaceMm + strip.heightMm, 0);
+    const heights = columns.map((strips) =>
+      strips.reduce((sum, strip, index) => sum + (index > 0 ? strip.spaceMm : 0) + strip.heightMm, 0),
+    );
+    const heightMm = Math.max(...heights);
+    // No more air above than the taller column asks for, or the other one where it is nearly as tall.
+    const withAir = columns.map(([first], at) => (first?.spaceMm ?? 0) + (heights[at] ?? 0));
+    const spaceMm = Math.max(...withAir) - heightMm;
     const draw = (surface: Surface, xMm: number, yMm: number) => {
       for (const [index, strips] of columns.entries())
         drawDown(strips, surface, xMm + index * (columnMm + COLUMN_GAP_MM), yMm);
     };
-    return [{ heightMm: Math.max(...columns.map(height)), spaceMm: 0, keepWithNext: false, draw }];
+    return [{ heightMm, spaceMm, keepWithNext: false, draw }];
   };
 
 /** Several blocks that must share a page. */
