@@ -3,6 +3,7 @@ export type OrderPaperKind =
   | 'recipe-card'
   | 'finish-card'
   | 'lining-template'
+  | 'cutting-guide'
   | 'stack-sheet'
   | 'support-template'
   | 'labels';

@@ -132,7 +132,14 @@ function own(kind: OrderPaperKind, prints: OrderPaper['prints'], { words }: Shel
   return { id: kind, kind, kindText, paperName: null, forText: '', prints, page: null };
 }
 
-/** What is drawn of its stack, and its labels where it has any. */
+/** A stall's cakes are cut at home, by the guide that the day sheet names. */
+function isSoldInPieces({ order, content }: Shelf): boolean {
+  const asked = content.orders.find(({ id }) => id === order.id);
+  const isCut = order.tiers.some(({ portions, small }) => portions !== null && small === null);
+  return asked?.handOver.place === 'sold at a stall' && asked.portions !== undefined && isCut;
+}
+
+/** How it is cut, what is drawn of its stack, and its labels where it has any. */
 function sheets(shelf: Shelf): OrderPaper[] {
   const { order, content, words } = shelf;
   const { id, stack, tiers, keeping } = order;
@@ -140,8 +147,12 @@ function sheets(shelf: Shelf): OrderPaper[] {
   const labelled = folderOf(content, 'label', ({ recipeIds }) =>
     tiers.every(({ recipe }) => lists(recipeIds, recipe.id)),
   );
+  const guide = isSoldInPieces(shelf) ? folderOf(content, 'cutting-guide') : null;
   const labels = keeping.some(({ refusals }) => refusals.length === 0) ? labelled : null;
   return [
+    ...(guide === null
+      ? []
+      : [own('cutting-guide', [{ printName: '', stem: `cutting-guides/${guide}portions` }], shelf)]),
     ...(stack === null || stacked === null
       ? []
       : [own('stack-sheet', [{ printName: '', stem: `orders/${stacked}${id}-stack-sheet` }], shelf)]),

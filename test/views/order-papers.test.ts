@@ -59,6 +59,8 @@ describe('the papers of an order', () => {
         if (kind === 'recipe-card') expect(titles).toContain(paperName);
     const fair = told(order('fair-trays'));
     expect(fair.map(([kind]) => kind)).not.toContain('Stack sheet');
+    expect(fair.find(([kind]) => kind === 'Cutting guide')?.[3]).toBe('cutting-guides/portions');
+    expect(told(order('numeral-six')).map(([kind]) => kind)).not.toContain('Cutting guide');
     expect(fair.find(([, name]) => name === 'All-in-one lemon sponge')?.[2]).toBe('cake 1 and cupcakes');
     expect(fair.find(([kind]) => kind === 'Lining templates')?.[2]).not.toContain('muffin');
     const square = told(order('square-and-round'));

@@ -46,7 +46,7 @@ export const enGbTemplates: TemplateWords = {
     unknownShape:
       'There is no pattern for this tin: its walls are not measured, only what it holds. Brush every ridge with melted fat or oil, dust it with flour and tip out what does not cling.',
     levels: (height, layers) =>
-      `The levelling strip stands on the board round a cake of ${height} mm in ${layers === 1 ? 'one layer' : `${layers} equal layers`}: mark the sponge at each line, then cut. Short marks ‘as baked’ show how high the recipes come out of this tin.`,
+      `The levelling strip stands on the board round a cake of ${height} mm in ${layers === 1 ? 'one layer' : `${layers} equal layers`}: mark the sponge at each line, then cut. Layers of an order may be lower: measure them by its day sheet. Short marks ‘as baked’ show how high the recipes come out of this tin.`,
     board: (undercoat) =>
       `The broken line on the board is the cake from the tin, before a coat of ${undercoat} mm; the cross is the middle.`,
     ownNote: (note) => `Your note on this tin: ${note}.`,

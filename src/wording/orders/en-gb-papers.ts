@@ -8,6 +8,7 @@ export const enGbPapers: PapersWords = {
     'recipe-card': 'Recipe card',
     'finish-card': 'Finish card',
     'lining-template': 'Lining templates',
+    'cutting-guide': 'Cutting guide',
     'stack-sheet': 'Stack sheet',
     'support-template': 'Support template, true size',
     labels: 'Labels and allergen cards',
