@@ -47,6 +47,10 @@ function portionsText({ order, portions, portionsOver }: PlannedOrder, words: Or
   return `${own} (${wanted})${kept}`;
 }
 
+/** One cake by itself stands neither beside another nor on one. */
+const isOneCake = ({ tiers: [first, ...others], dummies }: PlannedOrder): boolean =>
+  first !== undefined && others.length + dummies.length === 0 && first.count === 1;
+
 function factsOf(planned: PlannedOrder, handOver: HandOverView, words: OrderWords): OrderFact[] {
   const { order, weightG, heightMm } = planned;
   const beside = besideTexts(order, words);
@@ -60,7 +64,9 @@ function factsOf(planned: PlannedOrder, handOver: HandOverView, words: OrderWord
     fact('handOver', handOver.text),
     fact('place', handOver.placeText),
     fact('portions', portionsText(planned, words)),
-    fact('arrangement', words.arrangement(order.arrangement === 'stacked', order.travelsAssembled)),
+    ...(isOneCake(planned)
+      ? []
+      : [fact('arrangement', words.arrangement(order.arrangement === 'stacked', order.travelsAssembled))]),
     ...(beside.length === 0
       ? []
       : [{ id: 'beside', label: words.beside.besideFact, text: beside.join('; ') }]),

@@ -4,7 +4,7 @@ import type { TemplateWords } from './template-words.ts';
 const NUMBERS = ['none', 'one', 'two', 'three', 'four'];
 
 export const enGbTemplates: TemplateWords = {
-  title: (tin) => `Lining papers: ${tin}`,
+  title: (tin) => `Lining templates: ${tin}`,
   summary: (size) => `Patterns at true size. The tin: ${size}.`,
   base: 'Base',
   side: 'Side strip',

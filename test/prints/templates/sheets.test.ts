@@ -131,7 +131,7 @@ describe('sheets of patterns', async () => {
     const wanted = cases.find(({ name }) => name === 'round-12 on A4');
     if (wanted === undefined) throw new Error('no 12 in round');
     const pdf = await readPdf(printed(wanted.print, fonts));
-    expect(pdf.title).toBe('Lining papers: Twelve-inch round – sizes in words on sheet 1');
+    expect(pdf.title).toBe('Lining templates: Twelve-inch round – sizes in words on sheet 1');
     expect(pdf.lang).toBe('en-GB');
     expect(pdf.outline).toHaveLength(1);
     expect(pdf.outline[0]?.items.map(({ title }) => title)).toEqual([
