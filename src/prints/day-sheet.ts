@@ -12,7 +12,7 @@ import { portraitSheet } from './sheet/paper.ts';
 import { frameOf, sheetPages } from './sheet/sheet.ts';
 import { type SheetContext, sheetContext } from './sheet/sheet-context.ts';
 import type { Block } from './sheet/strip.ts';
-import type { Metrics, Print } from './sheet/surface.ts';
+import type { Metrics, Print, PrintPage } from './sheet/surface.ts';
 import { table } from './sheet/table/table.ts';
 import { typeScale } from './sheet/type-scale.ts';
 import { dayBarsBlock } from './timetable/day-bars.ts';
@@ -48,6 +48,7 @@ interface Sheet {
   words: TimetableWords;
   context: SheetContext;
   widthMm: number;
+  paddingMm: number;
 }
 
 function daySection(day: DayView, sheet: Sheet): Section {
@@ -66,6 +67,10 @@ function daySection(day: DayView, sheet: Sheet): Section {
   };
 }
 
+/** Air above and below each line; less where that saves a page with a line or two. */
+const AIRY_MM = 1.1;
+const TIGHT_MM = 0.55;
+
 /** Draws nothing yet: gives the pages for a renderer. */
 export function daySheetPrint(
   view: TimetableView,
@@ -79,14 +84,19 @@ export function daySheetPrint(
   const words = timetableWordsFor(lang);
   const orders = new Set(view.days.flatMap(({ rows }) => rows.map(({ forText }) => forText)));
   const size = portraitSheet(paper);
-  const sheet = { showOrder: orders.size > 1, words, context, widthMm: frameOf(size, context).widthMm };
-  const sections = [opening(view, words, labels), ...view.days.map((day) => daySection(day, sheet))];
+  const { widthMm } = frameOf(size, context);
+  const pagesWith = (paddingMm: number): PrintPage[] => {
+    const sheet = { showOrder: orders.size > 1, words, context, widthMm, paddingMm };
+    const sections = [opening(view, words, labels), ...view.days.map((day) => daySection(day, sheet))];
+    return sheetPages(sections, size, context, furnitureOf(view, labels));
+  };
+  const [airy, tight] = [pagesWith(AIRY_MM), pagesWith(TIGHT_MM)];
   const title = `${words.daySheet}: ${view.title}`;
   return {
     path: `orders/${view.id}-day-sheet-${paper.toLowerCase()}`,
     title: `${title} – ${view.kitchenName}`,
     lang,
     subject: view.lead,
-    pages: sheetPages(sections, size, context, furnitureOf(view, labels)),
+    pages: tight.length < airy.length ? tight : airy,
   };
 }

@@ -47,6 +47,8 @@ export interface DayTableLook {
   words: TimetableWords;
   context: SheetContext;
   widthMm: number;
+  /** Above and below each line. */
+  paddingMm: number;
 }
 
 /** Room for boxes, times, order and minutes; the rest is for words. */
@@ -63,13 +65,13 @@ function referenceMm(rows: readonly TimetableRow[], { metrics }: SheetContext): 
 /** The lines of a day, as wide as the sheet. */
 export function dayTable(
   { isoDate, rows }: DayView,
-  { showOrder, words, context, widthMm }: DayTableLook,
+  { showOrder, words, context, widthMm, paddingMm }: DayTableLook,
 ): TableSpec {
   const { table } = words;
   const clockMm = context.metrics.widthMm('00:00', CLOCK.font, CLOCK.sizePt, true);
   return {
     key: `day-${isoDate}`,
-    paddingMm: 1.1,
+    paddingMm,
     columns: [
       TICK_COLUMN,
       column(table.time, { narrowestMm: clockMm }),
