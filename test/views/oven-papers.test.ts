@@ -270,9 +270,9 @@ describe('papers of a week', () => {
   });
 
   it('say how high each layer is cut: 65 mm in three, 52 mm of the levelled six in two', () => {
-    const built = (id: string) => rowsOf(hoursOf(id)).find(({ kind }) => kind === 'build')?.notes[0];
-    expect(built('three-tiers-for-sixty')).toBe('Each layer 21.7 mm high.');
-    expect(built('numeral-six')).toBe('Each layer 26 mm high.');
+    const built = (id: string) => rowsOf(hoursOf(id)).find(({ kind }) => kind === 'build')?.what;
+    expect(built('three-tiers-for-sixty')).toContain('into three layers of 21.7 mm: ');
+    expect(built('numeral-six')).toContain('into two layers of 26 mm: ');
   });
 
   it('have the dam’s buttercream made before the jam goes in', () => {

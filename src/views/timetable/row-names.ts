@@ -5,6 +5,7 @@ import { jointsOf, stackIds } from '../../compute/timeline/process.ts';
 import type { FinishWork } from '../../compute/timeline/work.ts';
 import { PLAIN_OVEN } from '../../domain/kitchen.ts';
 import { bakeWordsFor } from '../../wording/bake/index.ts';
+import { formatLength } from '../../wording/length.ts';
 import { listInWords } from '../../wording/list.ts';
 import { orderWordsFor } from '../../wording/orders/index.ts';
 import { uncapitalised } from '../../wording/sentence-case.ts';
@@ -15,7 +16,7 @@ import type { TimetableSource } from './timetable-input.ts';
 /** Names of nothing, for a line that is about none. */
 export const NO_NAMES: RowNames = {
   ...{ cakes: '', finish: '', batter: '', load: '', dial: '' },
-  ...{ kneaded: false, layers: 1, brushed: '', filling: '', stackedThere: false },
+  ...{ kneaded: false, layers: 1, layerHigh: '', brushed: '', filling: '', stackedThere: false },
   ...{ dowel: false, dummy: false, pieces: '', hired: '' },
 };
 
@@ -114,6 +115,12 @@ function usedText(use: FinishWork['use'], step: Step, source: TimetableSource): 
   return listInWords([...names], source.words.and);
 }
 
+/** How high each layer is cut; '' where that is not one height for all. */
+function layerText(step: Step, source: TimetableSource): string {
+  const [heightMm, ...others] = new Set(tiersOf(step, source).map(({ layerMm }) => layerMm));
+  return heightMm === undefined || others.length > 0 ? '' : formatLength(heightMm, 'mm');
+}
+
 function finishOf(step: Step, source: TimetableSource) {
   const uses = tiersOf(step, source).flatMap(({ finishes }) => finishes);
   return uses.find(({ finish }) => finish.id === step.finishId)?.finish;
@@ -140,6 +147,7 @@ export function rowNames(step: Step, source: TimetableSource): RowNames {
         : dialTextsOf(load.ovenC, kitchen.oven ?? PLAIN_OVEN, bakeWordsFor(kitchen.locale)).set,
     kneaded: finish !== undefined && KNEADED.has(finish.kind),
     layers: Math.max(1, ...tiersOf(step, source).map(({ layers }) => layers)),
+    layerHigh: layerText(step, source),
     brushed: usedText('brushed', step, source),
     filling: usedText('filling', step, source),
     pieces: piecesText(step, source),

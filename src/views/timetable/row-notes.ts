@@ -1,7 +1,6 @@
 /** What stands below a line: what waits until when, what stays cold, where the places in the oven are. */
 import type { Step, StepKind } from '../../compute/timeline/plan.types.ts';
 import type { DummyWork, TierWork } from '../../compute/timeline/work.ts';
-import { formatLength } from '../../wording/length.ts';
 import { listInWords } from '../../wording/list.ts';
 import { formatWholeGrams } from '../../wording/mass.ts';
 import { formatShare } from '../../wording/number.ts';
@@ -115,18 +114,15 @@ function aidNotes(group: readonly Step[], source: TimetableSource): string[] {
   return [...aided('core', words.coreIn), ...aided('band', words.bandOn)];
 }
 
-/** How high layers are cut; and a soft filling is held in by a bead, which is piped before the filling goes in. */
+/** A soft filling is held in by a bead, which is piped before the filling goes in. */
 function buildNotes(group: readonly Step[], { words, tierOf }: TimetableSource): string[] {
   if (group[0]?.kind !== 'build') return [];
   const tiers = group
     .flatMap((step) => step.tiers)
     .flatMap(({ orderId, tierId }) => tierOf(orderId, tierId) ?? []);
-  const notes = tiers.flatMap(({ layerMm, finishes, dam }) => {
+  const notes = tiers.flatMap(({ finishes, dam }) => {
     const held = finishes.find(({ finish }) => finish.id === dam)?.finish.name;
-    return [
-      ...(layerMm === undefined ? [] : [words.layerHigh(formatLength(layerMm, 'mm'))]),
-      ...(held === undefined ? [] : [words.damFirst(uncapitalised(held))]),
-    ];
+    return held === undefined ? [] : [words.damFirst(uncapitalised(held))];
   });
   return [...new Set(notes)];
 }

@@ -10,9 +10,10 @@ const loadsOf = (count: number): string =>
   count === 1 ? 'one oven load' : `${numberInWords(count, 12)} oven loads`;
 
 /** 'Level and cut into three layers: eight-inch round; brush with sugar syrup; fill with raspberry jam'. */
-function builtText({ cakes, layers, brushed, filling }: RowNames): string {
+function builtText({ cakes, layers, layerHigh, brushed, filling }: RowNames): string {
+  const high = layerHigh === '' ? '' : ` of ${layerHigh}`;
   const cut =
-    layers > 1 ? `Level and cut into ${numberInWords(layers, 12)} layers: ${cakes}` : `Level ${cakes}`;
+    layers > 1 ? `Level and cut into ${numberInWords(layers, 12)} layers${high}: ${cakes}` : `Level ${cakes}`;
   return [
     cut,
     ...(brushed === '' ? [] : [`brush with ${brushed}`]),
@@ -99,7 +100,6 @@ export const enGbTimetable: TimetableWords = {
   inPiecesEach: (cakes, pieces) => `${cakes}, ${pieces} pieces each`,
   bowlfulOfWeek: (batter, at, of) => `${batter}, bowlful ${at} of the week’s ${of}`,
   bowlfulOfOrder: (batter, at, of) => `${batter}, bowlful ${at} of ${of}`,
-  layerHigh: (height) => `Each layer ${height} high.`,
   damFirst: (finish) => `On each layer first the dam of ${finish}, then the filling inside it.`,
   shared: 'Shared with other orders of the week, whose tins it fills too: see the week’s day sheet.',
   putOn: (names) => `Put on what goes with it, and say what is not eaten: ${names}.`,

@@ -59,6 +59,8 @@ export interface RowNames {
   kneaded: boolean;
   /** Layers that a cake is cut into; 1: it is only levelled. */
   layers: number;
+  /** How high each of them is cut; '' where nobody says. */
+  layerHigh: string;
   /** What is brushed on, and what goes between, from the inside out; '' for nothing. */
   brushed: string;
   filling: string;
@@ -114,7 +116,6 @@ export interface TimetableWords {
   /** A bowlful among those of the week, and among those of one order. */
   bowlfulOfWeek: (batter: string, at: number, of: number) => string;
   bowlfulOfOrder: (batter: string, at: number, of: number) => string;
-  layerHigh: (height: string) => string;
   /** The bead that is piped before a soft filling. */
   damFirst: (finish: string) => string;
   /** On one order's paper: a line that serves other orders too. */
