@@ -13,6 +13,7 @@ import {
 } from '../views/finishing-tables.ts';
 import { workingPath } from '../views/nav.ts';
 import { finishingTableWordsFor } from '../wording/finishing/tables.ts';
+import { keptUnits } from '../wording/kept-units.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
 import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
@@ -22,37 +23,59 @@ import { besideCode, pageCode } from './sheet/page-code.ts';
 import { portraitSheet } from './sheet/paper.ts';
 import { frameOf, sheetPages } from './sheet/sheet.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
-import type { Metrics, Print } from './sheet/surface.ts';
+import type { Metrics, Print, PrintPage } from './sheet/surface.ts';
 import { table, tableFits } from './sheet/table/table.ts';
 import type { Cell, Column, TableSpec } from './sheet/table/types.ts';
-import { typeScale } from './sheet/type-scale.ts';
+import { type TypeStyle, typeScale } from './sheet/type-scale.ts';
 
-/** The weight to make is what one works from. */
-const STRONG = { ...typeScale.key, sizePt: 14, leadingPt: 16 };
-/** Nineteen tins and their heading stay on one sheet. */
-const ROW_PADDING_MM = 0.35;
+interface TableLook {
+  /** Above and below each row. */
+  paddingMm: number;
+  /** The weight to make is what one works from. */
+  strong: TypeStyle;
+  small: TypeStyle;
+  name: TypeStyle;
+  size: TypeStyle;
+}
 
-function figureCell({ main, small }: FinishingTableCell): Cell {
+const AIRY: TableLook = {
+  paddingMm: 0.35,
+  strong: { ...typeScale.key, sizePt: 14, leadingPt: 16 },
+  small: typeScale.figureNote,
+  name: typeScale.rowName,
+  size: typeScale.rowDetail,
+};
+/** Closer where that keeps twenty tins on the page of their heading. */
+const LOOKS: readonly TableLook[] = [
+  AIRY,
+  { ...AIRY, paddingMm: 0.1 },
+  {
+    paddingMm: 0,
+    strong: { ...AIRY.strong, leadingPt: 14 },
+    small: { ...AIRY.small, leadingPt: 9.8 },
+    name: { ...AIRY.name, leadingPt: 12.6 },
+    size: { ...AIRY.size, sizePt: 8.5, leadingPt: 10 },
+  },
+];
+
+function figureCell({ main, small }: FinishingTableCell, look: TableLook): Cell {
   return {
-    number: { text: main, type: STRONG },
-    paragraphs: small.map((text) => paragraph(text, typeScale.figureNote)),
+    number: { text: main, type: look.strong },
+    paragraphs: small.map((text) => paragraph(text, look.small)),
   };
 }
 
 /** Sizes such as '46 × 46 cm' are words, not figures to line up. */
-function wordsCell({ main, small }: FinishingTableCell): Cell {
+function wordsCell({ main, small }: FinishingTableCell, look: TableLook): Cell {
   return {
-    paragraphs: [
-      paragraph(main, typeScale.figure),
-      ...small.map((text) => paragraph(text, typeScale.figureNote)),
-    ],
+    paragraphs: [paragraph(main, typeScale.figure), ...small.map((text) => paragraph(text, look.small))],
   };
 }
 
-function tinCell({ tinName, sizeText }: FinishingTableRow): Cell {
+function tinCell({ tinName, sizeText }: FinishingTableRow, { name, size }: TableLook): Cell {
   return {
     heading: true,
-    paragraphs: [paragraph(tinName, typeScale.rowName), paragraph(sizeText, typeScale.rowDetail)],
+    paragraphs: [paragraph(tinName, name), paragraph(keptUnits(sizeText), size)],
   };
 }
 
@@ -63,8 +86,13 @@ function columnHeading(name: string, small: string): Paragraph[] {
   ];
 }
 
+interface Setting {
+  tinLabel: string;
+  look: TableLook;
+}
+
 /** Some columns of a table, so that a wide one can go on several pages. */
-function spec(source: FinishingTable, tinLabel: string, from: number, to: number): TableSpec {
+function spec(source: FinishingTable, { tinLabel, look }: Setting, from: number, to: number): TableSpec {
   const ofFinishes = source.columns.some(({ finishId }) => finishId !== null);
   const columns = source.columns.slice(from, to).map(
     ({ name, small }): Column => ({
@@ -77,23 +105,25 @@ function spec(source: FinishingTable, tinLabel: string, from: number, to: number
   return {
     key: `${source.id}-${from}`,
     zebra: true,
-    paddingMm: ROW_PADDING_MM,
+    paddingMm: look.paddingMm,
     whole: true,
     columns: [
       { heading: columnHeading(tinLabel, ''), align: 'left', narrowestMm: 44, widestMm: 58 },
       ...columns,
     ],
-    rows: source.rows.map((row) => ({ cells: [tinCell(row), ...row.cells.slice(from, to).map(cell)] })),
+    rows: source.rows.map((row) => ({
+      cells: [tinCell(row, look), ...row.cells.slice(from, to).map((one) => cell(one, look))],
+    })),
   };
 }
 
 /** As many columns as fit at a time, all of the same number or one fewer. */
-function specs(source: FinishingTable, tinLabel: string, fits: (table: TableSpec) => boolean): TableSpec[] {
+function specs(source: FinishingTable, setting: Setting, fits: (table: TableSpec) => boolean): TableSpec[] {
   const all = source.columns.length;
   for (let parts = 1; parts <= all; parts += 1) {
     const each = Math.ceil(all / parts);
     const cut = Array.from({ length: Math.ceil(all / each) }, (_, part) =>
-      spec(source, tinLabel, part * each, Math.min(all, (part + 1) * each)),
+      spec(source, setting, part * each, Math.min(all, (part + 1) * each)),
     );
     if (cut.every(fits)) return cut;
   }
@@ -146,8 +176,8 @@ export function finishingChartPrint(
       ),
     ],
   };
-  const uses = finishingTables(view, words).map(
-    (source): Section => ({
+  const uses = (setting: Setting): Section[] =>
+    finishingTables(view, words).map((source) => ({
       key: source.id,
       startsPage: true,
       blocks: [
@@ -158,15 +188,18 @@ export function finishingChartPrint(
           anchor: source.id,
         }),
         textParagraph('about', paragraph(source.about, typeScale.body), 1),
-        ...specs(source, labels.tin, fits).map(table),
+        ...specs(source, setting, fits).map(table),
       ],
-    }),
-  );
+    }));
+  const tried = LOOKS.map((look): PrintPage[] => {
+    const sections = [first, ...uses({ tinLabel: labels.tin, look })];
+    return sheetPages(sections, size, sheet, furnitureOf(view, labels));
+  });
   return {
     path: `finishing/${view.id}-${paper.toLowerCase()}`,
     title: `${view.title} – ${view.kitchenName}`,
     lang,
     subject: view.summary,
-    pages: sheetPages([first, ...uses], size, sheet, furnitureOf(view, labels)),
+    pages: tried.reduce((best, pages) => (pages.length < best.length ? pages : best)),
   };
 }

@@ -90,6 +90,16 @@ describe('the finishing chart of the demo on paper', () => {
     expect(faults(await made(second.style, 'A4'), second.style)).toEqual([]);
   });
 
+  it('parts no heading from its table, on the smaller paper and with the wider margins too', () => {
+    const pagesOn = (style: HouseStyle, paper: PaperName) =>
+      finishingChartPrint(view, style, fontsOf(style).metrics, paper, 'en-GB').pages.length;
+    const withTable = onA4.pdf.pages.map(({ tree }) => tree !== null && rolesWithin(tree).includes('Table'));
+    expect(withTable.slice(withTable.indexOf(true))).not.toContain(false);
+    for (const { style } of content.houseStyles)
+      for (const paper of ['A4', 'Letter'] as const)
+        expect(pagesOn(style, paper), paper).toBe(onA4.pdf.pages.length);
+  });
+
   it('says every amount that the data file shows, under its tin and its finish', () => {
     const cells = cellsOf(onA4.pdf);
     let figures = 0;
