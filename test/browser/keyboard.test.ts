@@ -103,6 +103,8 @@ describe('without a mouse, 320 px wide', () => {
     await tabTo(page, /^Plan a bake/);
     await page.keyboard.press('Enter');
     await page.waitForSelector('.tin-shelf');
+    // What the page says of itself as it opens is over before anybody taps.
+    await page.waitForTimeout(PAUSE_MS);
     await listen(page);
     await tabTo(page, /^Four-inch round/);
     await page.keyboard.press('Enter');
