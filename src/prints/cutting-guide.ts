@@ -9,7 +9,7 @@ import { uncapitalised } from '../wording/sentence-case.ts';
 import { countTable, drawnTable, stackTable } from './cutting-guide/guide-tables.ts';
 import { furnitureOf } from './labels/furniture.ts';
 import { labelsFor } from './labels/labels.ts';
-import { beside, caution, heading, list, textParagraph } from './sheet/blocks.ts';
+import { beside, caution, heading, leading, list, textParagraph } from './sheet/blocks.ts';
 import type { Section } from './sheet/flow.ts';
 import { paragraph } from './sheet/lines.ts';
 import { besideCode, pageCode } from './sheet/page-code.ts';
@@ -79,7 +79,7 @@ export function cuttingGuidePrint(
             key: 'stacks',
             blocks: [
               headed(view.stacksTitle, 'stacks'),
-              textParagraph('about', paragraph(view.stacksAbout, typeScale.body), 1),
+              leading(textParagraph('about', paragraph(view.stacksAbout, typeScale.body), 1)),
               table(stackTable(view, words)),
             ],
           },

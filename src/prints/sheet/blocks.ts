@@ -165,3 +165,9 @@ export const together =
   (...blocks: Block[]): Block =>
   (widthMm, context) =>
     keptTogether(blocks.flatMap((block) => block(widthMm, context)));
+
+/** A block that stays with the beginning of the next one: a sentence above the table it speaks of. */
+export const leading =
+  (block: Block): Block =>
+  (widthMm, context) =>
+    block(widthMm, context).map((strip) => ({ ...strip, keepWithNext: true }));
