@@ -1,9 +1,10 @@
 /** A week of orders as plain data. */
 
 import { tierOven } from '../compute/orders/tier-oven.ts';
-import { bowlfulId } from '../compute/orders/work-of.ts';
+import { batterName, bowlfulId } from '../compute/orders/work-of.ts';
 import type { PlannedWeek } from '../compute/weeks/plan-week.ts';
 import type { Content } from '../domain/content.ts';
+import type { Warning } from '../domain/problem.ts';
 import { wordsFor } from '../wording/locales/index.ts';
 import { formatWholeGrams } from '../wording/mass.ts';
 import { orderWordsFor } from '../wording/orders/index.ts';
@@ -63,6 +64,16 @@ function sharedText({ orders, mixes, ...planned }: PlannedWeek, content: Content
   );
 }
 
+/** Each with the batter it is about, and once where two mixes of a batter share it. */
+function mixWarnings({ mixes }: PlannedWeek): Warning[] {
+  const told = mixes.flatMap((mixOfTiers) =>
+    mixOfTiers.mix.warnings
+      .filter(({ code }) => code !== 'second-bake' && code !== 'several-loads')
+      .map((warning) => ({ ...warning, message: `${batterName(mixOfTiers)}: ${warning.message}` })),
+  );
+  return told.filter(({ message }, at) => told.findIndex((other) => other.message === message) === at);
+}
+
 /** The view of a worked week. */
 export function weekView(worked: WorkedWeek, content: Content): WeekView {
   const { planned, plan } = worked;
@@ -99,12 +110,7 @@ export function weekView(worked: WorkedWeek, content: Content): WeekView {
         kitchen.locale,
       ),
     ],
-    warnings: [
-      ...ageWarningsOf(plan),
-      ...planned.mixes.flatMap(({ mix }) =>
-        mix.warnings.filter(({ code }) => code !== 'second-bake' && code !== 'several-loads'),
-      ),
-    ],
+    warnings: [...ageWarningsOf(plan), ...mixWarnings(planned)],
     refusals: plan.ok
       ? []
       : plan.problems.map(({ code, message, hint = '' }) => ({ code, text: message, hint })),
