@@ -222,6 +222,10 @@ export function orderView(
     decisions: decisionsOf(planned, words),
     inedible,
     hired,
+    signLines: words.sheet.signLines(
+      inedible.length > 0 || (stack !== null && stack !== 'unknown-width'),
+      hired.length > 0,
+    ),
     stack: stack === null || stack === 'unknown-width' ? null : stackView(planned, stack, content),
     noStackText: stack === 'unknown-width' ? stackWordsFor(kitchen.locale).unknownWidth : null,
     allergens,

@@ -232,6 +232,8 @@ export interface OrderView {
   inedible: string[];
   /** What is hired out, with the day by which it is to be back. */
   hired: string[];
+  /** Lines to write on when it is handed over. */
+  signLines: string[];
   /** Null for cakes that do not stand on one another. */
   stack: StackView | null;
   /** Why a stacked order has no plan of its stack; else null. */

@@ -312,3 +312,29 @@ describe('what goes on a cake', () => {
     );
   });
 });
+
+describe('what is written and told at the end', () => {
+  it('asks for what is not food and for hired things only where an order has some', () => {
+    const lines = (id: string): string[] => order(id).signLines;
+    expect(lines('three-tiers-for-sixty')).toEqual(
+      expect.arrayContaining(['Told what is not food', 'Hired things back on']),
+    );
+    expect(lines('fair-trays')).toEqual([
+      'Asked about allergies on',
+      'Answer',
+      'Allergens told to',
+      'Handed over by, at',
+    ]);
+  });
+
+  it('keeps kneaded paste from drying, and tells a stall which label goes where', () => {
+    const notes = (orderId: string): string =>
+      view.timetables
+        .filter((one) => one.orderId === orderId)
+        .flatMap((one) => one.view.days.flatMap(({ rows }) => rows.flatMap((row) => row.notes)))
+        .join(' ');
+    expect(notes('three-tiers-for-sixty')).toContain('Wrap it airtight');
+    expect(notes('three-tiers-for-sixty')).not.toContain('sold loose');
+    expect(notes('fair-trays')).toContain('beside what is sold loose stands its allergen card');
+  });
+});

@@ -60,9 +60,7 @@ export function handOverBlocks(
   const keeping = keepingTexts(view).map((text, at) =>
     textParagraph(`keeps-${at}`, paragraph(text, look.body), 1),
   );
-  const lines = [...words.sheet.signLines, ...(view.hired.length === 0 ? [] : [words.sheet.hiredSign])].map(
-    (line) => writeLine(line, look.body, look.writeMm),
-  );
+  const lines = view.signLines.map((line) => writeLine(line, look.body, look.writeMm));
   return [
     shortest(
       beside(cautions, [asked, ...keeping, ...lines]),

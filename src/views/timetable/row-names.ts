@@ -23,6 +23,9 @@ export const NO_NAMES: RowNames = {
 /** Bought as a paste. */
 const KNEADED = new Set<FinishWork['finish']['kind']>(['sugarpaste', 'marzipan']);
 
+export const isKneaded = (finish: FinishWork['finish'] | undefined): boolean =>
+  finish !== undefined && KNEADED.has(finish.kind);
+
 /** Steps on small cakes that no longer stand in their tins. */
 const BY_PIECES = new Set<StepKind>(['top', 'pack']);
 
@@ -121,7 +124,7 @@ function layerText(step: Step, source: TimetableSource): string {
   return heightMm === undefined || others.length > 0 ? '' : formatLength(heightMm, 'mm');
 }
 
-function finishOf(step: Step, source: TimetableSource) {
+export function finishOf(step: Step, source: TimetableSource) {
   const uses = tiersOf(step, source).flatMap(({ finishes }) => finishes);
   return uses.find(({ finish }) => finish.id === step.finishId)?.finish;
 }
@@ -145,7 +148,7 @@ export function rowNames(step: Step, source: TimetableSource): RowNames {
       load === undefined
         ? ''
         : dialTextsOf(load.ovenC, kitchen.oven ?? PLAIN_OVEN, bakeWordsFor(kitchen.locale)).set,
-    kneaded: finish !== undefined && KNEADED.has(finish.kind),
+    kneaded: isKneaded(finish),
     layers: Math.max(1, ...tiersOf(step, source).map(({ layers }) => layers)),
     layerHigh: layerText(step, source),
     brushed: usedText('brushed', step, source),

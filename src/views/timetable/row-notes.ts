@@ -7,7 +7,7 @@ import { formatShare } from '../../wording/number.ts';
 import { uncapitalised } from '../../wording/sentence-case.ts';
 import type { WaitKind } from '../../wording/timetable/index.ts';
 import { untilText } from './local-clock.ts';
-import { cakesText } from './row-names.ts';
+import { cakesText, finishOf, isKneaded } from './row-names.ts';
 import { alongNotes, ribbonNotes } from './take-along.ts';
 import type { TimetableSource } from './timetable-input.ts';
 
@@ -138,6 +138,16 @@ function cuttingNotes({ kind, orderIds }: Step, { words, work }: TimetableSource
 
 const OF_A_BOWLFUL = new Set<StepKind>(['weigh-out', 'mix', 'fill-tins']);
 
+/** Paste dries as it lies; and what a stall sells says what it is, wrapped or loose. */
+function keptNotes(step: Step, source: TimetableSource): string[] {
+  const { words, work } = source;
+  if (step.kind === 'make-finish' && isKneaded(finishOf(step, source))) return [words.keepWrapped];
+  const isStall = work.orders.some(
+    ({ id, place }) => place === 'sold at a stall' && step.orderIds.includes(id),
+  );
+  return step.kind === 'pack' && isStall ? [words.labelForSale] : [];
+}
+
 /** On an order's own paper: its bowlful fills tins of other orders too. */
 function sharedNotes({ kind, orderIds }: Step, { words, orders }: TimetableSource): string[] {
   const isShared = orderIds.some((id) => orders.every((order) => order.id !== id));
@@ -157,6 +167,7 @@ export function notesOf(group: readonly Step[], waits: readonly Step[], source: 
     ...buildNotes(group, source),
     ...coldNotes(step, source),
     ...(step.kind === 'oven-in' ? [words.seePlan(words.load(source.loadNumber(step.loadId)))] : []),
+    ...keptNotes(step, source),
     ...ribbonNotes(step, source),
     ...alongNotes(step, source),
     ...putOnNotes(step, source),

@@ -95,12 +95,13 @@ export const enGbOrders: OrderWords = {
     bowlful: 'Batter',
     fill: 'Into the tins',
     signOff: 'Sign-off',
-    signLines: [
+    signLines: (inedible, hired) => [
       'Asked about allergies on',
       'Answer',
       'Allergens told to',
-      'Inedible parts off',
+      ...(inedible ? ['Told what is not food'] : []),
       'Handed over by, at',
+      ...(hired ? ['Hired things back on'] : []),
     ],
     checked: 'Checked',
     spare: (yolks, whites) => {
@@ -114,7 +115,6 @@ export const enGbOrders: OrderWords = {
     nothingInedible: 'Nothing inedible was ordered; supports and boards still come out.',
     hired: 'Hired, to be returned',
     hiredBack: (name, by) => (by === null ? name : `${name}, by ${by}`),
-    hiredSign: 'Hired things back on',
     toTick: 'to tick',
     eggsAndTins: 'Eggs, batter, tins',
     beaten: (part, grams) => `${part}, ${grams}\u00a0g beaten`,

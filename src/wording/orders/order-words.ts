@@ -61,7 +61,8 @@ export interface OrderWords {
     bowlful: string;
     fill: string;
     signOff: string;
-    signLines: readonly string[];
+    /** Lines to write on at hand-over; `inedible`: something comes off before it is eaten; `hired`: something comes back. */
+    signLines: (inedible: boolean, hired: boolean) => string[];
     checked: string;
     spare: (yolks: number, whites: number) => string;
     inedible: string;
@@ -69,7 +70,6 @@ export interface OrderWords {
     hired: string;
     /** What is hired, and the day by which it is to be back. */
     hiredBack: (name: string, by: string | null) => string;
-    hiredSign: string;
     /** Read aloud for a box. */
     toTick: string;
     /** Over eggs, the bowl's weight and the tins. */

@@ -92,6 +92,9 @@ export const enGbTimetable: TimetableWords = {
     `Places: support template; lengths: stack sheet, and mark them at the firm coat. All of one tier the same length. ${there ? 'They travel beside the cake and are set at the place.' : 'They are set when the tiers are stacked.'}`,
   builtOnCards:
     'Cards are cut to the outline on the support template. Every tier is built on its own card, the bottom one on the drum.',
+  keepWrapped: 'Wrap it airtight until it is rolled out: it dries and cracks.',
+  labelForSale:
+    'What is wrapped or boxed before anybody asks for it has a full label on every pack; beside what is sold loose stands its allergen card.',
   cameBack: 'Back, whole and clean, on: ………………',
   backBy: (name, day) => `${name}, by ${day}`,
   backOpen: (name) => `${name}, day to be agreed`,

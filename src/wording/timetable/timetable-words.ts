@@ -104,6 +104,10 @@ export interface TimetableWords {
   supportsByTemplate: (there: boolean) => string;
   /** Beside boring cards. */
   builtOnCards: string;
+  /** Of a paste that was kneaded. */
+  keepWrapped: string;
+  /** Of what is sold at a stall. */
+  labelForSale: string;
   /** To be written on when hired things are back. */
   cameBack: string;
   backBy: (name: string, day: string) => string;
