@@ -49,8 +49,8 @@ export const enGbOrders: OrderWords = {
   count: (count, name) => (count === 1 ? name : `${count} × ${name.replace(/^The cake/, 'cake')}`),
   partOf: (parts, of, name) =>
     parts === 1 ? `one of ${of} parts of ${name}` : `${parts} of ${of} parts of ${name}`,
-  bowl: (at, of) => `Bowl ${at} of ${of}`,
-  onlyBowl: 'One bowl',
+  bowl: (at, of) => `Bowlful ${at} of ${of}`,
+  onlyBowl: 'One bowlful',
   mixOf: (recipe, flavours) => [recipe, ...flavours.map((name) => name.toLowerCase())].join(', '),
   inEach: (grams) => `${grams}\u00a0g in each`,
   usesOf: {
