@@ -247,7 +247,7 @@ describe('papers of a week', () => {
         );
       const bowls = batters.flatMap(({ name, bowlfuls }) =>
         bowlfuls.flatMap((bowl) => {
-          const [, at, of] = /^Bowl (\d+) of (\d+)$/.exec(bowl.name) ?? [];
+          const [, at, of] = /^Bowlful (\d+) of (\d+)$/.exec(bowl.name) ?? [];
           return at === undefined ? [] : [[`${name.charAt(0).toLowerCase()}${name.slice(1)}`, at, of].join()];
         }),
       );
