@@ -6,6 +6,7 @@ import { type PlannerWords, plannerWordsFor } from '../wording/planner/index.ts'
 import { portionsWordsFor } from '../wording/portions/index.ts';
 import { planAnswer, told } from './answer.ts';
 import { keepKitchen, keptKitchen } from './device.ts';
+import { knownPlan } from './known-plan.ts';
 import { kitchenHere, type OwnKitchen } from './own-kitchen.ts';
 import { withOwnPrices } from './own-prices.ts';
 import { AnswerPanel } from './parts/answer-panel.tsx';
@@ -119,7 +120,8 @@ type Answered = ReturnType<typeof planAnswer>;
 export function PlannerApp({ published }: { published: PlannerContent }) {
   const words = plannerWordsFor(published.kitchen.locale);
   const portionsWords = portionsWordsFor(published.kitchen.locale);
-  const [state, change] = useAddress(usualMass(published.kitchen));
+  const [sent, change] = useAddress(usualMass(published.kitchen));
+  const { state, unknown } = useMemo(() => knownPlan(sent, published), [sent, published]);
   const [own, changeOwn] = useOwnKitchen();
   const opened = useOpenedKitchen(own.file, published);
   const base = opened.kitchen ?? published.kitchen;
@@ -154,6 +156,7 @@ export function PlannerApp({ published }: { published: PlannerContent }) {
   return (
     <div class="planner">
       <div class="asking">
+        {unknown.length > 0 && <p class="wrong">{words.answer.notHere(unknown.join(', '))}</p>}
         <RecipeChoice {...props} />
         {state.ask === 'tins' && (
           <>

@@ -99,6 +99,7 @@ export const enGbPlanner: PlannerWords = {
     check: 'Check',
     caution: 'Caution',
     wrong: 'This cannot be planned as it stands',
+    notHere: (names) => `Not in this kitchen, and planned without: ${names}.`,
     left: 'Left over',
     leftOver: {
       nothingLeft: 'nothing left',

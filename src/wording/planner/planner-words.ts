@@ -99,6 +99,8 @@ export interface PlannerWords {
     check: string;
     caution: string;
     wrong: string;
+    /** A plan that was sent names what this kitchen does not have. */
+    notHere: (names: string) => string;
     left: string;
     leftOver: LeftOverWords;
     toPlan: string;
