@@ -14,18 +14,24 @@ function boxOf(steps: readonly PathStep[]): PaintLog['box'] {
   return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
 }
 
+/** Draws nothing, and goes into everything. */
+const SILENT: Surface = {
+  text: () => undefined,
+  path: () => undefined,
+  within: (_, __, body) => body(),
+  artifact: (body) => body(),
+  clip: (_, body) => body(),
+  link: (_, __, ___, body) => body(),
+  anchor: () => undefined,
+  bookmark: () => undefined,
+};
+
 export function recordedPages({ pages }: Print): PaintLog[] {
   const log: PaintLog[] = [];
   pages.forEach((page, at) => {
     const surface: Surface = {
-      text: () => undefined,
+      ...SILENT,
       path: (steps, paint) => log.push({ page: at, paint, box: boxOf(steps) }),
-      within: (_, __, body) => body(),
-      artifact: (body) => body(),
-      clip: (_, body) => body(),
-      link: (_, __, ___, body) => body(),
-      anchor: () => undefined,
-      bookmark: () => undefined,
     };
     page.draw(surface, { xMm: 0, yMm: 0 });
   });
@@ -37,14 +43,8 @@ export function recordedText({ pages }: Print): string[] {
   return pages.map((page) => {
     const said: string[] = [];
     const surface: Surface = {
+      ...SILENT,
       text: ({ text }) => said.push(text),
-      path: () => undefined,
-      within: (_, __, body) => body(),
-      artifact: (body) => body(),
-      clip: (_, body) => body(),
-      link: (_, __, ___, body) => body(),
-      anchor: () => undefined,
-      bookmark: () => undefined,
     };
     page.draw(surface, { xMm: 0, yMm: 0 });
     return said.join(' ').replace(/\s+/g, ' ');

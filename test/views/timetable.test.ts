@@ -1,7 +1,4 @@
-/**
- * What a timetable says: in time, by the clock, whose it is, and nothing lost from the plan behind it. Long because the
- * week and each order are read from one sample.
- */
+/** What a timetable says: in time, by the clock, whose it is, and nothing lost from the plan behind it. */
 import { describe, expect, it } from 'vitest';
 import { planWeek } from '../../src/compute/timeline/plan-week.ts';
 import { timetableView } from '../../src/views/timetable/timetable.ts';
@@ -10,6 +7,14 @@ import { sampleTimetable } from '../samples/timetable.ts';
 
 const view = sampleTimetable();
 const rows = view.days.flatMap((day) => day.rows);
+
+/** The days of a week planned from these orders alone. */
+function daysOf(asked: Parameters<typeof planWeek>[0]) {
+  const made = planWeek(asked, ROOM);
+  if (!made.ok) throw new Error('no plan');
+  const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
+  return timetableView({ id: 'x', title: 'X', kitchen, work: asked, room: ROOM, plan: made.value }).days;
+}
 
 describe('the timetable of a week', () => {
   it('has a line for every piece of work by hand of the plan, one for each look and each hand-over', () => {
@@ -137,17 +142,7 @@ describe('the timetable of one order', () => {
       covered: true,
       dowel: true,
     });
-    const made = planWeek(boxed, ROOM);
-    if (!made.ok) throw new Error('no plan');
-    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
-    const { days } = timetableView({
-      id: 'x',
-      title: 'X',
-      kitchen,
-      work: boxed,
-      room: ROOM,
-      plan: made.value,
-    });
+    const days = daysOf(boxed);
     const setUp = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'set-up');
     expect(setUp?.what).toBe('Set the supports, stack the tiers, drive in the centre dowel and set up');
     expect(setUp?.notes).toEqual([
@@ -164,12 +159,7 @@ describe('the timetable of one order', () => {
 
   it('takes the stack sheet where a stack travels whole, and no hired dummy that stands in it', () => {
     const whole = work({ ...THREE_TIERS, place: 'delivered', hired: [{ name: null }] });
-    const made = planWeek(whole, ROOM);
-    if (!made.ok) throw new Error('no plan');
-    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
-    const { days } = timetableView({
-      ...{ id: 'x', title: 'X', kitchen, work: whole, room: ROOM, plan: made.value },
-    });
+    const days = daysOf(whole);
     const notes = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'deliver')?.notes;
     expect(notes).toEqual(['Take along: order sheet, allergen cards and stack sheet.']);
   });
@@ -178,12 +168,7 @@ describe('the timetable of one order', () => {
     const [tier] = BIRTHDAY.tiers;
     if (tier === undefined) throw new Error('no tier');
     const held = work({ ...BIRTHDAY, tiers: [{ ...tier, dam: 'vanilla-buttercream' }] });
-    const made = planWeek(held, ROOM);
-    if (!made.ok) throw new Error('no plan');
-    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
-    const { days } = timetableView({
-      ...{ id: 'x', title: 'X', kitchen, work: held, room: ROOM, plan: made.value },
-    });
+    const days = daysOf(held);
     const built = days.flatMap((day) => day.rows).find(({ kind }) => kind === 'build');
     expect(built?.notes[0]).toBe(
       'On each layer first the dam of vanilla-buttercream, then the filling inside it.',
@@ -275,17 +260,7 @@ describe('the timetable of one order', () => {
       ...BIRTHDAY,
       hired: [{ name: 'Cake stand', backBy: '2026-10-27' }, { name: null }],
     });
-    const made = planWeek(asked, ROOM);
-    if (!made.ok) throw new Error('no plan');
-    const kitchen = { name: 'Test', edition: '2026-10-01', locale: 'en-GB' as const };
-    const { days } = timetableView({
-      id: 'x',
-      title: 'X',
-      kitchen,
-      work: asked,
-      room: ROOM,
-      plan: made.value,
-    });
+    const days = daysOf(asked);
     const [before, last] = days.flatMap((day) => day.rows).slice(-2);
     expect(before?.kind).toBe('hand-over');
     expect(last?.what).toBe('To come back: cake stand, by 27 October 2026 and dummy tier, day to be agreed');

@@ -2,10 +2,9 @@
  * A finish's card: on one face wherever it can be, with as many tins as there is room for and then in the largest
  * type; what is too long for that goes on over the back.
  */
-import { cardCode } from '../recipe-card/card-code.ts';
+import { besideCode } from '../recipe-card/card-code.ts';
 import { drawFurniture } from '../recipe-card/card-furniture.ts';
 import { type CardFace, COLUMN_GAP_MM, frameOf, HEAD_MM, lookOf } from '../recipe-card/card-parts.ts';
-import { drawDown, stackedMm } from '../recipe-card/fitting.ts';
 import { heading, textParagraph } from '../sheet/blocks.ts';
 import { type FilledPage, flow } from '../sheet/flow.ts';
 import { paragraph } from '../sheet/lines.ts';
@@ -17,11 +16,9 @@ import { batchBlocks, tinBlocks } from './finish-tables.ts';
 /** How many tins are tried, most first; fewer than the last are none. */
 const TINS: readonly number[] = [6, 4, 3, 0];
 
-const GAP_BESIDE_MM = 3;
-
 /** What it is made of, how it keeps and what it is for, with the code at the right. */
 function factsBlock(parts: FinishCardParts): Block {
-  const { view, form, own, context } = parts;
+  const { view, form, own } = parts;
   const { type } = form;
   const look = { ...lookOf(form), gapMm: 0.3 };
   const uses = view.uses.map(({ text }) => text).join('; ');
@@ -30,26 +27,8 @@ function factsBlock(parts: FinishCardParts): Block {
     textParagraph('keeps', paragraph(view.keepsText, type.body), look.gapMm),
     ...(uses === '' ? [] : [leadInBlock('uses', own.uses, `${uses}.`, look)]),
   ];
-  return (widthMm) => {
-    const code = cardCode({
-      ...parts,
-      view: { title: view.title, workingUrl: view.pageUrl },
-      words: { working: own.everyTin, workingOf: own.everyTinOf },
-    });
-    const textMm = code ? widthMm - code.widthMm - GAP_BESIDE_MM : widthMm;
-    const strips = blocks.flatMap((block) => block(textMm, context));
-    return [
-      {
-        heightMm: Math.max(stackedMm(strips), code?.heightMm ?? 0),
-        spaceMm: 0,
-        keepWithNext: true,
-        draw(surface, xMm, yMm) {
-          drawDown(strips, surface, xMm, yMm);
-          code?.draw(surface, xMm + widthMm - code.widthMm, yMm);
-        },
-      },
-    ];
-  };
+  const words = { working: own.everyTin, workingOf: own.everyTinOf };
+  return besideCode({ ...parts, view: { title: view.title, workingUrl: view.pageUrl }, words }, blocks);
 }
 
 function blocksOf(parts: FinishCardParts, tins: number): Block[] {

@@ -8,6 +8,7 @@ import type { Block } from '../sheet/strip.ts';
 import type { Surface } from '../sheet/surface.ts';
 import { drawText, setText } from '../sheet/text-block.ts';
 import type { CardParts } from './card-parts.ts';
+import { drawDown, stackedMm } from './fitting.ts';
 
 /** Common practice: a module of a third of a millimetre reads well with a phone at arm's length. */
 const MODULE_MM = 0.33;
@@ -57,3 +58,25 @@ export const codeBlock =
       draw: (surface, xMm, yMm) => code.draw(surface, xMm, yMm),
     },
   ];
+
+const GAP_BESIDE_MM = 3;
+
+/** Blocks with the code at their right; the whole width is theirs where there is none. */
+export const besideCode =
+  (parts: CodeParts, blocks: readonly Block[]): Block =>
+  (widthMm) => {
+    const code = cardCode(parts);
+    const textMm = code ? widthMm - code.widthMm - GAP_BESIDE_MM : widthMm;
+    const strips = blocks.flatMap((block) => block(textMm, parts.context));
+    return [
+      {
+        heightMm: Math.max(stackedMm(strips), code?.heightMm ?? 0),
+        spaceMm: 0,
+        keepWithNext: true,
+        draw(surface, xMm, yMm) {
+          drawDown(strips, surface, xMm, yMm);
+          code?.draw(surface, xMm + widthMm - code.widthMm, yMm);
+        },
+      },
+    ];
+  };

@@ -1,11 +1,11 @@
 /** The front of an upright card: title, facts beside the code, the weights, and below them as much as fits. */
 import type { CardTin } from '../../views/recipe-card.types.ts';
 import type { Block } from '../sheet/strip.ts';
-import { cardCode } from './card-code.ts';
+import { besideCode } from './card-code.ts';
 import { lateItems, pressingItems } from './card-items.ts';
 import { type CardParts, frameOf } from './card-parts.ts';
 import { factLines, summaryBlock, titleBlock } from './card-words.ts';
-import { drawDown, fitted, type Item, otherwise, setItems, setOnce, stackedMm } from './fitting.ts';
+import { fitted, type Item, otherwise, setItems, setOnce, stackedMm } from './fitting.ts';
 import { paddingWith, TIGHT_MM, USUAL_MM, type Weights, weightsTables } from './weights-table.ts';
 
 export interface UprightFront {
@@ -16,7 +16,6 @@ export interface UprightFront {
   after: Item[];
 }
 
-const GAP_BESIDE_MM = 3;
 /** Above a table that follows text. */
 const TABLE_SPACE_MM = 4;
 
@@ -37,25 +36,8 @@ const SETTINGS: readonly Setting[] = [
 ];
 
 /** What the recipe is, with the code at its right. */
-function facts(parts: CardParts, withSummary: boolean): Block {
-  return (widthMm, context) => {
-    const code = cardCode(parts);
-    const textMm = code ? widthMm - code.widthMm - GAP_BESIDE_MM : widthMm;
-    const blocks = [...(withSummary ? [summaryBlock(parts)] : []), ...factLines(parts)];
-    const strips = blocks.flatMap((block) => block(textMm, context));
-    return [
-      {
-        heightMm: Math.max(stackedMm(strips), code?.heightMm ?? 0),
-        spaceMm: 0,
-        keepWithNext: true,
-        draw(surface, xMm, yMm) {
-          drawDown(strips, surface, xMm, yMm);
-          code?.draw(surface, xMm + widthMm - code.widthMm, yMm);
-        },
-      },
-    ];
-  };
-}
+const facts = (parts: CardParts, withSummary: boolean): Block =>
+  besideCode(parts, [...(withSummary ? [summaryBlock(parts)] : []), ...factLines(parts)]);
 
 /** Title and facts with and without the summary, each set once. */
 interface Heads {
