@@ -5,6 +5,7 @@ import type { OrderView } from '../../src/views/order.types.ts';
 import { orderPapers } from '../../src/views/order-papers.ts';
 import { type OrdersView, ordersView } from '../../src/views/orders.ts';
 import { chartsOf, demoContent } from '../samples/demo.ts';
+import { orderOf } from './support/order-of.ts';
 
 let content: Content;
 let view: OrdersView;
@@ -13,11 +14,7 @@ beforeAll(async () => {
   view = ordersView(content);
 });
 
-const order = (id: string): OrderView => {
-  const found = view.orders.find((one) => one.id === id);
-  if (found === undefined) throw new Error(`no order ${id}`);
-  return found;
-};
+const order = (id: string): OrderView => orderOf(view, id);
 
 const told = (one: OrderView, within: Content = content): string[][] =>
   orderPapers(one, within).map(({ kindText, paperName, forText, prints }) => [

@@ -8,6 +8,7 @@ import { type OrdersView, ordersView } from '../../src/views/orders.ts';
 import { workedOrders } from '../../src/views/planned-orders.ts';
 import type { WeekView } from '../../src/views/week.types.ts';
 import { demoContent } from '../samples/demo.ts';
+import { orderOf } from './support/order-of.ts';
 
 let content: Content;
 let view: OrdersView;
@@ -16,11 +17,7 @@ beforeAll(async () => {
   view = ordersView(content);
 });
 
-const order = (id: string): OrderView => {
-  const found = view.orders.find((one) => one.id === id);
-  if (found === undefined) throw new Error(`no order ${id}`);
-  return found;
-};
+const order = (id: string): OrderView => orderOf(view, id);
 const week = (id: string): WeekView => {
   const found = view.weeks.find((one) => one.id === id);
   if (found === undefined) throw new Error(`no week ${id}`);

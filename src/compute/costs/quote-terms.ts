@@ -36,9 +36,9 @@ export interface QuoteAsk {
 const earlier = (one: string, other: string): string => (one < other ? one : other);
 const later = (one: string, other: string): string => (one > other ? one : other);
 
-function paymentsOf({ totalMinor, dated, handOverOn, settings }: QuoteAsk): Payment[] {
-  const { depositShare = 0, depositDueDays, balanceDueDays = 0 } = settings;
-  const balanceOn = later(daysAfter(handOverOn, -balanceDueDays), dated);
+/** `balanceOn`: the day by which all is paid. */
+function paymentsOf({ totalMinor, dated, settings }: QuoteAsk, balanceOn: string): Payment[] {
+  const { depositShare = 0, depositDueDays } = settings;
   const depositOn = depositDueDays === undefined ? null : daysAfter(dated, depositDueDays);
   const deposit = wholeMinor(totalMinor * depositShare);
   const atOnce = deposit === 0 || deposit === totalMinor || (depositOn ?? dated) >= balanceOn;
@@ -57,8 +57,8 @@ export function quoteTerms(ask: QuoteAsk): QuoteTerms | null {
   const { dated, handOverOn, settings } = ask;
   if (Object.keys(settings).length === 0 || dated > handOverOn) return null;
   const { validDays, balanceDueDays = 0 } = settings;
-  const last = later(daysAfter(handOverOn, -balanceDueDays), dated);
-  const validUntil = validDays === undefined ? null : earlier(daysAfter(dated, validDays), last);
+  const balanceOn = later(daysAfter(handOverOn, -balanceDueDays), dated);
+  const validUntil = validDays === undefined ? null : earlier(daysAfter(dated, validDays), balanceOn);
   const saysWhen = settings.depositShare !== undefined || settings.balanceDueDays !== undefined;
-  return { validUntil, payments: saysWhen ? paymentsOf(ask) : [] };
+  return { validUntil, payments: saysWhen ? paymentsOf(ask, balanceOn) : [] };
 }
