@@ -12,7 +12,7 @@ const owned: Tin = {
   depthMm: 76.2,
   shape: { kind: 'round', acrossMm: 203.2 },
 };
-const outlines = ['star', 'five-point-star', 'numeral-5', 'grid-2x2'].map((id) => ({
+const outlines = ['star', 'five-point-star', 'numeral-5', 'grid-2x2', '3d-star', '2x2', '8'].map((id) => ({
   id,
   outline: { rings: [] },
 }));
@@ -43,11 +43,13 @@ const DESCRIBED: [string, Shape, number][] = [
     69.85,
   ],
   ['1 x outline star x 3in', { kind: 'outline', outlineId: 'star', outline: { rings: [] } }, 76.2],
-  ...['five-point-star', 'numeral-5', 'grid-2x2'].map((outlineId): [string, Shape, number] => [
-    `1 x outline ${outlineId} x 3in`,
-    { kind: 'outline', outlineId, outline: { rings: [] } },
-    76.2,
-  ]),
+  ...['five-point-star', 'numeral-5', 'grid-2x2', '3d-star', '2x2', '8'].map(
+    (outlineId): [string, Shape, number] => [
+      `1 x outline ${outlineId} x 3in`,
+      { kind: 'outline', outlineId, outline: { rings: [] } },
+      76.2,
+    ],
+  ),
   ['1 x dome 6in', { kind: 'dome', acrossMm: 152.4 }, 76.2],
   ['1 x dome 8in x 2in', { kind: 'dome', acrossMm: 203.2 }, 50.8],
   ['1 x measured 1850ml x 75mm', { kind: 'measured', volumeMl: 1850 }, 75],
@@ -114,6 +116,10 @@ describe('parseSpec', () => {
     ['1 x round 5mm x 3in', 'tin-size-out-of-range', 5],
     ['1 x round 6in x 2mm', 'tin-depth-out-of-range', 5],
     ['1 x outline moon x 3in', 'outline-unknown', 13],
+    ['1 x outline 3d-stars x 3in', 'outline-unknown', 13],
+    ['1 x outline 3in x 3in', 'outline-unknown', 13],
+    ['1 x outline 3d-star 3in', 'spec-unreadable', 5],
+    ['1 x outline x 3in', 'spec-unreadable', 5],
   ])("'%s' is refused: %s at column %d", (text, code, column) => {
     const result = read(text);
     expect(result.ok ? [] : result.problems.map((problem) => [problem.code, problem.column ?? 1])).toEqual([

@@ -20,6 +20,15 @@ function measurementLength(text: string): number {
   return number.length + (unit?.[0].length ?? /^\S*/.exec(after)?.[0].length ?? 0);
 }
 
+const WORD = /^[a-z][a-z0-9-]*/i;
+const UP_TO_SPACE = /^\S+/;
+
+/** The word a text starts with; what follows 'outline' is the name of a drawing, also where a digit comes first. */
+function leadingWord(rest: string, before: readonly Token[]): string | undefined {
+  const isDrawing = before.length === 1 && before[0]?.text.toLowerCase() === 'outline';
+  return (isDrawing ? UP_TO_SPACE : WORD).exec(rest)?.[0];
+}
+
 /** Words and measurements of a text that starts `offset` characters into the list. */
 export function specTokens(text: string, offset: number): Token[] {
   const tokens: Token[] = [];
@@ -31,7 +40,7 @@ export function specTokens(text: string, offset: number): Token[] {
       at += space;
       continue;
     }
-    const word = /^[a-z][a-z0-9-]*/i.exec(rest)?.[0];
+    const word = leadingWord(rest, tokens);
     const length = word?.length ?? Math.max(1, measurementLength(rest));
     const kind = word === undefined ? 'measurement' : 'word';
     tokens.push({ text: rest.slice(0, length), at: offset + at, kind });
