@@ -21,7 +21,7 @@ export const enGbPageWords: Pick<OrderWords, 'steps' | 'table' | 'page'> = {
     batter: 'Batter in each, g',
     dial: 'Oven',
     firstLook: 'First look',
-    by: 'Out by',
+    by: 'Done by',
     height: 'Baked height, mm',
     layers: 'Layers, mm',
     use: 'How',

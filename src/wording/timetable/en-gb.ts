@@ -171,7 +171,7 @@ export const enGbTimetable: TimetableWords = {
     tin: 'Tin',
     firstLook: 'First look',
     likely: 'Likely',
-    by: 'Out by',
+    by: 'Done by',
     shelf: 'Shelf',
   },
   lanes: { hands: 'Hands', mixer: 'Mixer', oven: 'Oven' },
