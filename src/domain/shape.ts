@@ -81,6 +81,8 @@ export interface OutlineShape {
   kind: 'outline';
   outlineId: string;
   outline: Outline;
+  /** Its larger side, where the tin says it and not the drawing. */
+  acrossMm?: number;
   /** The box around it, for its size in words: across and down the drawing. */
   boxMm?: [number, number];
 }

@@ -58,7 +58,7 @@ function sizes(shape: Shape, unit: LengthUnit): Entry[] {
     case 'dome':
       return size('across', shape.acrossMm);
     case 'outline':
-      return [['outline', shape.outlineId]];
+      return [['outline', shape.outlineId], ...size('across', shape.acrossMm)];
     case 'measured':
       return [['volume', `${number(shape.volumeMl)} ml`]];
   }

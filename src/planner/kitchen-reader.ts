@@ -16,6 +16,7 @@ import type { KitchenExtras } from '../parse/kitchen-extras.ts';
 import type { KnownNames } from '../parse/known-names.ts';
 import { orderWeeks } from '../parse/order-weeks.ts';
 import { parseOrderYaml } from '../parse/orders.ts';
+import type { Drawings, OutlineDrawing } from '../parse/tins/tin-entry.ts';
 import type { PlannerContent } from '../views/planner-content.ts';
 import { kitchenYaml, openedText } from './kitchen-file.ts';
 import { packsText } from './own-prices.ts';
@@ -70,10 +71,20 @@ export interface ReadKitchen {
   problems: Problem[];
 }
 
+/** The published drawings; one without a size of its own comes by a published tin that gave it one. */
+function drawingsOf({ outlines, kitchen }: Published): Drawings {
+  const scaled = kitchen.tins.flatMap(({ shape }): [string, OutlineDrawing][] =>
+    shape.kind === 'outline'
+      ? [[shape.outlineId, { id: shape.outlineId, outline: shape.outline, sized: false }]]
+      : [],
+  );
+  const sized = outlines.map(({ id, outline }) => [id, { id, outline, sized: true }] as const);
+  return new Map([...scaled, ...sized]);
+}
+
 /** As the build reads it; drawings, ingredients and finishes are the published kitchen's. */
 export function readKitchen(text: string, published: Published): ReadKitchen {
-  const outlines = published.outlines.map(({ id, outline }) => [id, { id, outline, sized: true }] as const);
-  const { kitchen, extras, problems } = parseKitchenYaml(text, 'kitchen.yaml', new Map(outlines));
+  const { kitchen, extras, problems } = parseKitchenYaml(text, 'kitchen.yaml', drawingsOf(published));
   if (kitchen === null || extras === null) return { kitchen: null, settings: {}, problems };
   return { kitchen, settings: settingsOf(text, extras, kitchen, published), problems };
 }

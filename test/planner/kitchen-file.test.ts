@@ -1,13 +1,17 @@
 /** A kitchen.yaml saved from the planner holds all that the kitchen says, and what this device changed. */
-import { readFileSync } from 'node:fs';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import type { Content } from '../../src/domain/content.ts';
+import { SHAPE_KINDS } from '../../src/domain/shape.ts';
+import type { Tin } from '../../src/domain/tin.ts';
 import { kitchenSections } from '../../src/parse/kitchen-sections.ts';
 import { kitchenYaml, openedText } from '../../src/planner/kitchen-file.ts';
 import { readKitchen } from '../../src/planner/kitchen-reader.ts';
 import { kitchenHere, NO_OWN_KITCHEN, type OwnKitchen } from '../../src/planner/own-kitchen.ts';
+import { readContent } from '../../src/read/content.ts';
 import { publicKitchenText } from '../../src/site/kitchen-text.ts';
+import { newFolder } from '../commands/support/folders.ts';
 import { demoContent } from '../samples/demo.ts';
 
 let demo: Content;
@@ -75,6 +79,38 @@ describe('a kitchen.yaml from the planner', () => {
     const text = kitchenYaml({ base: demo.kitchen, kitchen, text: openedText(AUTHORED) });
     expect(said(text).costs).toEqual(said(AUTHORED).costs);
     expect(said(text).eggs).toMatchObject({ weighed: '52 g' });
+  });
+});
+
+describe('its tins, of every shape', () => {
+  const WEST = 'test/kitchens/good/us';
+  const written = readFileSync(`${WEST}/kitchen.yaml`, 'utf8');
+  const rounded = (tins: readonly Tin[] | undefined): unknown =>
+    JSON.parse(
+      JSON.stringify(tins, (_, part) => (typeof part === 'number' ? Number(part.toFixed(2)) : part)),
+    );
+
+  async function west(folder = WEST): Promise<Content> {
+    const { content, problems } = await readContent(folder);
+    expect(problems).toEqual([]);
+    if (content === null) throw new Error(`${folder} cannot be read`);
+    return content;
+  }
+
+  it('are read by the build and by the planner as they were, a drawing with the size that the tin gave it', async () => {
+    const content = await west();
+    const { tins } = content.kitchen;
+    expect(new Set(tins.map(({ shape }) => shape.kind))).toEqual(new Set(SHAPE_KINDS));
+    const more = { ...content.kitchen, tins: tins.map((tin) => ({ ...tin, owned: tin.owned + 1 })) };
+    const text = kitchenYaml({ base: content.kitchen, kitchen: more, text: openedText(written) });
+    const folder = newFolder();
+    cpSync(WEST, folder, { recursive: true });
+    writeFileSync(`${folder}/kitchen.yaml`, text);
+    const again = await west(folder);
+    expect(rounded(again.kitchen.tins)).toEqual(rounded(more.tins));
+    const { kitchen, problems } = readKitchen(text, content);
+    expect(problems).toEqual([]);
+    expect(rounded(kitchen?.tins)).toEqual(rounded(more.tins));
   });
 });
 

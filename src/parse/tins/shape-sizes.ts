@@ -102,7 +102,13 @@ export function shapeOf(kind: ShapeKind, sizes: Sizes, extras: ShapeExtras): Sha
     case 'outline':
       return extras.outline === undefined || extras.outlineId === undefined
         ? null
-        : { kind, outlineId: extras.outlineId, outline: extras.outline, ...boxOf(extras.outline) };
+        : {
+            kind,
+            outlineId: extras.outlineId,
+            outline: extras.outline,
+            ...base('acrossMm', across),
+            ...boxOf(extras.outline),
+          };
     case 'measured':
       return extras.volumeMl === undefined ? null : { kind, volumeMl: extras.volumeMl };
   }
