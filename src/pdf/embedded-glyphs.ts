@@ -2,12 +2,10 @@
  * The glyphs that documents embed, read from their font once in a run: the library decodes every glyph again for
  * every document, which for small ones is much of their time. Same bytes, held so by the tests.
  */
+import { type FileGlyph, fontFile } from './font-file.ts';
 import type { GlyphSubset, TrueTypeGlyphs } from './pdfkit-internals.ts';
 
-interface EmbeddedGlyph {
-  outline: Uint8Array;
-  advance: number;
-  bearing: number;
+interface EmbeddedGlyph extends FileGlyph {
   /** Glyphs that this one is put together from, and where their numbers stand in its outline. */
   components: readonly { glyphID: number; pos: number }[];
 }
@@ -16,16 +14,18 @@ const known = new WeakMap<TrueTypeGlyphs, Map<number, EmbeddedGlyph>>();
 
 function readGlyph(font: TrueTypeGlyphs, id: number): EmbeddedGlyph {
   const glyph = font.getGlyph(id);
-  const decoded = glyph._decode();
   const { offsets } = font.loca;
   const start = offsets[id] ?? 0;
   const stream = font._getTableStream('glyf');
   stream.pos += start;
+  const outline = stream.readBuffer((offsets[id + 1] ?? start) - start);
+  // Its first two bytes are the number of contours, negative where a glyph is put together from others.
+  const composed = (outline[0] ?? 0) >= 0x80;
   return {
-    outline: stream.readBuffer((offsets[id + 1] ?? start) - start),
+    outline,
     advance: glyph.advanceWidth,
     bearing: glyph._getMetrics().leftBearing,
-    components: decoded !== null && decoded.numberOfContours < 0 ? (decoded.components ?? []) : [],
+    components: composed ? (glyph._decode()?.components ?? []) : [],
   };
 }
 
@@ -43,25 +43,35 @@ function glyphOf(font: TrueTypeGlyphs, id: number): EmbeddedGlyph {
   return glyph;
 }
 
-/** The outline with its components' numbers in this document; they are embedded as well. */
-function renumbered({ outline, components }: EmbeddedGlyph, subset: GlyphSubset): Uint8Array {
-  if (components.length === 0) return outline;
-  const own = new Uint8Array(outline);
-  const view = new DataView(own.buffer);
-  for (const { glyphID, pos } of components) view.setUint16(pos, subset.includeGlyph(glyphID));
-  return own;
+/** The glyph with its components' numbers in this document; they are embedded as well. */
+function renumbered(glyph: EmbeddedGlyph, subset: GlyphSubset): FileGlyph {
+  if (glyph.components.length === 0) return glyph;
+  const outline = new Uint8Array(glyph.outline);
+  const view = new DataView(outline.buffer);
+  for (const { glyphID, pos } of glyph.components) view.setUint16(pos, subset.includeGlyph(glyphID));
+  return { ...glyph, outline };
 }
 
-/** Lets a document's subset of a TrueType font take its glyphs from those already read. */
+/**
+ * What documents ask of a font's table `post` (its slant, and whether all glyphs are equally wide): the library would
+ * read the names of two thousand glyphs with it.
+ */
+function readWithoutNames(font: TrueTypeGlyphs): void {
+  if (font._tables.post !== undefined || font.directory.tables.post === undefined) return;
+  const { buffer, byteOffset } = font._getTableStream('post').readBuffer(16);
+  const head = new DataView(buffer, byteOffset);
+  font._tables.post = { italicAngle: head.getInt32(4) / 0x10000, isFixedPitch: head.getUint32(12) };
+}
+
+/** Lets a document's subset of a TrueType font be made from the glyphs already read. */
 export function shareGlyphs(subset: GlyphSubset): void {
+  readWithoutNames(subset.font);
   if (subset.cff !== undefined) return;
-  subset._addGlyph = (id) => {
-    const glyph = glyphOf(subset.font, id);
-    const outline = renumbered(glyph, subset);
-    subset.glyf.push(outline);
-    subset.loca.offsets.push(subset.offset);
-    subset.hmtx.metrics.push({ advance: glyph.advance, bearing: glyph.bearing });
-    subset.offset += outline.length;
-    return subset.glyf.length - 1;
+  subset.encode = () => {
+    const glyphs: FileGlyph[] = [];
+    // Components are added while it runs.
+    for (let at = 0; at < subset.glyphs.length; at += 1)
+      glyphs.push(renumbered(glyphOf(subset.font, subset.glyphs[at] ?? 0), subset));
+    return fontFile(subset.font, glyphs);
   };
 }

@@ -64,6 +64,15 @@ function parsedFont(file: FontFile): Result<Font> {
   }
 }
 
+/** A font's rules are read when it first says something: a print seldom speaks in all four. */
+function shaperWhenAsked(font: Font): Shaper {
+  let shaper: Shaper | null = null;
+  return (text, tabular) => {
+    shaper ??= shaperFor(font);
+    return shaper(text, tabular);
+  };
+}
+
 function cachingFont(name: string, font: Font, shapeFresh: Shaper): LoadedFont {
   const shaped = [new Map<string, ShapedText>(), new Map<string, ShapedText>()] as const;
   return {
@@ -118,7 +127,7 @@ export function loadFonts(
     const font = parsedFont(file);
     byName.set(
       file.name,
-      font.ok ? succeed(cachingFont(file.name, font.value, shaperFor(font.value))) : font,
+      font.ok ? succeed(cachingFont(file.name, font.value, shaperWhenAsked(font.value))) : font,
     );
   }
   const problems = [...byName.values()].flatMap((font) => (font.ok ? [] : font.problems));

@@ -3,8 +3,9 @@
  * its bytes in memory. Each departure from the library's own behaviour says why.
  */
 import PDFDocument from 'pdfkit';
-import { latin1Bytes } from './latin1.ts';
+import { placeLatin1 } from './latin1.ts';
 import type { PdfInternals, PdfTree } from './pdfkit-internals.ts';
+import { writtenReference } from './written-values.ts';
 import { type DocumentInfo, xmpDescription } from './xmp.ts';
 
 class CollectingDocument extends PDFDocument {
@@ -26,6 +27,18 @@ class CollectingDocument extends PDFDocument {
   override push(): boolean {
     return true;
   }
+
+  /** The end of the file in one piece: a chart has a thousand objects and more, each with a line in its table. */
+  _finalize(): void {
+    const { _offsets: offsets, _root: root, _info: info, _id: id } = this as unknown as PdfInternals;
+    const size = offsets.length + 1;
+    const hex = `<${Array.from(id, (byte) => byte.toString(16).padStart(2, '0')).join('')}>`;
+    const lines = offsets.map((offset) => `${String(offset).padStart(10, '0')} 00000 n `);
+    const [rootId, infoId] = [writtenReference(root.id), writtenReference(info.id)];
+    const trailer = `<<\n/Size ${size}\n/Root ${rootId}\n/Info ${infoId}\n/ID [${hex} ${hex}]\n>>`;
+    const table = ['xref', `0 ${size}`, '0000000000 65535 f ', ...lines].join('\n');
+    this._write(`${table}\ntrailer\n${trailer}\nstartxref\n${this._offset}\n%%EOF`);
+  }
 }
 
 export interface MemoryDocument {
@@ -37,20 +50,11 @@ export interface MemoryDocument {
 function joined(parts: readonly (string | Uint8Array)[], length: number): Uint8Array {
   const bytes = new Uint8Array(length);
   let at = 0;
-  let text: string[] = [];
-  const place = (some: Uint8Array) => {
-    bytes.set(some, at);
-    at += some.length;
-  };
   for (const part of parts) {
-    if (typeof part === 'string') text.push(part);
-    else {
-      place(latin1Bytes(text.join('')));
-      text = [];
-      place(part);
-    }
+    if (typeof part === 'string') placeLatin1(part, bytes, at);
+    else bytes.set(part, at);
+    at += part.length;
   }
-  place(latin1Bytes(text.join('')));
   return bytes;
 }
 

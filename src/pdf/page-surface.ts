@@ -70,7 +70,10 @@ export class PageSurface implements Surface {
   readonly #path: StructureElement[];
   #artifacts = 0;
   #marked: StructureElement | 'artifact' | null = null;
-  #textState = '';
+  /** What the last text was set in, and how that was written; null where the next says it afresh. */
+  #set: Pick<TextRun, 'font' | 'sizePt' | 'colour'> | null = null;
+  #setWritten = '';
+  readonly #fonts = new Map<FontRole, PdfFont>();
 
   constructor(state: DocumentState, pageIndex: number, heightMm: number) {
     this.#state = state;
@@ -113,6 +116,7 @@ export class PageSurface implements Surface {
       embedded.set(role, font);
     }
     this.#page.fonts[font.id] ??= font.ref();
+    this.#fonts.set(role, font);
     return font;
   }
 
@@ -122,12 +126,19 @@ export class PageSurface implements Surface {
     for (const codePoint of shaped.missing)
       this.#state.missing.push({ codePoint, font: this.#state.fonts[run.font].name, text: run.text });
     this.#mark();
-    const font = this.#embeddedFont(run.font);
-    const state = `/${font.id} ${pdfNumber(run.sizePt)} Tf ${colourOperands(run.colour)} rg`;
-    if (state !== this.#textState) this.#content.push(state);
-    this.#textState = state;
+    const font = this.#fonts.get(run.font) ?? this.#embeddedFont(run.font);
+    this.#setIn(run, font);
     const matrix = textMatrix(run.xMm, run.yMm, run.turnDeg ?? 0);
     this.#content.push(`BT ${matrix} ${this.#shown(shaped, run.sizePt, font)} ET`);
+  }
+
+  #setIn(run: TextRun, font: PdfFont): void {
+    const last = this.#set;
+    if (last?.font === run.font && last.sizePt === run.sizePt && last.colour === run.colour) return;
+    const written = `/${font.id} ${pdfNumber(run.sizePt)} Tf ${colourOperands(run.colour)} rg`;
+    if (last === null || written !== this.#setWritten) this.#content.push(written);
+    this.#set = run;
+    this.#setWritten = written;
   }
 
   #shown(shaped: ShapedText, sizePt: number, font: PdfFont): string {
@@ -169,11 +180,11 @@ export class PageSurface implements Surface {
   clip(box: Box, body: () => void): void {
     this.#endMark();
     this.#content.push('q', clipOperators(box));
-    this.#textState = '';
+    this.#set = null;
     body();
     this.#endMark();
     this.#content.push('Q');
-    this.#textState = '';
+    this.#set = null;
   }
 
   link(box: Box, target: LinkTarget, description: string, body: () => void): void {
@@ -220,6 +231,7 @@ export class PageSurface implements Surface {
   /** Hands the page's content over. */
   end(): void {
     this.#endMark();
-    this.#state.pdf.addContent(latin1Bytes(`${this.#content.join('\n')}\n`));
+    this.#content.push('');
+    this.#state.pdf.addContent(latin1Bytes(this.#content.join('\n')));
   }
 }

@@ -10,6 +10,11 @@ export interface PdfReference {
   end(): void;
 }
 
+/** Text of the file. */
+export interface PdfWritten {
+  toString(): string;
+}
+
 export interface PdfTree {
   limits: boolean;
   add(key: string | number, value: unknown): void;
@@ -30,20 +35,22 @@ export interface GlyphSubset {
   /** Only in fonts whose outlines are not TrueType. */
   cff?: unknown;
   font: TrueTypeGlyphs;
-  glyf: Uint8Array[];
-  loca: { offsets: number[] };
-  hmtx: { metrics: { advance: number; bearing: number }[] };
-  offset: number;
+  /** The font's numbers of the glyphs, by their numbers in the document. */
+  glyphs: number[];
   includeGlyph(glyphId: number): number;
-  _addGlyph(glyphId: number): number;
+  /** The font file that is embedded. */
+  encode(): Uint8Array;
 }
 
 export interface TrueTypeGlyphs {
-  loca: { offsets: number[] };
+  loca: { version: number; offsets: number[] };
+  directory: { tables: Record<string, { length: number } | undefined> };
+  /** What has been read already, by tag. */
+  _tables: Record<string, unknown>;
   getGlyph(glyphId: number): {
     advanceWidth: number;
     _getMetrics(): { leftBearing: number };
-    _decode(): { numberOfContours: number; components?: { glyphID: number; pos: number }[] } | null;
+    _decode(): { components?: { glyphID: number; pos: number }[] } | null;
   };
   _getTableStream(table: string): { pos: number; readBuffer(length: number): Uint8Array };
 }
@@ -66,7 +73,10 @@ export interface PdfInternals {
   info: Record<string, unknown>;
   outline: PdfOutlineItem;
   subset: unknown;
-  _root: { data: Record<string, unknown> & { Names: PdfReference } };
+  _root: { id: number; data: Record<string, unknown> & { Names: PdfReference } };
+  _info: PdfReference;
+  /** What tells this file from others. */
+  _id: Uint8Array;
   _font: PdfFont;
   _addInfo(): void;
   font(font: unknown): unknown;
@@ -80,9 +90,16 @@ export interface PdfInternals {
   createStructParentTreeNextKey(): number;
   /** Bytes written so far. */
   _offset: number;
+  /** Where each object stands in the file, by its number less one; null as long as it is not written. */
+  _offsets: (number | null)[];
   /** Writes a part of the file, with a line end after text. */
   _write(part: string | Uint8Array): void;
-  /** Called when an object has been written. */
-  _refEnd(reference: PdfReference): void;
   end(): void;
+}
+
+/** Something the library writes as it stands, without asking what it holds. `like`: any object of the document. */
+export function writtenObject(like: PdfReference, text: string): PdfWritten {
+  // What it writes by itself is told by its kind, of which a reference is one.
+  const kind: unknown = Object.getPrototypeOf(Object.getPrototypeOf(like));
+  return Object.assign(Object.create(kind as object | null), { toString: () => text }) as PdfWritten;
 }

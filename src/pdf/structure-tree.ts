@@ -1,145 +1,161 @@
 /**
  * The structure tree of a tagged PDF: which piece of content belongs to which heading, paragraph or cell. Our own,
  * because the library's elements cannot be continued on a later page by key, give links the wrong page, and know
- * no column spans. Elements stay open until the document ends.
+ * no column spans. Elements stay open until the document ends. A chart has a thousand of them and more, so that they
+ * are kept as little more than the text that is written at the end.
  */
 import type { StructureTag, TagOptions } from '../prints/sheet/surface.ts';
-import type { PdfInternals, PdfPage, PdfReference } from './pdfkit-internals.ts';
-
-type Child =
-  | { kind: 'element'; element: StructureElement }
-  | { kind: 'content'; page: PdfReference; mcid: number }
-  | { kind: 'annotation'; page: PdfReference; annotation: PdfReference };
+import { type PdfInternals, type PdfPage, type PdfReference, writtenObject } from './pdfkit-internals.ts';
+import { writtenNumber, writtenReference, writtenWords } from './written-values.ts';
 
 export interface StructureElement {
-  tag: StructureTag;
-  ref: PdfReference;
-  children: Child[];
-  keyed: Map<string, StructureElement>;
+  readonly tag: StructureTag;
+  /** Number of its object in the file. */
+  readonly id: number;
+  readonly parentId: number;
+  /** Words and boxes as they are written, each on a line of its own. */
+  readonly attributes: string;
+  /** Number of the page that its first content stands on; 0 as long as it has none. */
+  pageId: number;
+  /** What it holds, as it is written. */
+  holds: string;
+  firstChild: StructureElement | null;
+  lastChild: StructureElement | null;
+  next: StructureElement | null;
+  keyed: Map<string, StructureElement> | null;
 }
 
 /** Box in points from the page's bottom left: [left, bottom, right, top]. */
 export type PointBox = [number, number, number, number];
 
-function attributes(options: TagOptions, box: PointBox | null): Record<string, unknown>[] {
-  const table: Record<string, unknown> = { O: 'Table' };
-  if (options.scope) table.Scope = options.scope;
-  if (options.colSpan) table.ColSpan = options.colSpan;
-  if (options.rowSpan) table.RowSpan = options.rowSpan;
-  const layout = box ? [{ O: 'Layout', Placement: 'Block', BBox: box }] : [];
-  return Object.keys(table).length > 1 ? [table, ...layout] : layout;
+/** A page's pieces of marked content: the numbers of the elements that own them. */
+interface PageOwners {
+  page: PdfPage;
+  key: number;
+  ids: number[];
 }
 
-function childEntry(child: Child, elementPage: PdfReference | null): unknown {
-  switch (child.kind) {
-    case 'element':
-      return child.element.ref;
-    case 'content':
-      return child.page === elementPage ? child.mcid : { Type: 'MCR', Pg: child.page, MCID: child.mcid };
-    case 'annotation':
-      return { Type: 'OBJR', Pg: child.page, Obj: child.annotation };
-  }
+const dictionary = (...entries: string[]): string => `<<\n${entries.join('\n')}\n>>`;
+
+function tableAttributes({ scope, colSpan, rowSpan }: TagOptions): string[] {
+  if (!scope && !colSpan && !rowSpan) return [];
+  const entries = ['/O /Table'];
+  if (scope) entries.push(`/Scope /${scope}`);
+  if (colSpan) entries.push(`/ColSpan ${writtenNumber(colSpan)}`);
+  if (rowSpan) entries.push(`/RowSpan ${writtenNumber(rowSpan)}`);
+  return [dictionary(...entries)];
 }
 
-/** Nothing but names and numbers: neither words nor boxes. */
-function isPlain({ Alt, A }: Record<string, unknown>): boolean {
-  const isTable = typeof A === 'object' && A !== null && 'O' in A && A.O === 'Table';
-  return Alt === undefined && (A === undefined || isTable);
+function layoutAttributes(box: PointBox | null): string[] {
+  if (box === null) return [];
+  return [dictionary('/O /Layout', '/Placement /Block', `/BBox [${box.map(writtenNumber).join(' ')}]`)];
 }
 
-const shown = (reference: PdfReference): string => `${reference.id} 0 R`;
+function attributesOf(options: TagOptions, box: PointBox | null): string {
+  const words = options.alt === undefined ? '' : `\n/Alt ${writtenWords(options.alt)}`;
+  const [first, ...more] = [...tableAttributes(options), ...layoutAttributes(box)];
+  if (first === undefined) return words;
+  return `${words}\n/A ${more.length === 0 ? first : `[${[first, ...more].join(' ')}]`}`;
+}
 
-const dictionary = (entries: Record<string, string | number>): string =>
-  [
-    '<<',
-    ...Object.entries(entries).map(
-      ([key, value]) => `/${key} ${typeof value === 'string' ? `/${value}` : value}`,
-    ),
-    '>>',
-  ].join('\n');
+function hold(element: StructureElement, held: string): void {
+  element.holds = element.holds === '' ? held : `${element.holds} ${held}`;
+}
 
-function childText(child: Child, elementPage: PdfReference | null): string {
-  switch (child.kind) {
-    case 'element':
-      return shown(child.element.ref);
-    case 'content':
-      return child.page === elementPage
-        ? String(child.mcid)
-        : `<<\n/Type /MCR\n/Pg ${shown(child.page)}\n/MCID ${child.mcid}\n>>`;
-    case 'annotation':
-      return `<<\n/Type /OBJR\n/Pg ${shown(child.page)}\n/Obj ${shown(child.annotation)}\n>>`;
-  }
+function written({ id, tag, parentId, attributes, pageId, holds }: StructureElement): string {
+  const page = pageId === 0 ? '' : `\n/Pg ${writtenReference(pageId)}`;
+  return `${id} 0 obj\n<<\n/S /${tag}\n/P ${parentId} 0 R${attributes}${page}\n/K [${holds}]\n>>\nendobj\n`;
 }
 
 export class StructureTree {
   readonly root: StructureElement;
   readonly #pdf: PdfInternals;
+  readonly #pages: PageOwners[] = [];
 
   constructor(pdf: PdfInternals) {
     this.#pdf = pdf;
     const treeRoot = pdf.getStructTreeRoot();
-    this.root = this.#element('Document', { S: 'Document', P: treeRoot });
-    treeRoot.data.K = [this.root.ref];
+    this.root = this.#element('Document', treeRoot.id, '');
+    treeRoot.data.K = writtenObject(treeRoot, `[${writtenReference(this.root.id)}]`);
   }
 
-  #element(tag: StructureTag, data: Record<string, unknown>): StructureElement {
-    return { tag, ref: this.#pdf.ref(data), children: [], keyed: new Map() };
+  #element(tag: StructureTag, parentId: number, attributes: string): StructureElement {
+    // The library's own object for it would be kept until the end, and asked about every value.
+    const id = this.#pdf._offsets.push(null);
+    return {
+      tag,
+      id,
+      parentId,
+      attributes,
+      pageId: 0,
+      holds: '',
+      firstChild: null,
+      lastChild: null,
+      next: null,
+      keyed: null,
+    };
   }
 
   /** The child of `parent` with this key, or a new one. */
   child(parent: StructureElement, tag: StructureTag, options: TagOptions, box: PointBox | null) {
-    const known = options.key === undefined ? undefined : parent.keyed.get(`${tag} ${options.key}`);
+    const key = options.key === undefined ? null : `${tag} ${options.key}`;
+    const known = key === null ? undefined : parent.keyed?.get(key);
     if (known) return known;
-    const attribute = attributes(options, box);
-    const element = this.#element(tag, {
-      S: tag,
-      P: parent.ref,
-      // String objects become PDF strings, plain ones names.
-      ...(options.alt === undefined ? {} : { Alt: new String(options.alt) }),
-      ...(attribute.length === 0 ? {} : { A: attribute.length === 1 ? attribute[0] : attribute }),
-    });
-    parent.children.push({ kind: 'element', element });
-    if (options.key !== undefined) parent.keyed.set(`${tag} ${options.key}`, element);
+    const element = this.#element(tag, parent.id, attributesOf(options, box));
+    hold(parent, writtenReference(element.id));
+    if (parent.lastChild === null) parent.firstChild = element;
+    else parent.lastChild.next = element;
+    parent.lastChild = element;
+    if (key !== null) {
+      parent.keyed ??= new Map();
+      parent.keyed.set(key, element);
+    }
     return element;
   }
 
-  /** Registers a new piece of marked content on the page and gives its number. */
+  #ownersOn(page: PdfPage): PageOwners {
+    const last = this.#pages.at(-1);
+    if (last?.page === page) return last;
+    const owners: PageOwners = { page, key: page.structParentTreeKey, ids: [] };
+    this.#pages.push(owners);
+    return owners;
+  }
+
+  /** Registers a new piece of marked content on the page and gives its number; pages come one after the other. */
   content(element: StructureElement, page: PdfPage): number {
-    const owners = this.#pdf.getStructParentTree().get(page.structParentTreeKey) as PdfReference[];
-    const mcid = owners.push(element.ref) - 1;
-    element.children.push({ kind: 'content', page: page.dictionary, mcid });
+    const mcid = this.#ownersOn(page).ids.push(element.id) - 1;
+    const pageId = page.dictionary.id;
+    if (element.pageId === 0) element.pageId = pageId;
+    const elsewhere = () => dictionary('/Type /MCR', `/Pg ${writtenReference(pageId)}`, `/MCID ${mcid}`);
+    hold(element, element.pageId === pageId ? String(mcid) : elsewhere());
     return mcid;
   }
 
   /** Ties an annotation to its element and gives the number for its StructParent. */
   annotation(element: StructureElement, page: PdfPage, annotation: PdfReference): number {
     const key = this.#pdf.createStructParentTreeNextKey();
-    this.#pdf.getStructParentTree().add(key, element.ref);
-    element.children.push({ kind: 'annotation', page: page.dictionary, annotation });
+    this.#pdf.getStructParentTree().add(key, writtenObject(annotation, writtenReference(element.id)));
+    const [on, object] = [writtenReference(page.dictionary.id), writtenReference(annotation.id)];
+    hold(element, dictionary('/Type /OBJR', `/Pg ${on}`, `/Obj ${object}`));
     return key;
   }
 
-  /** Writes all elements; once, at the end. */
-  end(element: StructureElement = this.root): void {
-    const first = element.children.find((child) => child.kind === 'content');
-    const page = first?.kind === 'content' ? first.page : null;
-    if (page) element.ref.data.Pg = page;
-    element.ref.data.K = element.children.map((child) => childEntry(child, page));
-    for (const child of element.children) if (child.kind === 'element') this.end(child.element);
-    if (isPlain(element.ref.data)) this.#write(element, page);
-    else element.ref.end();
-  }
-
-  /** What the library would write, without asking it about every value: a chart has a thousand elements and more. */
-  #write({ tag, ref, children }: StructureElement, page: PdfReference | null): void {
-    const parent = ref.data.P as PdfReference;
-    const attribute = ref.data.A as Record<string, string | number> | undefined;
-    const lines = [`${ref.id} 0 obj`, '<<', `/S /${tag}`, `/P ${shown(parent)}`];
-    if (attribute) lines.push(`/A ${dictionary(attribute)}`);
-    if (page) lines.push(`/Pg ${shown(page)}`);
-    lines.push(`/K [${children.map((child) => childText(child, page)).join(' ')}]`, '>>', 'endobj');
-    ref.offset = this.#pdf._offset;
-    this.#pdf._write(lines.join('\n'));
-    this.#pdf._refEnd(ref);
+  /** Writes all elements, each after those within it; once, at the end. */
+  end(): void {
+    const { _offset: begin, _offsets: offsets } = this.#pdf;
+    const parts: string[] = [];
+    let length = 0;
+    const write = (element: StructureElement): void => {
+      for (let child = element.firstChild; child !== null; child = child.next) write(child);
+      offsets[element.id - 1] = begin + length;
+      const part = written(element);
+      parts.push(part);
+      length += part.length;
+    };
+    write(this.root);
+    this.#pdf._write(parts.join('').slice(0, -1));
+    const tree = this.#pdf.getStructParentTree();
+    for (const { page, key, ids } of this.#pages)
+      tree.add(key, writtenObject(page.dictionary, `[${ids.map(writtenReference).join(' ')}]`));
   }
 }

@@ -11,10 +11,8 @@ function fontNamed(name: string): Font {
   return create(file.value.bytes as Buffer) as Font;
 }
 
-type Encoded = GlyphSubset & { encode(): Uint8Array };
-
 function embedded(font: Font, text: string, shared: boolean): Uint8Array {
-  const subset = font.createSubset() as unknown as Encoded;
+  const subset = font.createSubset() as unknown as GlyphSubset;
   if (shared) shareGlyphs(subset);
   for (const sign of text) subset.includeGlyph(font.glyphForCodePoint(sign.codePointAt(0) ?? 0).id);
   return subset.encode();
@@ -29,6 +27,18 @@ describe('glyphs read once for all documents', () => {
       for (const text of ['Crème brûlée, 165 g', 'Éclair à la crème ½ œuf ☐', 'gâteau']) {
         expect(Buffer.from(embedded(font, text, true))).toEqual(Buffer.from(embedded(font, text, false)));
       }
+    },
+  );
+});
+
+describe('what documents ask of the table of glyph names', () => {
+  it.each(['Source Sans 3/400Regular', 'Source Serif 4/400Regular_Italic'])(
+    'is read without the names: %s',
+    (name) => {
+      const [font, whole] = [fontNamed(name), fontNamed(name)] as unknown as { post: object }[];
+      shareGlyphs((font as unknown as Font).createSubset() as unknown as GlyphSubset);
+      expect(font?.post).not.toHaveProperty('names');
+      expect(whole?.post).toMatchObject(font?.post ?? { none: true });
     },
   );
 });

@@ -164,6 +164,42 @@ describe('structure', () => {
   });
 });
 
+describe('what is written without the library', () => {
+  it('says a figure’s words whatever signs they have', async () => {
+    for (const alt of ['Ø 15 cm (6 in) \\ round', 'crème: 2½ × “¾” ≈ 蛋', 'two\nlines']) {
+      const figure = smallPrint((surface) =>
+        surface.within('Figure', { alt }, () => surface.text(words('tin'))),
+      );
+      const [page] = (await readPdf(printed(figure, fonts))).pages;
+      expect(page?.tree && nodesWithin(page.tree, 'Figure')[0]?.alt).toBe(alt);
+    }
+  });
+
+  it('counts every object where it stands', () => {
+    const bytes = printed(smallPrint(says('first page'), says('second', 'and more')), fonts);
+    const text = new TextDecoder('latin1').decode(bytes);
+    const begins = Number(/startxref\n(\d+)\n%%EOF\n$/.exec(text)?.[1]);
+    const [, size = '', table = ''] =
+      /^xref\n0 (\d+)\n((?:\d{10} \d{5} [nf] \n)+)trailer\n/.exec(text.slice(begins)) ?? [];
+    const entries = table.trimEnd().split('\n');
+    expect(entries).toHaveLength(Number(size));
+    for (const [id, entry] of entries.entries())
+      if (id > 0)
+        expect(text.slice(Number(entry.slice(0, 10))).startsWith(`${id} 0 obj\n`), entry).toBe(true);
+    expect(text).toMatch(
+      new RegExp(`trailer\\n<<\\n/Size ${size}\\n/Root \\d+ 0 R\\n/Info \\d+ 0 R\\n/ID \\[`),
+    );
+  });
+
+  it('knows the owner of each piece of a page by its number', () => {
+    const objects = rawObjects(printed(smallPrint(says('one', 'two')), fonts));
+    const paragraphs = objectsLike(objects, /\/S \/P\n/);
+    expect(paragraphs.map(({ head }) => /\/K \[(\d+)\]/.exec(head)?.[1])).toEqual(['0', '1']);
+    const owners = paragraphs.map(({ id }) => `${id} 0 R`).join(' ');
+    expect(objectsLike(objects, /\/Type \/StructTreeRoot/)[0]?.head).toContain(`0 [${owners}]`);
+  });
+});
+
 describe('finding one’s way', () => {
   it('nests bookmarks and counts them as the standard asks', async () => {
     const bytes = printed(
