@@ -1,6 +1,7 @@
 /** PDF content operators from our own values. Page space has y down, in points, as the library sets it up. */
 import type { Box, Paint, PathStep } from '../prints/sheet/surface.ts';
-import type { ShapedGlyph, ShapedText } from './shaped-text.ts';
+import type { ShapedGlyph } from './pair-setter.ts';
+import type { ShapedText } from './shaped-text.ts';
 
 export const PT_PER_MM = 72 / 25.4;
 

@@ -1,18 +1,8 @@
 /** Text turned into glyphs of one font, once: measuring, drawing and later documents of a run share the result. */
 import type { Font } from 'fontkit';
-import { glyphPair, type PairwiseText, pairwiseText } from './pairwise-font.ts';
-
-export interface ShapedGlyph {
-  id: number;
-  /** What the glyph says when text is copied out or read aloud. */
-  codePoints: readonly number[];
-  /** The font's own advance, thousandths of the type size. */
-  width: number;
-  /** Kerning after the glyph, same unit. */
-  kern: number;
-  dx: number;
-  dy: number;
-}
+import type { Script } from './layout-tables.ts';
+import { PairSetter, type ShapedGlyph } from './pair-setter.ts';
+import { pairwiseText } from './pairwise-font.ts';
 
 export interface ShapedText {
   glyphs: ShapedGlyph[];
@@ -69,58 +59,32 @@ export function shapeText(font: Font, text: string, tabular: boolean, smallCapit
 export type Shaper = (text: string, tabular: boolean) => ShapedText;
 
 const LATIN = /[a-z\u00aa\u00ba\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u017f]/i;
-const END = 0;
-
-/** Letters as they stand before each other one, out of the texts shaped so far. */
-class SeenPairs {
-  readonly #plain: PairwiseText;
-  readonly #glyphs = new Map<number, ShapedGlyph>();
-
-  constructor(plain: PairwiseText) {
-    this.#plain = plain;
-  }
-
-  /** The glyphs of a text all of whose pairs have been seen. */
-  compose(codes: number[]): ShapedGlyph[] | null {
-    const glyphs: ShapedGlyph[] = [];
-    for (let at = 0; at < codes.length; at += 1) {
-      const glyph = this.#glyphs.get(glyphPair(codes[at] ?? END, codes[at + 1] ?? END));
-      if (glyph === undefined) return null;
-      glyphs.push(glyph);
-    }
-    return glyphs;
-  }
-
-  /** Learns from a text without joined letters. */
-  learn(codes: number[], { glyphs, missing }: ShapedText): void {
-    if (missing.length > 0 || glyphs.length !== codes.length) return;
-    const { codes: plain, undecided } = this.#plain;
-    if (!codes.every((code) => plain.has(code))) return;
-    if (glyphs.some(({ id }, at) => undecided.has(glyphPair(id, glyphs[at + 1]?.id ?? END)))) return;
-    for (const [at, glyph] of glyphs.entries()) {
-      const code = codes[at] ?? END;
-      this.#glyphs.set(glyphPair(code, codes[at + 1] ?? END), glyph);
-      if (!this.#glyphs.has(glyphPair(code, END)))
-        this.#glyphs.set(glyphPair(code, END), { ...glyph, kern: 0 });
-    }
+/** Null where a font's bytes end before its rules do: the library is asked how it takes them. */
+function readable<T>(read: () => T | null): T | null {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
   }
 }
 
-/** Shapes as `shapeText` does, from pairs already seen where the font allows it: a kitchen says few pairs, and many lines. */
+/** Shapes as `shapeText` does, by the font's own rules where they are plain: the library sets a line ten times slower. */
 export function shaperFor(font: Font): Shaper {
-  const paired = pairwiseText(font);
+  const paired = readable(() => pairwiseText(font));
   if (paired === null) return (text, tabular) => shapeText(font, text, tabular);
-  const seen = [0, 1, 2, 3].map(() => new SeenPairs(paired));
+  const setters = new Map<string, PairSetter>();
+  const setterFor = (script: Script, tabular: boolean): PairSetter => {
+    const key = `${script} ${tabular}`;
+    const known = setters.get(key) ?? new PairSetter(font, paired.codes, paired.rules(script, tabular));
+    setters.set(key, known);
+    return known;
+  };
   return (text, tabular) => {
     const plain = spaced(text);
     // The script decides the font's rules; text without a Latin letter has none.
-    const pairs = seen[(tabular ? 2 : 0) + (LATIN.test(plain) ? 1 : 0)];
-    if (pairs === undefined || plain.includes(FRACTION_SLASH)) return shapeText(font, text, tabular);
-    const codes = codesOf(plain);
-    const known = pairs.compose(codes);
-    if (known !== null) return shapedText(known, []);
-    const fresh = shapeText(font, text, tabular);
-    pairs.learn(codes, fresh);
-    return fresh;
+    const script = LATIN.test(plain) ? 'latin' : 'none';
+    const glyphs = readable(() => setterFor(script, tabular).set(codesOf(plain)));
+    return glyphs === null ? shapeText(font, text, tabular) : shapedText(glyphs, []);
   };
 }

@@ -1,4 +1,5 @@
 import { create, type Font } from 'fontkit';
+import subsetFont from 'subset-font';
 import { describe, expect, it } from 'vitest';
 import { readBundledFont } from '../../src/pdf/bundled-fonts.ts';
 import { shareGlyphs } from '../../src/pdf/embedded-glyphs.ts';
@@ -29,6 +30,18 @@ describe('glyphs read once for all documents', () => {
       }
     },
   );
+});
+
+describe('a font packed as WOFF', () => {
+  it('is embedded as the library embeds it', async () => {
+    const file = readBundledFont('bundled:Source Sans 3/600SemiBold');
+    if (!file.ok) throw new Error('no font');
+    const text = 'Crème brûlée, 165 g';
+    const woff = await subsetFont(Buffer.from(file.value.bytes), text, { targetFormat: 'woff' });
+    const font = create(woff) as Font;
+    expect(font.type).toBe('WOFF');
+    expect(Buffer.from(embedded(font, text, true))).toEqual(Buffer.from(embedded(font, text, false)));
+  });
 });
 
 describe('what documents ask of the table of glyph names', () => {
