@@ -48,7 +48,7 @@ const from = (view: DataView, offset: number): DataView =>
 export const led = (view: DataView, at: number): DataView => from(view, view.getUint16(at));
 
 /** Numbers of two bytes, after their count. */
-export function numbers(view: DataView, at: number, count = view.getUint16(at)): number[] {
+function numbers(view: DataView, at: number, count = view.getUint16(at)): number[] {
   return Array.from({ length: count }, (_, index) => view.getUint16(at + 2 + 2 * index));
 }
 
