@@ -31,22 +31,31 @@ const MM_PER = { in: 25.4, cm: 10 };
 const axisUnit = ({ tins }: Kitchen): 'in' | 'cm' =>
   tins.filter(({ unit }) => unit === 'in').length * 2 > tins.length ? 'in' : 'cm';
 
-/** The material that most of the kitchen's tins have. */
-function usualMaterial({ tins }: Kitchen): TinMaterial | undefined {
-  const count = (material: TinMaterial | undefined): number =>
-    tins.filter((tin) => tin.material === material).reduce((sum, tin) => sum + tin.owned, 0);
-  return tins
-    .map(({ material }) => material)
-    .reduce((best, one) => (count(one) > count(best) ? one : best), tins[0]?.material);
+/** What the sizes in between have in common with the kitchen's tins. */
+interface Usual {
+  unit: 'in' | 'cm';
+  /** That most of the tins have; of equals the one that comes first. */
+  material: TinMaterial | undefined;
 }
 
-function roundTin(acrossMm: number, depthMm: number, kitchen: Kitchen): Tin {
-  const material = usualMaterial(kitchen);
+function usualMaterial({ tins }: Kitchen): TinMaterial | undefined {
+  const counts = new Map<TinMaterial | undefined, number>();
+  for (const { material, owned } of tins) counts.set(material, (counts.get(material) ?? 0) + owned);
+  const most = Math.max(...counts.values());
+  return [...counts].find(([, count]) => count === most)?.[0];
+}
+
+const usualOf = (kitchen: Kitchen): Usual => ({
+  unit: axisUnit(kitchen),
+  material: usualMaterial(kitchen),
+});
+
+function roundTin(acrossMm: number, depthMm: number, { unit, material }: Usual): Tin {
   const tin: Tin = {
     id: `round-${acrossMm}-mm`,
-    name: formatLength(acrossMm, axisUnit(kitchen)),
+    name: formatLength(acrossMm, unit),
     owned: 0,
-    unit: axisUnit(kitchen),
+    unit,
     shape: { kind: 'round', acrossMm },
     depthMm,
   };
@@ -54,12 +63,12 @@ function roundTin(acrossMm: number, depthMm: number, kitchen: Kitchen): Tin {
 }
 
 /** A logged bake as it would have gone at this recipe's height and at the dial advised for its size. */
-function brought(row: BakeLogRow, bakes: RecipeBakes, kitchen: Kitchen): { x: number; y: number } | null {
+function brought(row: BakeLogRow, bakes: RecipeBakes, usual: Usual): { x: number; y: number } | null {
   const { recipe, constants } = bakes;
   const own = neutralBake(caseOfRow(row, recipe.finishedHeightMm, constants), constants);
   if (!own.ok) return null;
   const acrossMm = quantiseMm(own.value.solid.acrossMm);
-  const tin = roundTin(acrossMm, recipe.finishedHeightMm, kitchen);
+  const tin = roundTin(acrossMm, recipe.finishedHeightMm, usual);
   const advice = bakes.guidance(tin, recipe.finishedHeightMm);
   const ovenC = row.core === 'none' ? advice?.plain.dialC : advice?.withCore?.dialC;
   if (ovenC === undefined) return null;
@@ -70,7 +79,7 @@ function brought(row: BakeLogRow, bakes: RecipeBakes, kitchen: Kitchen): { x: nu
   if (!here.ok) return null;
   const minutes =
     constants.lagMin + ((row.minutes - constants.lagMin) * here.value.neutralMin) / own.value.neutralMin;
-  return { x: quantiseMm(acrossMm / MM_PER[axisUnit(kitchen)]), y: quantiseMin(minutes) };
+  return { x: quantiseMm(acrossMm / MM_PER[usual.unit]), y: quantiseMin(minutes) };
 }
 
 function tableOf(
@@ -108,10 +117,11 @@ function tableOf(
 export function sizePlot(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords): Plot | null {
   const { recipe, oven } = bakes;
   const heightMm = recipe.finishedHeightMm;
-  const across = axisUnit(kitchen);
+  const usual = usualOf(kitchen);
+  const across = usual.unit;
   const sizes = SIZES[across].flatMap((size) => {
     const acrossMm = quantiseMm(size * MM_PER[across]);
-    const guidance = bakes.guidance(roundTin(acrossMm, heightMm, kitchen), heightMm);
+    const guidance = bakes.guidance(roundTin(acrossMm, heightMm, usual), heightMm);
     return guidance === null ? [] : [{ acrossMm, guidance }];
   });
   const last = sizes.at(-1);
@@ -138,7 +148,7 @@ export function sizePlot(bakes: RecipeBakes, kitchen: Kitchen, words: BakeWords)
   const marksOf = (withCore: boolean) =>
     bakes.rows
       .filter((row) => (row.core !== 'none') === withCore)
-      .flatMap((row) => brought(row, bakes, kitchen) ?? [])
+      .flatMap((row) => brought(row, bakes, usual) ?? [])
       .map(({ x, y }) => ({ x, y: y / unit }));
   const [first] = sizes;
   const span = ({ guidance }: Sized): string =>
