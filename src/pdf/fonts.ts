@@ -73,6 +73,9 @@ function shaperWhenAsked(font: Font): Shaper {
   };
 }
 
+/** Shaped texts of a font; beyond this a kitchen is so large that most were said once only. */
+const MOST_SHAPED = 20_000;
+
 function cachingFont(name: string, font: Font, shapeFresh: Shaper): LoadedFont {
   const shaped = [new Map<string, ShapedText>(), new Map<string, ShapedText>()] as const;
   return {
@@ -83,6 +86,7 @@ function cachingFont(name: string, font: Font, shapeFresh: Shaper): LoadedFont {
       const known = cache.get(text);
       if (known) return known;
       const fresh = shapeFresh(text, tabular);
+      if (cache.size >= MOST_SHAPED) cache.clear();
       cache.set(text, fresh);
       return fresh;
     },
@@ -93,6 +97,8 @@ function cachingFont(name: string, font: Font, shapeFresh: Shaper): LoadedFont {
 function headingFont(plain: LoadedFont, headingCase: HouseStyle['headingCase']): LoadedFont {
   const { name, font } = plain;
   if (headingCase === 'as written' || !font.availableFeatures.includes('smcp')) return plain;
+  // A glyph keeps the first sign it was asked for: plain letters come before their small capitals.
+  shaperFor(font);
   return cachingFont(name, font, (text, tabular) => shapeText(font, text, tabular, true));
 }
 

@@ -16,7 +16,10 @@ import { recipeCardSheetsPrint } from './recipe-card-sheets.ts';
 import { sheetContext } from './sheet/sheet-context.ts';
 import type { Metrics, Print } from './sheet/surface.ts';
 
-/** The card of every chart asked for that has a tin to fill. */
+/** More tins than the roomiest card holds: the others are let go with their chart. */
+const MOST_TINS = Math.max(...Object.values(cardForms).map(({ mostTins }) => mostTins));
+
+/** The card of every chart asked for that has a tin to fill; only its best tins. */
 export function recipeCardViews({
   content,
   charts,
@@ -26,7 +29,8 @@ export function recipeCardViews({
   return charts.flatMap(({ chart }) => {
     const recipe = recipes.find(({ id }) => id === chart.recipe.id);
     if (recipe === undefined || chart.rows.length === 0) return [];
-    return [recipeCardView({ kitchen, recipe, flavours, chart, mass })];
+    const view = recipeCardView({ kitchen, recipe, flavours, chart, mass });
+    return [{ ...view, tins: view.tins.slice(0, MOST_TINS), sizeRank: view.sizeRank.slice(0, MOST_TINS) }];
   });
 }
 

@@ -2,10 +2,11 @@
  * Prints made beside the main thread. Every thread is sent every piece, and whoever comes to one first takes it: so
  * none is left with a long queue at the end. Pieces go out a batch at a time, so that what is being told, sent and
  * sent back stays small however large the kitchen, and two batches ahead, so that no thread waits for the main one,
- * which has other work.
+ * which has other work. The text of a batch stands in memory that all threads read: it is there once.
  */
 import { Worker } from 'node:worker_threads';
 import type { Result } from '../../domain/result.ts';
+import type { PrintPiece } from '../../prints/printable.ts';
 import type { DrawnPrint } from './made-file.ts';
 import type { PrintHouse } from './print-house.ts';
 import type { PrintTask } from './print-tasks.ts';
@@ -25,13 +26,47 @@ export type ToThread =
       run: number;
       /** One number a piece, in their order: 0 until a thread has taken it. */
       taken: Int32Array;
-      pieces: readonly AskedPiece[];
+      /** UTF-8, the inputs of all pieces. */
+      text: Uint8Array;
+      pieces: readonly SentPiece[];
     };
 
 /** A piece and its place among all of the run. */
-export interface AskedPiece {
+interface AskedPiece {
   index: number;
   task: PrintTask;
+}
+
+/** The same with its input as a part of the batch's text. */
+export interface SentPiece extends Omit<PrintTask, 'piece'>, Omit<PrintPiece, 'input'> {
+  index: number;
+  from: number;
+  to: number;
+}
+
+/** The task that was sent. */
+export function sentTask({ dress, kind, folder, from, to }: SentPiece, text: Uint8Array): PrintTask {
+  const input = Buffer.from(text.buffer, text.byteOffset + from, to - from).toString('utf8');
+  return { dress, piece: { kind, folder, input } };
+}
+
+/** Puts the text of a batch into shared memory; a piece that is made in several styles stands there once. */
+function sentBatch(batch: readonly AskedPiece[]): { text: Uint8Array; pieces: SentPiece[] } {
+  const inputs = new Map<PrintPiece, { from: number; to: number; input: string }>();
+  let length = 0;
+  for (const { piece } of batch.map(({ task }) => task)) {
+    if (inputs.has(piece)) continue;
+    const from = length;
+    length += Buffer.byteLength(piece.input);
+    inputs.set(piece, { from, to: length, input: piece.input });
+  }
+  const text = new Uint8Array(new SharedArrayBuffer(length));
+  for (const { from, to, input } of inputs.values()) Buffer.from(text.buffer, from, to - from).write(input);
+  const pieces = batch.map(({ index, task: { dress, piece } }) => {
+    const { from, to } = inputs.get(piece) ?? { from: 0, to: 0 };
+    return { index, dress, kind: piece.kind, folder: piece.folder, from, to };
+  });
+  return { text, pieces };
 }
 
 const PROGRAM = new URL('../../../src/bin/print-worker.js', import.meta.url);
@@ -122,11 +157,11 @@ export function printThreads(count: number): PrintThreads {
         const sendNext = (): void => {
           const next = batches.next();
           if (next.done) return;
-          const pieces = next.value;
-          const taken = new Int32Array(new SharedArrayBuffer(4 * pieces.length));
-          const batch = { taken, left: pieces.length };
-          for (const { index } of pieces) open.set(index, batch);
-          tell({ run, taken, pieces });
+          const sent = sentBatch(next.value);
+          const taken = new Int32Array(new SharedArrayBuffer(4 * sent.pieces.length));
+          const batch = { taken, left: sent.pieces.length };
+          for (const { index } of sent.pieces) open.set(index, batch);
+          tell({ run, taken, ...sent });
         };
         onPiece = ({ run: of, index, made }) => {
           const batch = open.get(index);

@@ -1,7 +1,7 @@
 /** One print thread: makes the pieces that no other thread has taken, and hands their bytes over. */
 import { parentPort } from 'node:worker_threads';
 import { type PrintMaker, printMaker } from './print-tasks.ts';
-import type { MadePiece, ToThread } from './print-threads.ts';
+import { type MadePiece, sentTask, type ToThread } from './print-threads.ts';
 
 /** Serves until the main thread ends it; whatever is thrown ends the build. */
 export function servePrints(): void {
@@ -15,12 +15,12 @@ export function servePrints(): void {
       return;
     }
     if (make === null) throw new Error('a print without a house');
-    const { run, taken, pieces } = message;
-    for (const [at, { index, task }] of pieces.entries()) {
+    const { run, taken, text, pieces } = message;
+    for (const [at, piece] of pieces.entries()) {
       if (Atomics.compareExchange(taken, at, 0, 1) !== 0) continue;
-      const made = make(task);
+      const made = make(sentTask(piece, text));
       const buffers = made.ok ? made.value.map(({ bytes }) => bytes.buffer as ArrayBuffer) : [];
-      port.postMessage({ run, index, made } satisfies MadePiece, buffers);
+      port.postMessage({ run, index: piece.index, made } satisfies MadePiece, buffers);
     }
   });
 }

@@ -6,8 +6,8 @@ import type { SheetContext } from '../sheet/sheet-context.ts';
 import type { Metrics } from '../sheet/surface.ts';
 import type { CardFace } from './card-parts.ts';
 
-/** More cards than three kitchens have. */
-const MOST_SET = 1000;
+/** More cards than a kitchen of thirty charts has in all sizes. */
+const MOST_SET = 200;
 
 const known = new WeakMap<Metrics, Map<string, CardFace[]>>();
 
