@@ -6,6 +6,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { setImmediate as turn } from 'node:timers/promises';
 import { dataFiles } from './commands/make/data-files.ts';
+import { deflated } from './commands/make/deflated.ts';
 import type { MadePrint } from './commands/make/made-file.ts';
 import type { PrintHelp, PrintJob, TakePrint } from './commands/make/print-files.ts';
 import { type BuildMemory, noMemory, remembering, trustedMemory } from './commands/output/build-memory.ts';
@@ -64,7 +65,7 @@ export async function build(request: BuildRequest, effects: BuildEffects): Promi
   const before = trustedMemory(effects.memory ?? noMemory(), outputDir);
   const content = shareEqual(dated.value, before.content);
   const { remember, results } = remembering(before.results);
-  const charts = await stages.run('compute', () => chartViews(content, remember));
+  const charts = await stages.run('compute', () => chartViews(content, remember, deflated));
   const finishing = await stages.run('finishing', () => finishingCharts(content));
 
   return withStaging(outputDir, async ({ dir, isOpen, swapIn }: Staging): Promise<BuildResult> => {

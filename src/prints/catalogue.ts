@@ -63,10 +63,24 @@ interface OnPaper<View> {
 const onEachPaper = <View>(view: View, { kitchen }: Content): OnPaper<View>[] =>
   kitchen.paper.map((paper) => ({ view, paper, lang: kitchen.locale, options: siteOf(kitchen) }));
 
+type SomeCharts = readonly { readonly chart: TinChartView }[];
+
+/** One at a time: a large kitchen's charts are unpacked as they are asked for. */
+function plainCharts(charts: SomeCharts): TinChartView[] {
+  return charts.flatMap(({ chart }) => (chart.flavours.length === 0 ? [chart] : []));
+}
+
+/** Those that the wall shows. */
+function plainElseAll(charts: SomeCharts): TinChartView[] {
+  const plain = plainCharts(charts);
+  return plain.length > 0 ? plain : charts.map(({ chart }) => chart);
+}
+
 const tinCharts = printable<OnPaper<TinChartView> & { mass: 'g' | 'oz' }>({
   kind: 'tin-chart',
-  inputs: ({ content, charts, mass }) =>
-    charts.flatMap(({ chart }) => onEachPaper(chart, content).map((one) => ({ ...one, mass }))),
+  *inputs({ content, charts, mass }) {
+    for (const { chart } of charts) yield* onEachPaper(chart, content).map((one) => ({ ...one, mass }));
+  },
   draw: ({ view, paper, lang, options, mass }, style, metrics) => [
     tinChartPrint(view, style, metrics, paper, lang, { ...options, mass }),
   ],
@@ -106,7 +120,7 @@ const recipeCards = printable<CardsAsk>({
 const wallReferenceSheets = printable<WallAsk>({
   kind: 'wall-reference',
   inputs: ({ content, charts, mass, wallSizes }) =>
-    wallAsks({ content, charts: charts.map(({ chart }) => chart), mass, wallSizes }),
+    wallAsks({ content, charts: plainElseAll(charts), mass, wallSizes }),
   draw: wallPrints,
 });
 
@@ -114,7 +128,7 @@ const booklets = printable<Pick<OnPaper<BookletView>, 'view' | 'paper' | 'lang'>
   kind: 'booklet',
   inputs({ content, charts, finishing, mass }) {
     const { paper: papers, locale: lang } = content.kitchen;
-    const source = { content, charts: charts.map(({ chart }) => chart), finishing, mass };
+    const source = { content, charts: plainCharts(charts), finishing, mass };
     const whole = bookletView(source);
     const { kitchen } = content;
     const recipes = inHomeUnits(whole.recipes, kitchen, mass);
@@ -135,13 +149,15 @@ const cuttingGuides = printable<OnPaper<PortionsView>>({
   ],
 });
 
-/** Where labels are asked for of some recipes, orders with a cake of another have none here. */
-const withWholeOrders = (content: Content): Content => ({
-  ...content,
-  orders: content.orders.filter(({ tiers }) =>
-    tiers.every(({ recipeId }) => content.recipes.some(({ id }) => id === recipeId)),
-  ),
-});
+/**
+ * Where labels are asked for of some recipes, orders with a cake of another have none here. Where none is left out it
+ * is the same content, whose orders are worked out already.
+ */
+function withWholeOrders(content: Content): Content {
+  const ids = new Set(content.recipes.map(({ id }) => id));
+  const orders = content.orders.filter(({ tiers }) => tiers.every(({ recipeId }) => ids.has(recipeId)));
+  return orders.length === content.orders.length ? content : { ...content, orders };
+}
 
 const labels = printable<LabelsAsk>({
   kind: 'label',

@@ -11,7 +11,7 @@ export interface PrintableOf<Input> {
   /** As `printables:` in kitchen.yaml names it; its prints lie in the folder of the same name, in the plural. */
   kind: string;
   /** What is to be drawn, piece by piece: JSON-safe, everything that the drawing needs and nothing else. */
-  inputs(source: WantedSource): Input[];
+  inputs(source: WantedSource): Iterable<Input>;
   draw(input: Input, style: HouseStyle, metrics: Metrics): Print[];
 }
 

@@ -1,5 +1,6 @@
 /** One tin chart and its working as pages: the view's own figures, laid out so that templates only write them. */
 
+import { chartName } from '../views/chart-name.ts';
 import type { ChartViews } from '../views/chart-views.ts';
 import type { DownloadLink } from '../views/downloads.ts';
 import { chartPath, type PageHead, pageHead, recipePath, tinPath, workingPath } from '../views/nav.ts';
@@ -18,7 +19,9 @@ import { leftOver } from '../wording/left-over.ts';
 import { type SiteWords, siteWordsFor } from '../wording/site/index.ts';
 import type { Words } from '../wording/words.ts';
 import { type BakeTable, bakeTable } from './bake-table.ts';
+import { lazyPage } from './lazy-page.ts';
 import { rowDrawing } from './tin-drawing.ts';
+import { writeDown } from './written-view.ts';
 
 interface LabelledAmount {
   label: string;
@@ -27,18 +30,33 @@ interface LabelledAmount {
   spoons: string | null;
 }
 
-export interface ChartPage {
+export interface ChartPage extends ChartPageNow, ChartPageRest {}
+
+/** What lists of charts and other pages tell of it. */
+interface ChartPageNow {
   head: PageHead;
+  name: string;
+  title: string;
+  summary: string;
+  factsText: string;
+  print: DownloadLink | null;
+  files: DownloadLink[];
+}
+
+/** What it alone shows, which grows with the tins. */
+interface ChartPageRest {
   chart: TinChartView;
   hasEggs: boolean;
   recipePath: string;
   workingPath: string;
-  print: DownloadLink | null;
-  files: DownloadLink[];
   bake: BakeTable | null;
   rows: unknown[];
   rungs: unknown[];
 }
+
+const REST = [
+  ...(['chart', 'hasEggs', 'recipePath', 'workingPath', 'bake', 'rows', 'rungs'] as const),
+] as const satisfies readonly (keyof ChartPageRest)[];
 
 /** Widest thumbnail in a row, px. */
 const THUMBNAIL_PX = 68;
@@ -100,12 +118,16 @@ interface RowSetting {
   pxPerMm: number;
 }
 
-/** The page of a chart; `files` are its prints and data, prints first. */
-export function chartPage(chart: TinChartView, files: readonly DownloadLink[], words: Words): ChartPage {
-  const widestMm = Math.max(1, ...chart.rows.map((row) => row.picture.widthMm));
+/** The page of a chart; `files` are its prints and data, prints first. The chart is asked for again when it is read. */
+export function chartPage(
+  chartNow: () => TinChartView,
+  files: readonly DownloadLink[],
+  words: Words,
+): ChartPage {
+  const chart = chartNow();
   const { chart: say } = siteWordsFor(words.locale);
   const print = files.find((file) => file.text.startsWith('PDF')) ?? null;
-  return {
+  const now: ChartPageNow = {
     head: {
       ...pageHead({
         path: chartPath(chart.id),
@@ -116,12 +138,24 @@ export function chartPage(chart: TinChartView, files: readonly DownloadLink[], w
         blocks: chart.columns.length > MOST_COLUMNS ? 'all' : 'screen and (max-width: 62rem)',
       }),
     },
+    name: chartName(chart),
+    title: chart.title,
+    summary: chart.summary,
+    factsText: `${chart.finishedHeightText}. ${chart.eggSizeText}.`,
+    print,
+    files: files.filter((file) => file !== print),
+  };
+  return lazyPage(now, REST, () => chartPageRest(chartNow(), words));
+}
+
+function chartPageRest(chart: TinChartView, words: Words): ChartPageRest {
+  const widestMm = Math.max(1, ...chart.rows.map((row) => row.picture.widthMm));
+  const { chart: say } = siteWordsFor(words.locale);
+  return {
     chart,
     hasEggs: chart.rows.some((row) => row.eggs !== null),
     recipePath: recipePath(chart.recipe.id),
     workingPath: workingPath(chart.id),
-    print,
-    files: files.filter((file) => file !== print),
     bake: bakeTable(chart, words.locale),
     rows: chart.rows.map((row, index) =>
       chartRow(row, index, chart, { words, say, pxPerMm: THUMBNAIL_PX / widestMm }),
@@ -149,11 +183,13 @@ export const stepsOf = ({ shared, rows }: WorkingView): Steps => ({
 /** The one working that is held: that of the page which was asked for it last. */
 let last: { views: ChartViews; steps: Steps } | null = null;
 
-function lastSteps(views: ChartViews): Steps {
+function lastSteps(views: ChartViews, page: WorkingPage): Steps {
   if (last?.views === views) return last.steps;
   last = null;
   const steps = stepsOf(views.working());
   last = { views, steps };
+  // Whoever reads it first, what it says is asked for too: as long as it is there.
+  writeDown(page);
   return steps;
 }
 
@@ -173,7 +209,7 @@ export function workingPage(views: ChartViews, words: SiteWords): WorkingPage {
 
 function freshWorkingPage(views: ChartViews, words: SiteWords): WorkingPage {
   const { chart, workingTitle: title } = views;
-  return {
+  const page: WorkingPage = {
     head: pageHead({
       path: workingPath(chart.id),
       text: title,
@@ -184,10 +220,11 @@ function freshWorkingPage(views: ChartViews, words: SiteWords): WorkingPage {
     title,
     chartPath: chartPath(chart.id),
     get shared() {
-      return lastSteps(views).shared;
+      return lastSteps(views, page).shared;
     },
     get rows() {
-      return lastSteps(views).rows;
+      return lastSteps(views, page).rows;
     },
   };
+  return page;
 }

@@ -69,11 +69,18 @@ export function charactersOf(text: string): string {
   return String.fromCodePoint(...[...points].filter((point) => point >= 32).sort((a, b) => a - b));
 }
 
-/** By index and into one set: the text of a whole site is millions of characters long. */
+const CODES = 0x10000;
+
+/** Each code is looked at once: the text of a single page is millions of characters long. */
 function addCodePoints(text: string, points: Set<number>): void {
+  const seen = new Uint8Array(CODES);
   for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (seen[code] === 1) continue;
     const point = text.codePointAt(at) ?? 32;
     if (point > 0xffff) at++;
+    // Half of a pair may stand before another one next time.
+    else seen[code] = 1;
     points.add(point);
   }
 }

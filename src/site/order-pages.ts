@@ -1,6 +1,6 @@
 /** Orders on the site: the list by weeks, a page for each order from settling to hand-over, a page for each week. */
 import type { Content } from '../domain/content.ts';
-import type { BuiltFile } from '../views/downloads.ts';
+import { type BuiltFile, filesByOrder, isOfOrders } from '../views/downloads.ts';
 import { inHomeUnits } from '../views/home-units.ts';
 import {
   finishPath,
@@ -250,9 +250,15 @@ export function orderPages(content: Content, files: readonly BuiltFile[]): Order
     return { orders: [], orderPages: [], weekPages: [] };
   const view = inHomeUnits(ordersView(content), content.kitchen);
   const words = orderWordsFor(content.kitchen.locale);
+  const byOrder = filesByOrder(
+    [...view.orders, ...view.weeks].map(({ id }) => id),
+    files,
+  );
+  const others = files.filter((file) => !isOfOrders(file));
+  const filesOf = (id: string): readonly BuiltFile[] => [...others, ...(byOrder.get(id.toLowerCase()) ?? [])];
   return {
     orders: [listPage(view, words)],
-    orderPages: view.orders.map((order) => orderPage(order, view, content, files, words)),
-    weekPages: view.weeks.map((week) => weekPage(week, view, content, files, words)),
+    orderPages: view.orders.map((order) => orderPage(order, view, content, filesOf(order.id), words)),
+    weekPages: view.weeks.map((week) => weekPage(week, view, content, filesOf(week.id), words)),
   };
 }

@@ -1,6 +1,5 @@
 /** Pages that lead to others: home, the lists of tins, recipes and charts, the baker's free pages, the lost page. */
 import type { Content, FreePage } from '../domain/content.ts';
-import { chartName } from '../views/chart-name.ts';
 import { freePagePath, type PageHead, type PageLink, pageHead } from '../views/nav.ts';
 import type { RecipeView } from '../views/recipe.ts';
 import type { TinsView, TinView } from '../views/tins.ts';
@@ -98,11 +97,11 @@ export function chartsPage(pages: readonly ChartPage[], { charts: words }: SiteW
     description: words.description,
     section: 'charts',
   });
-  const charts = pages.map(({ head: { path }, chart, print, files }) => ({
+  const charts = pages.map(({ head: { path }, name, summary, factsText, print, files }) => ({
     path,
-    name: chartName(chart),
-    summary: chart.summary,
-    factsText: `${chart.finishedHeightText}. ${chart.eggSizeText}.`,
+    name,
+    summary,
+    factsText,
     files: (print ? [print, ...files] : files).filter((file) => file.text.startsWith('PDF')),
   }));
   return { head, ...{ charts } };

@@ -10,6 +10,7 @@ import { charactersOf } from './house-fonts.ts';
 import { TEMPLATES } from './site-assets.ts';
 import type { SiteData } from './site-data.ts';
 import type { SiteOutput } from './site-output.ts';
+import { writtenView } from './written-view.ts';
 
 /** The lists that pages are made from, one page an entry. */
 export const PAGE_LISTS = [
@@ -28,23 +29,6 @@ interface RememberedPage {
 /** Pages of a build by their path. */
 export type PageMemory = ReadonlyMap<string, RememberedPage>;
 
-interface WrittenView {
-  hash: string;
-  characters: string;
-}
-
-/** Views are never changed: the same one says the same. */
-const written = new WeakMap<object, WrittenView>();
-
-function writtenView(view: object): WrittenView {
-  const known = written.get(view);
-  if (known !== undefined) return known;
-  const text = JSON.stringify(view);
-  const fresh = { hash: sha256(text), characters: charactersOf(text) };
-  written.set(view, fresh);
-  return fresh;
-}
-
 function templatesText(): string {
   return ['layouts', 'pages', 'parts']
     .flatMap((folder) => readdirSync(join(TEMPLATES, folder)).map((name) => join(folder, name)))
@@ -62,24 +46,41 @@ function frameText(data: SiteData): string {
 export interface RememberedSite {
   /** The data with those pages alone that have to be made. */
   fresh: SiteData;
-  /** All characters of the site, as JSON writes them, once each. */
+  /** What is known once the pages are made: a page that was never made before is not read for this beforehand. */
+  told(): ToldSite;
+}
+
+interface ToldSite {
+  /** All characters of the site, as JSON writes them, about once each. */
   characters: string;
   memory: PageMemory;
+}
+
+interface View {
+  head: { path: string };
 }
 
 /** Carries over what would be the same; `before` is what the last build remembered. */
 export function withoutSame(data: SiteData, before: PageMemory, output: SiteOutput): RememberedSite {
   const frame = frameText(data);
   const common = sha256(frame + templatesText());
-  const memory = new Map<string, RememberedPage>();
-  const isFresh = (list: string, view: { head: { path: string } }): boolean => {
-    const { path } = view.head;
+  const pageOf = (list: string, view: View): RememberedPage => {
     const { hash, characters } = writtenView(view);
-    const key = sha256(`${common} ${list} ${hash}`);
-    memory.set(path, { key, characters });
-    return !(before.get(path)?.key === key && output.carry(path));
+    return { key: sha256(`${common} ${list} ${hash}`), characters };
+  };
+  const isFresh = (list: string, view: View): boolean => {
+    const { path } = view.head;
+    const known = before.get(path);
+    return known === undefined || known.key !== pageOf(list, view).key || !output.carry(path);
   };
   const lists = PAGE_LISTS.map((list) => [list, data[list].filter((view) => isFresh(list, view))]);
-  const characters = [charactersOf(frame), ...[...memory.values()].map((page) => page.characters)].join('');
-  return { fresh: { ...data, ...Object.fromEntries(lists) }, characters, memory };
+  return {
+    fresh: { ...data, ...Object.fromEntries(lists) },
+    told() {
+      const pages = PAGE_LISTS.flatMap((list) => data[list].map((view: View) => ({ list, view })));
+      const memory = new Map(pages.map(({ list, view }) => [view.head.path, pageOf(list, view)]));
+      const characters = [charactersOf(frame), ...[...memory.values()].map((page) => page.characters)];
+      return { characters: charactersOf(characters.join('')), memory };
+    },
+  };
 }

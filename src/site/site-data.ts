@@ -25,11 +25,9 @@ import { inHomeUnits } from '../views/home-units.ts';
 import { homeChart } from '../views/in-ounces.ts';
 import { labelMatrix } from '../views/label-matrix.ts';
 import { sampleLabels } from '../views/label-samples.ts';
-import { chartPath, type PageLink, SECTION_LINKS, type SectionLink } from '../views/nav.ts';
+import { type PageLink, SECTION_LINKS, type SectionLink } from '../views/nav.ts';
 import { portionsView } from '../views/portions.ts';
 import { type RecipeView, recipeView } from '../views/recipe.ts';
-import { structuredRecipe } from '../views/recipe-structured.ts';
-import type { TinChartView } from '../views/tin-chart.types.ts';
 import { tinsView } from '../views/tins.ts';
 import { finishingWorkingView } from '../views/working-finishing.ts';
 import { type AroundWords, aroundWordsFor } from '../wording/around/index.ts';
@@ -81,6 +79,7 @@ import {
 } from './overview-pages.ts';
 import { type PlannerPage, plannerPage } from './planner-page.ts';
 import { type PortionsPage, portionsPage } from './portions-page.ts';
+import { flavouredCharts, homeCharts, structuredOf, toldChart } from './told-charts.ts';
 
 export interface SiteInput {
   content: Content;
@@ -156,12 +155,6 @@ export interface SiteData {
 
 export const ICON_PATH = 'style/icon.svg';
 
-function flavouredCharts(recipeId: string, charts: readonly TinChartView[]): PageLink[] {
-  return charts
-    .filter((chart) => chart.recipe.id === recipeId && chart.flavours.length > 0)
-    .map((chart) => ({ path: chartPath(chart.id), text: chart.flavours.map(({ name }) => name).join(', ') }));
-}
-
 /** The sections that have something in them. */
 function sectionsOf({
   flavours,
@@ -180,14 +173,6 @@ function sectionsOf({
   );
 }
 
-/** Linked data as a page may hold it: no tag inside can end the script. */
-function structuredOf(recipeId: string, { content, charts }: SiteInput): string {
-  const recipe = content.recipes.find(({ id }) => id === recipeId);
-  if (recipe === undefined) return '';
-  const plain = charts.find(({ chart }) => chart.recipe.id === recipeId && chart.flavours.length === 0);
-  return JSON.stringify(structuredRecipe(recipe, plain?.chart, content)).replaceAll('<', '\\u003c');
-}
-
 /** The data of a whole site; what can be found is told last, of all the rest. */
 export function siteData(input: SiteInput): SiteData {
   const data = pagesData(input);
@@ -202,7 +187,7 @@ function pagesData(input: SiteInput): SiteData {
   const flavours = home(flavourViews(content));
   const worked = input.finishing ?? finishingCharts(content);
   const finishing = home(worked);
-  const charts = input.charts.map(({ chart }) => homeChart(chart, kitchen));
+  const charts = input.charts.map(toldChart);
   const guides = home(input.charts.flatMap(({ guide }) => guide ?? []));
   const words = wordsFor(kitchen.locale);
   const site = siteWordsFor(kitchen.locale);
@@ -211,7 +196,7 @@ function pagesData(input: SiteInput): SiteData {
   const tables = finishingTableWordsFor(kitchen.locale);
   const finishingWords = finishingWorkingWordsFor(kitchen.locale);
   const recipes = home(content.recipes.map((recipe) => recipeView(recipe, content)));
-  const tins = home(tinsView(kitchen, charts));
+  const tins = home(tinsView(kitchen, homeCharts(input.charts, kitchen)));
   const { list: tinList, pages } = tinPages(
     tins,
     portions.rows.length === 0 ? null : { path: 'portions.html', text: portionsWords.fromTins },
@@ -221,7 +206,9 @@ function pagesData(input: SiteInput): SiteData {
   const planner = content.recipes.length === 0 ? [] : [plannerPage(kitchen)];
   const labels = sampleLabels(content);
   const labelWords = labelWordsFor(kitchen.locale);
-  const chartPages = charts.map((chart) => chartPage(chart, filesOfChart(chart.id, files).map(link), words));
+  const chartPages = charts.map(({ id, views }) =>
+    chartPage(() => homeChart(views.chart, kitchen), filesOfChart(id, files).map(link), words),
+  );
   return {
     lang: kitchen.locale,
     kitchenName: kitchen.name,
@@ -247,7 +234,7 @@ function pagesData(input: SiteInput): SiteData {
     recipePages: recipes.map((recipe) => ({
       ...recipe,
       methodHtml: markdownHtml(recipe.methodMarkdown, 1),
-      structured: structuredOf(recipe.id, input),
+      structured: structuredOf(recipe.id, charts, content),
       flavoured: flavouredCharts(recipe.id, charts),
       cards: filesOfCards(recipe.id, files).map(link),
     })),

@@ -10,7 +10,7 @@ import { siteAround } from './around/site-around.ts';
 import { siteLists } from './around/site-lists.ts';
 import type { FileToCopy } from './built-files.ts';
 import { bundleOf } from './bundles.ts';
-import { embeddableFonts, readHouseFonts } from './house-fonts.ts';
+import { embeddableFonts, type FontBytes, readHouseFonts } from './house-fonts.ts';
 import { type PageMemory, withoutSame } from './page-memory.ts';
 import { plannerAssets } from './planner-assets.ts';
 import { publishedFiles } from './published-files.ts';
@@ -37,7 +37,8 @@ interface PreparedSite {
   data: SiteData;
   /** With those pages alone that have to be made. */
   fresh: SiteData;
-  assets: Asset[];
+  /** What stands beside the pages, made when these are there: its fonts have the characters that they show. */
+  assets(): Promise<Asset[]>;
 }
 
 const copied = ({ path, byteCount, sha256, read }: FileToCopy): Asset => ({
@@ -60,19 +61,27 @@ export async function prepareSite(source: SiteSource, output: SiteOutput): Promi
     logoSvg,
     ...(finishing === undefined ? {} : { finishing }),
   });
+  const given = await readHouseFonts(content.houseStyle, contentDir);
+  const { fresh, told } = withoutSame(data, pages?.remembered ?? new Map(), output);
+  const assets = async (): Promise<Asset[]> => {
+    const { characters, memory } = told();
+    if (pages !== undefined) pages.remembered = memory;
+    const common = await siteAssets(content.houseStyle, given, logoSvg, characters);
+    return [...common, ...(await otherAssets(data, source, given)), ...files.map(copied)];
+  };
+  return { data, fresh, assets };
+}
+
+/** The planner, and what stands around the pages. */
+async function otherAssets(data: SiteData, source: SiteSource, given: FontBytes): Promise<Asset[]> {
+  const { content, contentDir, producer = 'Tinwright' } = source;
   const style = content.houseStyle;
-  const given = await readHouseFonts(style, contentDir);
-  const { fresh, characters, memory } = withoutSame(data, pages?.remembered ?? new Map(), output);
-  if (pages !== undefined) pages.remembered = memory;
-  const assets = await siteAssets(style, given, logoSvg, characters);
   const fonts = await embeddableFonts(given, style);
-  const { producer = 'Tinwright' } = source;
   const kitchenYaml = await readFile(join(contentDir, 'kitchen.yaml'), 'utf8');
   const house = { style, fonts, producer };
   const planner = data.planner.length === 0 ? [] : await plannerAssets(content, house, kitchenYaml);
   const faces = { heading: fonts.heading.bytes, text: fonts.text.bytes };
-  const around = await siteAround(data, content, faces);
-  return { data, fresh, assets: [...assets, ...planner, ...around, ...files.map(copied)] };
+  return [...planner, ...(await siteAround(data, content, faces))];
 }
 
 /** Lists of what is there, and the worker that keeps it on a device: made last, from the files as they were written. */
@@ -105,7 +114,7 @@ export function wirePages(config: EleventyConfig, pages: () => Promise<SiteData>
 
 /** Writes what stands beside the pages, once they are there. */
 export async function finishSite(folder: string, site: PreparedSite, output: SiteOutput): Promise<void> {
-  writeAssets(output, site.assets);
+  writeAssets(output, await site.assets());
   await writeLists(folder, site.data, output);
 }
 

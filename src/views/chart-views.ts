@@ -12,7 +12,8 @@ import { workingTitle, workingView } from './working.ts';
 import type { WorkingView } from './working.types.ts';
 
 export interface ChartViews {
-  chart: TinChartView;
+  /** Of a large kitchen it is unpacked when it is asked for: whoever goes through all charts lets each go. */
+  readonly chart: TinChartView;
   workingTitle: string;
   /** Ten times as large as the chart: worked out whenever it is asked for, and held by nobody here. */
   working(): WorkingView;
@@ -27,6 +28,32 @@ export type PrintedViews = Pick<ChartViews, 'chart' | 'guide'>;
 export type Remember = <T>(key: string, make: () => T) => T;
 
 const makeAlways: Remember = (_key, make) => make();
+
+/** Keeps a plain value in little room, and gives back one that is equal. */
+export interface Packing {
+  /** Rows that all charts together may have before they are packed; a row takes about 7 kB. */
+  mostRows: number;
+  pack(value: unknown): Uint8Array;
+  unpack(packed: Uint8Array): unknown;
+}
+
+/** The one chart that was unpacked last: it is often asked for several times in turn. */
+let unpacked: { packed: Uint8Array; chart: TinChartView } | null = null;
+
+function unpackedChart(packed: Uint8Array, { unpack }: Packing): TinChartView {
+  if (unpacked?.packed !== packed) unpacked = { packed, chart: unpack(packed) as TinChartView };
+  return unpacked.chart;
+}
+
+function packedViews({ chart, ...rest }: ChartViews, packing: Packing): ChartViews {
+  const packed = packing.pack(chart);
+  return {
+    ...rest,
+    get chart() {
+      return unpackedChart(packed, packing);
+    },
+  };
+}
 
 interface ChartsOfRecipe {
   recipe: Recipe;
@@ -67,6 +94,22 @@ function chartsOf({ recipe, flavours: all, around }: ChartsOfRecipe): ChartViews
   });
 }
 
-/** Charts of all recipes as they are written and in every flavour made for them. */
-export const chartViews = (content: ChartContent, remember: Remember = makeAlways): ChartViews[] =>
-  byRecipe(content).flatMap((one) => remember(JSON.stringify(one), () => chartsOf(one)));
+/**
+ * Charts of all recipes as they are written and in every flavour made for them; those of a large kitchen are packed
+ * as soon as they are made, where it is told how.
+ */
+export function chartViews(
+  content: ChartContent,
+  remember: Remember = makeAlways,
+  packing?: Packing,
+): ChartViews[] {
+  const all = byRecipe(content);
+  const count = all.reduce((sum, { flavours }) => sum + flavours.length, 0);
+  const isLarge = packing !== undefined && count * content.kitchen.tins.length > packing.mostRows;
+  return all.flatMap((one) =>
+    remember(JSON.stringify(one), () => {
+      const charts = chartsOf(one);
+      return isLarge ? charts.map((views) => packedViews(views, packing)) : charts;
+    }),
+  );
+}

@@ -150,6 +150,22 @@ export function filesOfOrder(
   });
 }
 
+export const isOfOrders = ({ path }: BuiltFile): boolean => /\/(orders|weeks)\//.test(path);
+
+/** Files of orders and weeks by the id that their name begins with: a year of orders has thousands. */
+export function filesByOrder(
+  ids: readonly string[],
+  files: readonly BuiltFile[],
+): ReadonlyMap<string, readonly BuiltFile[]> {
+  const byId = new Map<string, BuiltFile[]>(ids.map((id) => [id.toLowerCase(), []]));
+  for (const file of files) {
+    if (!isOfOrders(file)) continue;
+    const name = baseName(file.path).toLowerCase();
+    for (const { index } of name.matchAll(/[-.]/g)) byId.get(name.slice(0, index))?.push(file);
+  }
+  return byId;
+}
+
 /** What it takes to keep the prints of a group on a device. */
 function printsSizeOf(files: readonly BuiltFile[]): string {
   const prints = files.filter(({ path }) => path.endsWith('.pdf'));
@@ -195,6 +211,21 @@ function aboutOf(files: readonly BuiltFile[], words: DownloadWords): string {
   return words.trueSize;
 }
 
+/** Files under what they are listed by, in the order of these names. */
+function groupedBy(
+  files: readonly BuiltFile[],
+  nameOf: (file: BuiltFile) => string,
+): [string, BuiltFile[]][] {
+  const groups = new Map<string, BuiltFile[]>();
+  for (const file of files) {
+    const name = nameOf(file);
+    const group = groups.get(name);
+    if (group === undefined) groups.set(name, [file]);
+    else group.push(file);
+  }
+  return [...groups].sort(([a], [b]) => (a < b ? -1 : 1));
+}
+
 /** Recipes and charts by the names that people know them by. */
 type Names = ReadonlyMap<string, string>;
 
@@ -204,17 +235,14 @@ function folderGroup(
   known: Names,
   words: DownloadWords,
 ): DownloadGroup {
-  const names = [...new Set(files.map((file) => entryName(file.path, words)))].sort();
+  const byName = groupedBy(files, ({ path }) => entryName(path, words));
   return {
     title,
     about: aboutOf(files, words),
     printsSize: printsSizeOf(files),
-    entries: names.map((name) => ({
+    entries: byName.map(([name, own]) => ({
       title: known.get(name) ?? words.plain(name.replaceAll('--', ', ').replaceAll('-', ' ')),
-      files: files
-        .filter((file) => entryName(file.path, words) === name)
-        .sort(inOrder)
-        .map(downloadLinkIn(words)),
+      files: own.sort(inOrder).map(downloadLinkIn(words)),
     })),
   };
 }
@@ -229,16 +257,8 @@ export function downloadsView(
   const ofCharts = new Set(charts.flatMap((chart) => filesOfChart(chart.id, files)));
   const rest = files.filter((file) => !ofCharts.has(file));
   const titleOf = (file: BuiltFile): string => folderTitle(file.path, words);
-  const titles = [...new Set(rest.map(titleOf))].sort();
   const known = new Map([...finishes, ...charts].map(({ id, name }) => [id, name]));
-  const others = titles.map((title) =>
-    folderGroup(
-      title,
-      rest.filter((file) => titleOf(file) === title),
-      known,
-      words,
-    ),
-  );
+  const others = groupedBy(rest, titleOf).map(([title, own]) => folderGroup(title, own, known, words));
   return {
     head: pageHead({
       path: 'downloads.html',

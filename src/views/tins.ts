@@ -104,8 +104,24 @@ function tinFill(chart: TinChartView, row: TinChartRow, own: TinWords, { units }
   };
 }
 
-/** One tin's page; the charts give what fills one of it. */
-function tinView(tin: Tin, charts: readonly TinChartView[], words: Words): TinView {
+/** What fills one of each tin, by the plain charts, one after the other. */
+function fillsOf(charts: Iterable<TinChartView>, words: Words): Map<string, TinFill[]> {
+  const own = tinWordsFor(words.locale);
+  const fills = new Map<string, TinFill[]>();
+  for (const chart of charts) {
+    if (chart.flavours.length > 0) continue;
+    for (const row of chart.rows) {
+      if (row.count !== 1) continue;
+      const ofTin = fills.get(row.tinId) ?? [];
+      ofTin.push(tinFill(chart, row, own, words));
+      fills.set(row.tinId, ofTin);
+    }
+  }
+  return fills;
+}
+
+/** One tin's page. */
+function tinView(tin: Tin, fills: TinFill[], words: Words): TinView {
   const own = tinWordsFor(words.locale);
   const path = tinPath(tin.id);
   const size = tinSize(tin, words);
@@ -128,21 +144,16 @@ function tinView(tin: Tin, charts: readonly TinChartView[], words: Words): TinVi
     facts: tinFacts(tin, own),
     lining: liningPieces(tin, LINING).map((piece) => liningFact(piece, tin.unit, own)),
     note: tin.note ?? '',
-    fills: charts
-      .filter((chart) => chart.flavours.length === 0)
-      .flatMap((chart) =>
-        chart.rows
-          .filter((row) => row.tinId === tin.id && row.count === 1)
-          .map((row) => tinFill(chart, row, own, words)),
-      ),
+    fills,
   };
 }
 
-/** Every tin, smallest volume first. */
-export function tinsView(kitchen: Kitchen, charts: readonly TinChartView[]): TinsView {
+/** Every tin, smallest volume first; each of the charts is looked at once. */
+export function tinsView(kitchen: Kitchen, charts: Iterable<TinChartView>): TinsView {
   const tins = [...kitchen.tins].sort(bySize);
   const words = wordsFor(kitchen.locale);
   const own = tinWordsFor(kitchen.locale);
+  const fills = fillsOf(charts, words);
   const count = kitchen.tins.reduce((sum, tin) => sum + tin.owned, 0);
   return {
     head: pageHead({
@@ -152,7 +163,7 @@ export function tinsView(kitchen: Kitchen, charts: readonly TinChartView[]): Tin
       section: 'tins',
     }),
     lead: own.lead(count, kitchen.tins.length),
-    tins: tins.map((tin) => tinView(tin, charts, words)),
+    tins: tins.map((tin) => tinView(tin, fills.get(tin.id) ?? [], words)),
     bunTins: { title: own.bunTins, tins: bunTinViews(kitchen) },
   };
 }

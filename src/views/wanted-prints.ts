@@ -19,7 +19,7 @@ export interface WantedPrints {
   name: string | null;
   content: Content;
   /** Charts of the recipes and flavours asked for, with the tins asked for, in the unit asked for. */
-  charts: { chart: TinChartView }[];
+  charts: { readonly chart: TinChartView }[];
   /** How the recipes asked for bake. */
   guides: BakeGuideView[];
   mass: Mass;
@@ -46,13 +46,14 @@ function narrowed(content: Content, { recipeIds, tinIds, finishIds, papers }: Pr
 
 const flavoursOf = ({ flavours }: TinChartView): string => flavours.map(({ id }) => id).join(' ');
 
-function chosenCharts(content: Content, entry: Printable, charts: readonly PrintedViews[]): TinChartView[] {
-  const recipes = content.recipes.map(({ id }) => id);
+type OneChart = Pick<PrintedViews, 'chart'>;
+
+function chosenCharts(content: Content, entry: Printable, charts: readonly OneChart[]): OneChart[] {
+  const recipes = new Set(content.recipes.map(({ id }) => id));
   const asked = entry.flavourIds?.join(' ');
-  return charts
-    .map(({ chart }) => chart)
-    .filter(({ recipe }) => recipes.includes(recipe.id))
-    .filter((chart) => asked === undefined || flavoursOf(chart) === asked);
+  return charts.filter(
+    ({ chart }) => recipes.has(chart.recipe.id) && (asked === undefined || flavoursOf(chart) === asked),
+  );
 }
 
 const guidesOf = ({ recipes }: Content, charts: readonly PrintedViews[]): BakeGuideView[] =>
@@ -66,10 +67,17 @@ function forTins(chart: TinChartView, content: Content, bakes: Map<string, Recip
   return tinChartView(chartInput(content, recipe, flavours, bakes.get(recipe.id)));
 }
 
-function allForTins(charts: TinChartView[], content: Content): TinChartView[] {
+function allForTins(charts: readonly OneChart[], content: Content): OneChart[] {
   const bakes = bakesOfRecipes(content);
-  return charts.map((chart) => forTins(chart, content, bakes));
+  return charts.map(({ chart }) => ({ chart: forTins(chart, content, bakes) }));
 }
+
+/** Shown when it is asked for: a large kitchen's charts are not held all at once. */
+const lazily = (views: OneChart, show: (chart: TinChartView) => TinChartView): OneChart => ({
+  get chart() {
+    return show(views.chart);
+  },
+});
 
 /** Wall references turn to ounces as a whole, finishes and all. */
 function shownChart(chart: TinChartView, kind: string, mass: Mass, kitchen: Kitchen): TinChartView {
@@ -85,7 +93,7 @@ function wanted(content: Content, entry: Printable, charts: readonly PrintedView
   return {
     name: entry.name ?? null,
     content: own,
-    charts: tinned.map((chart) => ({ chart: shownChart(chart, entry.print, mass, own.kitchen) })),
+    charts: tinned.map((one) => lazily(one, (chart) => shownChart(chart, entry.print, mass, own.kitchen))),
     guides: inHomeUnits(guidesOf(own, charts), own.kitchen),
     mass,
     cardSizes: entry.cardSizes ?? null,
@@ -108,7 +116,7 @@ export function wantedPrints(
     const sizes = { cardSizes: null, wallSizes: null, orderIds: null };
     const mass = usualMass(content.kitchen);
     const guides = inHomeUnits(guidesOf(content, charts), content.kitchen);
-    const all = charts.map(({ chart }) => ({ chart: shownChart(chart, kind, mass, content.kitchen) }));
+    const all = charts.map((one) => lazily(one, (chart) => shownChart(chart, kind, mass, content.kitchen)));
     return [{ name: null, content, charts: all, guides, mass, ...sizes }];
   }
   return content.printables

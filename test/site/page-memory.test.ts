@@ -63,22 +63,23 @@ describe('pages', () => {
     };
     const first = withoutSame(data, new Map(), output);
     expect(carried).toEqual([]);
-    const count = first.memory.size;
-    withoutSame(dataOf(content), first.memory, output);
+    const { memory } = first.told();
+    const count = memory.size;
+    withoutSame(dataOf(content), memory, output);
     expect(carried).toHaveLength(count);
 
     carried.length = 0;
     const [page] = content.pages;
     if (page === undefined) throw new Error('no page');
     const other = { ...content, pages: [{ ...page, markdown: 'Another text.' }] };
-    const after = withoutSame(dataOf(other), first.memory, output);
+    const after = withoutSame(dataOf(other), memory, output);
     expect(after.fresh.freePages).toHaveLength(1);
     expect(after.fresh.tinPages).toEqual([]);
     expect(carried).toHaveLength(count - 1);
 
     carried.length = 0;
     const elsewhere = { ...content, kitchen: { ...content.kitchen, place: 'Elsewhere' } };
-    withoutSame(dataOf(elsewhere), first.memory, output);
+    withoutSame(dataOf(elsewhere), memory, output);
     expect(carried).toEqual([]);
   });
 });

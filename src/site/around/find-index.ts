@@ -36,10 +36,10 @@ export function findables(data: SiteData): Findable[] {
     ),
     ...of(
       kinds.chart,
-      data.chartPages.map(({ head, chart }) => ({
+      data.chartPages.map(({ head, title, summary }) => ({
         path: head.path,
-        title: chart.title,
-        text: chart.summary,
+        title,
+        text: summary,
       })),
     ),
     ...of(

@@ -173,7 +173,7 @@ describe('prints of a kitchen', () => {
   it('lose nothing when what they show is written as text', () => {
     const { content, charts, finishing } = job;
     const inputs = PRINTABLES.flatMap((one) =>
-      wantedPrints(content, charts, one.kind).flatMap((wanted) => one.inputs({ finishing, ...wanted })),
+      wantedPrints(content, charts, one.kind).flatMap((wanted) => [...one.inputs({ finishing, ...wanted })]),
     );
     expect(inputs.length).toBeGreaterThan(20);
     for (const input of inputs) expect(JSON.parse(JSON.stringify(input))).toEqual(input);

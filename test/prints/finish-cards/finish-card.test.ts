@@ -129,7 +129,7 @@ describe('the cards of finishes', () => {
     const paths = (printables: Content['printables']): number[] =>
       wantedPrints({ ...content, printables }, [], 'finish-card').flatMap((wanted) => {
         const source = { finishing: [finishingChartView(wanted.content)], ...wanted };
-        return finishCards.inputs(source).map((ask) => (ask as { sizes: CardSize[] }).sizes.length);
+        return [...finishCards.inputs(source)].map((ask) => (ask as { sizes: CardSize[] }).sizes.length);
       });
     expect(paths(null)).toEqual(views.map(() => 4));
     const cardSizes: CardSize[] = ['index 3 x 5 in'];
