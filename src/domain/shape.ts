@@ -39,6 +39,17 @@ export interface RegularPolygon {
   measured: 'flats' | 'corners';
 }
 
+/**
+ * A rectangle whose corners are cut off at 45°, all four alike. Length and width go from wall to wall; the slant is the
+ * length of the wall across a corner.
+ */
+export interface LongOctagon {
+  kind: 'long-octagon';
+  lengthMm: number;
+  widthMm: number;
+  slantMm: number;
+}
+
 /** An ellipse. */
 export interface Oval {
   kind: 'oval';
@@ -99,6 +110,7 @@ export type Shape =
   | Rectangle
   | Loaf
   | RegularPolygon
+  | LongOctagon
   | Oval
   | Heart
   | Petal
@@ -116,6 +128,7 @@ const EVERY_KIND: Record<ShapeKind, true> = {
   loaf: true,
   hexagon: true,
   octagon: true,
+  'long-octagon': true,
   oval: true,
   heart: true,
   petal: true,

@@ -36,6 +36,7 @@ export const PROBLEM_CODES = [
   'tin-depth-out-of-range',
   'tin-base-wider',
   'tin-tube-too-wide',
+  'tin-slant-too-long',
   'tin-petals',
   'tin-dome-too-deep',
   'tin-measure-clash',

@@ -8,7 +8,7 @@ import { error } from './problems.ts';
 import { quote } from './quote.ts';
 import { DUMMY_SHAPES, DUMMY_SIZES, type DummyShape } from './tins/dummy-sizes.ts';
 import { type Sizes, shapeOf } from './tins/shape-sizes.ts';
-import { shownMm } from './tins/tin-sense.ts';
+import { shownMm, slantProblems } from './tins/tin-sense.ts';
 import { parseLength } from './units/length.ts';
 import { parseMoney } from './units/money.ts';
 import { parseShare } from './units/share.ts';
@@ -50,6 +50,7 @@ function readForm(reader: YamlReader, at: YamlPath): DummyTier['form'] | undefin
     const mm = readLength(reader, at, key);
     if (mm !== undefined) sizes[key] = mm;
   }
+  for (const { key, problem } of slantProblems(sizes)) reader.report(problem, ...at, key);
   const depthMm = readLength(reader, at, 'height');
   const shape = shapeOf(kind, sizes, present({ petals: reader.number(...at, 'petals') }));
   return shape === null || depthMm === undefined ? undefined : { shape, depthMm };

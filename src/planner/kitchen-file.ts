@@ -35,6 +35,12 @@ function sizes(shape: Shape, unit: LengthUnit): Entry[] {
     case 'rectangle':
     case 'oval':
       return [...size('length', shape.lengthMm), ...size('width', shape.widthMm)];
+    case 'long-octagon':
+      return [
+        ...size('length', shape.lengthMm),
+        ...size('width', shape.widthMm),
+        ...size('slant', shape.slantMm),
+      ];
     case 'loaf':
       return [
         ...size('length', shape.lengthMm),

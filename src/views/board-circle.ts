@@ -1,6 +1,7 @@
 /**
  * Which board, and where does the cake stand on it? A board as the finishing chart names it (the coated cake and
- * the margin, up to a whole inch): round, square under a square cake, oblong under a tray or a loaf.
+ * the margin, up to a whole inch): round, square under a square cake, oblong under a tray, a loaf or
+ * a long octagon, whose corners may stand further out than its length.
  */
 import { boardAcrossMm } from '../compute/finishes/around.ts';
 import { finishingFor } from '../compute/finishes/finishing.ts';
@@ -30,7 +31,8 @@ function discShape(acrossMm: number): PieceShape {
 
 function boardShape({ shape }: Tin, acrossMm: number, settings: FinishingSettings): PieceShape {
   if (shape.kind === 'square') return rectangleShape(acrossMm, acrossMm);
-  if (shape.kind !== 'rectangle' && shape.kind !== 'loaf') return discShape(acrossMm);
+  if (shape.kind !== 'rectangle' && shape.kind !== 'loaf' && shape.kind !== 'long-octagon')
+    return discShape(acrossMm);
   const side = (cakeMm: number) => quantiseMm(boardAcrossMm(cakeMm + 2 * settings.undercoatMm, settings));
   return rectangleShape(side(shape.lengthMm), side(shape.widthMm));
 }

@@ -24,6 +24,7 @@ export function mirrorsOf(shape: Shape): Mirrors {
     case 'loaf':
     case 'hexagon':
     case 'octagon':
+    case 'long-octagon':
     case 'oval':
     case 'ring':
     case 'dome':

@@ -28,6 +28,7 @@ const STACKED: readonly ShapeKind[] = [
   'rectangle',
   'hexagon',
   'octagon',
+  'long-octagon',
   'oval',
   'heart',
   'petal',

@@ -2,7 +2,7 @@
 
 import { planAreaMm2 } from '../compute/shapes/index.ts';
 import { quantiseMm, quantiseMm2, quantiseRatio } from '../domain/quantise.ts';
-import type { Heart, OutlineShape, Petal, RegularPolygon } from '../domain/shape.ts';
+import type { Heart, LongOctagon, OutlineShape, Petal, RegularPolygon } from '../domain/shape.ts';
 import { computed, type StepParts } from './working-numbers.ts';
 import { type EvenSolid, even, length } from './working-solid.ts';
 
@@ -25,6 +25,19 @@ export function polygonSolid(shape: RegularPolygon, prefix: string): EvenSolid {
     output: ['flats', flats],
   };
   return even([['flats', flats]], `${AREA[shape.kind]} × ${flats.text}^2`, [before]);
+}
+
+/** Long octagon: the four corners that are cut off make one square over the slant. */
+export function longOctagonSolid({ lengthMm, widthMm, slantMm }: LongOctagon): EvenSolid {
+  const [l, w, slant] = [length(lengthMm), length(widthMm), length(slantMm)];
+  return even(
+    [
+      ['length', l],
+      ['width', w],
+      ['slant', slant],
+    ],
+    `(${l.text} × ${w.text} − ${slant.text}^2)`,
+  );
 }
 
 /** Heart: a square and two half discs. */

@@ -5,7 +5,13 @@ import type { Shape } from '../domain/shape.ts';
 import type { Tin } from '../domain/tin.ts';
 import type { StepKind } from '../wording/working-words.ts';
 import type { Figure } from './figure.ts';
-import { heartSolid, outlineSolid, petalSolid, polygonSolid } from './working-even-solids.ts';
+import {
+  heartSolid,
+  longOctagonSolid,
+  outlineSolid,
+  petalSolid,
+  polygonSolid,
+} from './working-even-solids.ts';
 import { computed, given, type StepParts } from './working-numbers.ts';
 import { domeSolid, loafSolid, taperedRing, taperedRound, taperedSquare } from './working-sloping-solids.ts';
 import { even, type Inputs, length, type Solid } from './working-solid.ts';
@@ -56,6 +62,8 @@ function solidOf(shape: Shape, prefix: string): Solid {
     case 'hexagon':
     case 'octagon':
       return polygonSolid(shape, prefix);
+    case 'long-octagon':
+      return longOctagonSolid(shape);
     case 'heart':
       return heartSolid(shape, prefix);
     case 'petal':
@@ -175,7 +183,9 @@ export function rawFillSteps(tin: Tin, rawVolume: Figure, rawFillMm: number): St
   const area = evenArea(tin);
   if (area !== null) {
     const inputs: Inputs = [['raw-volume', rawVolume], ...area.inputs];
-    const operation = `${rawVolume.text} × 1,000 ÷ (${area.areaText})`;
+    // An area that is one bracket needs no second one round it.
+    const areaText = /^\([^()]*\)$/.test(area.areaText) ? area.areaText : `(${area.areaText})`;
+    const operation = `${rawVolume.text} × 1,000 ÷ ${areaText}`;
     return [{ id: 'raw-fill', kind: 'raw-fill', inputs, operation, output: ['height', height] }];
   }
   const steps = volumeSteps(tin, height, 'raw-fill-');

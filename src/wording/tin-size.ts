@@ -16,6 +16,7 @@ interface Measures {
   rimMm: number[];
   baseMm: number[];
   tubeMm?: number;
+  slantMm?: number;
   note?: string;
 }
 
@@ -40,6 +41,8 @@ function measures(shape: Shape, { sizeNotes }: Words): Measures {
     case 'rectangle':
     case 'oval':
       return asMeasured([shape.lengthMm, shape.widthMm]);
+    case 'long-octagon':
+      return { ...asMeasured([shape.lengthMm, shape.widthMm]), slantMm: shape.slantMm };
     case 'hexagon':
     case 'octagon':
       return asMeasured([shape.acrossMm], sizeNotes[shape.measured]);
@@ -64,7 +67,7 @@ function dimensions(lengthsMm: readonly number[], unit: LengthUnit, format: Form
 }
 
 function notesOf(measured: Measures, tin: Tin, words: Words, format: Format, unit: LengthUnit): string[] {
-  const { base, tube, water } = words.sizeNotes;
+  const { base, tube, slant, water } = words.sizeNotes;
   const holdsMl = tin.shape.kind === 'measured' ? tin.shape.volumeMl : tin.measuredVolumeMl;
   return [
     ...(measured.note === undefined ? [] : [measured.note]),
@@ -72,6 +75,7 @@ function notesOf(measured: Measures, tin: Tin, words: Words, format: Format, uni
       ? []
       : [base(`${dimensions(measured.baseMm, tin.unit, format)} ${unit}`)]),
     ...(measured.tubeMm === undefined ? [] : [tube(`${format(measured.tubeMm, tin.unit)} ${unit}`)]),
+    ...(measured.slantMm === undefined ? [] : [slant(`${format(measured.slantMm, tin.unit)} ${unit}`)]),
     ...(holdsMl === undefined ? [] : [water(formatNumber(holdsMl, 0))]),
   ];
 }

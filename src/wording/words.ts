@@ -22,10 +22,12 @@ export interface CautionWords {
   ready: string;
 }
 
-/** Additions to a size: the base of a tapered tin, the tube, how a shape is measured. */
+/** Additions to a size: the base of a tapered tin, the tube, the slant, how a shape is measured. */
 export interface SizeWords {
   base: (size: string) => string;
   tube: (size: string) => string;
+  /** Of the wall across a corner. */
+  slant: (size: string) => string;
   flats: string;
   corners: string;
   across: string;

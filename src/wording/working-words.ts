@@ -66,6 +66,7 @@ export type LabelKey =
   | 'cotangent'
   | 'side'
   | 'flats'
+  | 'slant'
   | 'sphere'
   | 'area'
   | 'water'

@@ -52,6 +52,7 @@ const SPECS = [
   '1 x rectangle 9in by 13in x 2in',
   '1 x hexagon flats 8in x 3in, 1 x octagon corners 8in x 3in',
   '1 x heart across 8in x 3in, 1 x heart point 8in x 3in',
+  '1 x long-octagon 12in by 9in slant 3in x 3in',
   '1 x petal6 9in x 3in',
   '1 x ring 10in tube 3in x 3in',
   '1 x loaf 9in by 5in base 8in by 4in x 2.75in',

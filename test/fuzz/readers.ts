@@ -153,6 +153,7 @@ const SPECS = [
   '2 x round 6in x 3in, 1 x square 200mm x 75mm',
   '1 x rectangle 9in by 13in x 2in, 3 x round-8',
   '1 x hexagon flats 8in x 3in, 1 x heart across 8in x 3in, 1 x petal6 9in x 3in',
+  '1 x long-octagon 12in by 9in slant 3in x 3in, 2 x oval 10in by 8in x 3in',
   '1 x ring 10in tube 3in x 3in, 1 x loaf 9in by 5in base 8in by 4in x 2.75in',
   '1 x round 8in base 7.5in x 3in, 1 x dome 8in x 2in, 1 x measured 1850ml x 75mm, 1 x outline six x 3in',
 ];

@@ -32,6 +32,11 @@ const DESCRIBED: [string, Shape, number][] = [
   ['1 x rectangle 9in by 13in x 2in', { kind: 'rectangle', lengthMm: 228.6, widthMm: 330.2 }, 50.8],
   ['1 x hexagon flats 8in x 3in', { kind: 'hexagon', acrossMm: 203.2, measured: 'flats' }, 76.2],
   ['1 x octagon corners 8in x 3in', { kind: 'octagon', acrossMm: 203.2, measured: 'corners' }, 76.2],
+  [
+    '1 x long-octagon 12in by 9in slant 3in x 3in',
+    { kind: 'long-octagon', lengthMm: 304.8, widthMm: 228.6, slantMm: 76.2 },
+    76.2,
+  ],
   ['1 x oval 10in by 8in x 3in', { kind: 'oval', lengthMm: 254, widthMm: 203.2 }, 76.2],
   ['1 x heart across 8in x 3in', { kind: 'heart', acrossMm: 203.2, measured: 'across' }, 76.2],
   ['1 x heart point 8in x 3in', { kind: 'heart', acrossMm: 203.2, measured: 'point' }, 76.2],
@@ -111,6 +116,8 @@ describe('parseSpec', () => {
     ['1 x', 'spec-unreadable', 1],
     ['1 x round 6in base 7in x 3in', 'tin-base-wider', 5],
     ['1 x ring 8in tube 8in x 3in', 'tin-tube-too-wide', 5],
+    ['1 x long-octagon 12in by 9in x 3in', 'spec-unreadable', 5],
+    ['1 x long-octagon 12in by 9in slant 6.5in x 3in', 'tin-slant-too-long', 5],
     ['1 x petal2 8in x 3in', 'tin-petals', 5],
     ['1 x dome 6in x 4in', 'tin-dome-too-deep', 5],
     ['1 x round 5mm x 3in', 'tin-size-out-of-range', 5],
@@ -135,6 +142,11 @@ describe('parseSpec', () => {
       'tin-unknown',
       'spec-count',
     ]);
+  });
+
+  it("asks for the hyphen between a shape's two words", () => {
+    const result = read('1 x long octagon 12in by 9in slant 3in x 3in');
+    expect(result.ok ? '' : result.problems[0]?.hint).toBe("Did you mean 'long-octagon'?");
   });
 
   it('suggests the nearest tin', () => {

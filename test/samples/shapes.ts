@@ -60,6 +60,14 @@ export const SHAPE_OF_KIND: { [K in ShapeKind]: fc.Arbitrary<Shape> } = {
     acrossMm: mm(50, 400),
     measured: fc.constantFrom('flats', 'corners'),
   }),
+  'long-octagon': fc
+    .tuple(mm(50, 500), mm(50, 400), fc.double({ min: 0.2, max: 0.9, noNaN: true }))
+    .map(([lengthMm, widthMm, part]) => ({
+      kind: 'long-octagon',
+      lengthMm,
+      widthMm,
+      slantMm: (part * Math.min(lengthMm, widthMm)) / Math.SQRT2,
+    })),
   oval: fc.record({ kind: fc.constant('oval'), lengthMm: mm(50, 400), widthMm: mm(50, 400) }),
   heart: fc.record({
     kind: fc.constant('heart'),

@@ -55,6 +55,12 @@ export const TIN_OF_KIND: { [K in ShapeKind]: Tin } = {
     { kind: 'octagon', acrossMm: 8 * INCH, measured: 'corners' },
     3 * INCH,
   ),
+  'long-octagon': tin(
+    'long-octagon-12-9',
+    'Long octagon',
+    { kind: 'long-octagon', lengthMm: 12 * INCH, widthMm: 9 * INCH, slantMm: 3 * INCH },
+    3 * INCH,
+  ),
   oval: tin('oval-10', 'Ten-inch oval', { kind: 'oval', lengthMm: 10 * INCH, widthMm: 8 * INCH }, 3 * INCH),
   heart: tin(
     'heart-8',

@@ -46,6 +46,7 @@ describe('a lining template', async () => {
     expect(piece(TIN_OF_KIND.round, 'board').sizeText).toBe('304.8 mm across, 12 in (30.5 cm)');
     expect(piece(TIN_OF_KIND.square, 'board').sizeText).toBe('304.8 × 304.8 mm');
     expect(piece(TIN_OF_KIND.rectangle, 'board').sizeText).toBe('431.8 × 330.2 mm');
+    expect(piece(TIN_OF_KIND['long-octagon'], 'board').sizeText).toBe('406.4 × 330.2 mm');
   });
 
   it('tells the long and the short sides of a loaf tin apart, two of each', () => {

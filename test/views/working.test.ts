@@ -34,6 +34,7 @@ const SHAPES: Shape[] = [
   { kind: 'hexagon', acrossMm: 203.2, measured: 'corners' },
   { kind: 'octagon', acrossMm: 203.2, measured: 'flats' },
   { kind: 'octagon', acrossMm: 203.2, measured: 'corners' },
+  { kind: 'long-octagon', lengthMm: 304.8, widthMm: 228.6, slantMm: 76.2 },
   { kind: 'oval', lengthMm: 254, widthMm: 203.2 },
   { kind: 'heart', acrossMm: 203.2, measured: 'across' },
   { kind: 'heart', acrossMm: 203.2, measured: 'point' },

@@ -98,6 +98,11 @@ describe('tin sizes', () => {
       'hexagon 200 × 75 mm, across corners',
       '(7⅞ × 3 in)',
     ],
+    [
+      of({ kind: 'long-octagon', lengthMm: 304.8, widthMm: 228.6, slantMm: 76.2 }, 76.2, 'in'),
+      'long octagon 12 × 9 × 3 in, slant 3 in',
+      '(30.5 × 22.9 × 7.6 cm)',
+    ],
     [of({ kind: 'petal', petals: 8, acrossMm: 228.6 }, 76.2, 'in'), '8-petal 9 × 3 in', '(22.9 × 7.6 cm)'],
     [
       of({ kind: 'ring', acrossMm: 250, tubeMm: 60 }, 100, 'cm'),

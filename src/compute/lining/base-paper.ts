@@ -1,6 +1,6 @@
 /**
  * The paper for the base: the base outline less a clearance all round. Exact for shapes that stay themselves
- * when they shrink (round, square, rectangle, loaf, polygons, ring); others follow their walls as polygons.
+ * when they shrink (round, square, rectangle, loaf, polygons, long octagon, ring); others follow their walls as polygons.
  */
 import type { Outline } from '../../domain/outline.ts';
 import type { Shape } from '../../domain/shape.ts';
@@ -25,6 +25,19 @@ function shrunkBase(shape: Shape, clearanceMm: number): Shape | null {
     case 'octagon': {
       const turned = shape.measured === 'flats' ? 1 : Math.cos(Math.PI / (shape.kind === 'hexagon' ? 6 : 8));
       return { ...shape, acrossMm: shape.acrossMm - less / turned };
+    }
+    case 'long-octagon': {
+      // Between corners of 135° every wall loses 2·d·tan 22½°; one that is used up leaves another shape.
+      const lost = less * (Math.SQRT2 - 1);
+      const cut = shape.slantMm * Math.SQRT2;
+      const shortest = Math.min(shape.slantMm, shape.lengthMm - cut, shape.widthMm - cut);
+      if (shortest <= lost) return null;
+      return {
+        ...shape,
+        lengthMm: shape.lengthMm - less,
+        widthMm: shape.widthMm - less,
+        slantMm: shape.slantMm - lost,
+      };
     }
     case 'ring': {
       const acrossMm = (shape.baseAcrossMm ?? shape.acrossMm) - less;

@@ -4,6 +4,7 @@ import { outlineRule } from './any-outline.ts';
 import { domeRule } from './dome.ts';
 import { heartRule } from './heart.ts';
 import { loafRule } from './loaf.ts';
+import { longOctagonRule } from './long-octagon.ts';
 import { measuredRule } from './measured.ts';
 import { ovalRule } from './oval.ts';
 import { petalRule } from './petal.ts';
@@ -21,6 +22,7 @@ const SHAPE_RULES: { [K in ShapeKind]: ShapeRule<ShapeOf<K>> } = {
   loaf: loafRule,
   hexagon: regularPolygonRule(6),
   octagon: regularPolygonRule(8),
+  'long-octagon': longOctagonRule,
   oval: ovalRule,
   heart: heartRule,
   petal: petalRule,

@@ -18,6 +18,7 @@ const SIZE_WORDS = {
   point: 'From the point to the top of the lobes',
   tube: 'Outside width of the tube at the rim',
   base_tube: 'Outside width of the tube at the base',
+  slant: 'Inside length of the wall across a corner, at 45° to the others',
 } as const;
 
 const OWN_KEYS: Partial<Record<ShapeKind, z.core.$ZodLooseShape>> = {

@@ -124,7 +124,10 @@ function shapeNamed(word: string): Result<{ kind: ShapeKind; petals?: number }> 
   const kind = SHAPE_KINDS.find((known) => known === match?.[1]?.toLowerCase());
   const names = SHAPE_KINDS.map((known) => (known === 'petal' ? 'petal6' : known));
   if (kind === undefined || (kind !== 'petal' && match?.[2] !== undefined)) {
-    return refuse('shape-unknown', `${quote(word)} is not a shape of tin`, suggest(word, names, 'shapes'));
+    // 'long octagon 12in by …': the hyphen between a shape's two words is missing.
+    const begun = names.find((known) => known.startsWith(`${word.toLowerCase()}-`));
+    const hint = suggest(begun ?? word, names, 'shapes');
+    return refuse('shape-unknown', `${quote(word)} is not a shape of tin`, hint);
   }
   if (kind !== 'petal') return succeed({ kind });
   if (match?.[2] !== undefined) return succeed({ kind, petals: Number(match[2].slice(0, 4)) });

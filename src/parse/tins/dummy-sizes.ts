@@ -8,6 +8,7 @@ export const DUMMY_SHAPES = [
   'oval',
   'hexagon',
   'octagon',
+  'long-octagon',
   'heart',
   'petal',
 ] as const;
@@ -20,6 +21,7 @@ export const DUMMY_SIZES: Readonly<Record<DummyShape, readonly SizeKey[]>> = {
   oval: ['length', 'width'],
   hexagon: ['flats'],
   octagon: ['flats'],
+  'long-octagon': ['length', 'width', 'slant'],
   heart: ['across'],
   petal: ['across'],
 };

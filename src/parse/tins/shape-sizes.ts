@@ -21,6 +21,7 @@ export const SIZE_KEYS = [
   'point',
   'tube',
   'base_tube',
+  'slant',
 ] as const;
 export type SizeKey = (typeof SIZE_KEYS)[number];
 
@@ -47,6 +48,7 @@ export const SHAPE_SIZES: Readonly<Record<ShapeKind, ShapeKeys>> = {
   loaf: keys(['length', 'width'], ['base_length', 'base_width']),
   hexagon: keys([], [], ['flats', 'corners']),
   octagon: keys([], [], ['flats', 'corners']),
+  'long-octagon': keys(['length', 'width', 'slant']),
   oval: keys(['length', 'width']),
   heart: keys([], [], ['across', 'point']),
   petal: keys(['across']),
@@ -66,7 +68,7 @@ export interface ShapeExtras {
 
 /** The shape with these measurements; null while one that it needs is missing. */
 export function shapeOf(kind: ShapeKind, sizes: Sizes, extras: ShapeExtras): Shape | null {
-  const { across, side, length, width, tube } = sizes;
+  const { across, side, length, width, tube, slant } = sizes;
   switch (kind) {
     case 'round':
       return across === undefined
@@ -82,6 +84,10 @@ export function shapeOf(kind: ShapeKind, sizes: Sizes, extras: ShapeExtras): Sha
     case 'hexagon':
     case 'octagon':
       return oneOf(sizes, 'flats', 'corners', (acrossMm, measured) => ({ kind, acrossMm, measured }));
+    case 'long-octagon':
+      return length === undefined || width === undefined || slant === undefined
+        ? null
+        : { kind, lengthMm: length, widthMm: width, slantMm: slant };
     case 'heart':
       return oneOf(sizes, 'across', 'point', (acrossMm, measured) => ({ kind, acrossMm, measured }));
     case 'petal':

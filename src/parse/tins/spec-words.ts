@@ -21,6 +21,10 @@ export const SPEC_FORMS: Readonly<Record<ShapeKind, SpecForm>> = {
   },
   hexagon: { orders: ['flats <flats>', 'corners <corners>'], example: '1 x hexagon flats 8in x 3in' },
   octagon: { orders: ['flats <flats>', 'corners <corners>'], example: '1 x octagon corners 8in x 3in' },
+  'long-octagon': {
+    orders: ['<length> by <width> slant <slant>'],
+    example: '1 x long-octagon 12in by 9in slant 3in x 3in',
+  },
   oval: { orders: ['<length> by <width>'], example: '1 x oval 10in by 8in x 3in' },
   heart: { orders: ['across <across>', 'point <point>'], example: '1 x heart across 8in x 3in' },
   petal: { orders: ['<across>'], example: '1 x petal6 9in x 3in' },

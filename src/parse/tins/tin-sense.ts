@@ -1,7 +1,7 @@
 /**
  * Can a tin with these inside measurements exist? Checks what a slip of the pen or of the unit would break.
  * Valid: 20 to 1000 mm across, 5 to 500 mm deep; the base no wider than the rim; the tube inside the ring;
- * 3 to 24 petals; a dome no deeper than half its width. Limits are our choice, generous to any household tin.
+ * a slant that leaves something of both walls beside it; 3 to 24 petals; a dome no deeper than half its width. Limits are our choice, generous to any household tin.
  */
 import type { Problem } from '../../domain/problem.ts';
 import type { ShapeKind } from '../../domain/shape.ts';
@@ -117,6 +117,19 @@ function tubeProblems(sizes: Sizes): TinProblem[] {
   ];
 }
 
+/** Two corners cut at 45° take √2 × the slant off a wall, and something of the shorter wall must be left. */
+export function slantProblems({ length, width, slant }: Sizes): TinProblem[] {
+  if (length === undefined || width === undefined || slant === undefined) return [];
+  const longestMm = Math.min(length, width) * Math.SQRT1_2;
+  if (slant < longestMm) return [];
+  const problem = error(
+    'tin-slant-too-long',
+    `Two corners with a slant of ${shownMm(slant)} do not fit beside one another in ${shownMm(Math.min(length, width))}`,
+    `The slant is the short side across one corner, less than ${shownMm(longestMm)} here; length and width are the whole ones.`,
+  );
+  return [{ key: 'slant', problem }];
+}
+
 function petalProblems(petals: number | undefined): TinProblem[] {
   // What is no finite number the schema has refused.
   if (petals === undefined || !Number.isFinite(petals)) return [];
@@ -166,6 +179,7 @@ export function tinProblems(
     ...depthProblems(kind, depthMm, sizes),
     ...baseProblems(sizes),
     ...tubeProblems(sizes),
+    ...slantProblems(sizes),
     ...petalProblems(extras.petals),
     ...volumeProblems(kind, sizes, depthMm, extras.measuredVolumeMl),
   ];

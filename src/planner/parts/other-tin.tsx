@@ -16,6 +16,7 @@ const MEASURES: Record<ShapeName, readonly SizeName[]> = {
   rectangle: ['length', 'width', 'depth'],
   hexagon: ['flats', 'depth'],
   octagon: ['flats', 'depth'],
+  'long-octagon': ['length', 'width', 'slant', 'depth'],
   oval: ['length', 'width', 'depth'],
   heart: ['across', 'depth'],
   petal: ['petals', 'across', 'depth'],
@@ -44,6 +45,8 @@ function description(
     case 'rectangle':
     case 'oval':
       return `${shape} ${length('length')} by ${length('width')}${deep}`;
+    case 'long-octagon':
+      return `${shape} ${length('length')} by ${length('width')} slant ${length('slant')}${deep}`;
     case 'hexagon':
     case 'octagon':
       return `${shape} flats ${length('flats')}${deep}`;

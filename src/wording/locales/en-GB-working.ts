@@ -160,6 +160,7 @@ export const enGBWorking: WorkingWords = {
     cotangent: 'cotangent of half a petal’s angle',
     side: 'side',
     flats: 'across the flats',
+    slant: 'slant across a corner',
     sphere: 'radius of the sphere',
     area: 'plan area, from the drawing',
     water: 'water it holds',

@@ -34,6 +34,7 @@ export const enGB: Words = {
     loaf: 'loaf',
     hexagon: 'hexagon',
     octagon: 'octagon',
+    'long-octagon': 'long octagon',
     oval: 'oval',
     heart: 'heart',
     petal: 'petal',
@@ -45,6 +46,7 @@ export const enGB: Words = {
   sizeNotes: {
     base: (size) => `base ${size}`,
     tube: (size) => `tube ${size}`,
+    slant: (size) => `slant ${size}`,
     flats: 'across flats',
     corners: 'across corners',
     across: 'across',

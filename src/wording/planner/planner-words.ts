@@ -34,7 +34,7 @@ export interface PlannerWords {
     bringBack: string;
   };
   sizes: Record<
-    'across' | 'side' | 'length' | 'width' | 'flats' | 'tube' | 'depth' | 'volume' | 'petals',
+    'across' | 'side' | 'length' | 'width' | 'flats' | 'slant' | 'tube' | 'depth' | 'volume' | 'petals',
     string
   >;
   shapes: Record<
@@ -43,6 +43,7 @@ export interface PlannerWords {
     | 'rectangle'
     | 'hexagon'
     | 'octagon'
+    | 'long-octagon'
     | 'oval'
     | 'heart'
     | 'petal'

@@ -50,6 +50,18 @@ describe('worked examples', () => {
     ]);
   });
 
+  it('a long octagon, 12 × 9 in and 3 in on the slant: 4 mm less each way, 1.657 mm less on every wall', () => {
+    const list = liningPieces(TIN_OF_KIND['long-octagon'], SETTINGS);
+    const [base] = pieces(list, 'base');
+    expect(base).toMatchObject({ count: 1, method: 'exact' });
+    const bounds = base === undefined ? null : outlineBounds(base.outline);
+    expect([bounds?.maxX, bounds?.maxY]).toEqual([150.4, 112.3]);
+    // 300.8 × 224.6 − (76.2 − 4·tan 22½°)²
+    expect(base === undefined ? 0 : outlineAreaMm2(base.outline)).toBeCloseTo(62003.0, 1);
+    // 2 × (304.8 + 228.6) − 4 × (√2 − 1) × 76.2, and the overlap
+    expect(pieces(list, 'strip').map(({ wall, lengthMm }) => [wall, lengthMm])).toEqual([['side', 970.548]]);
+  });
+
   it('a loaf: a base and two pairs of trapezia that meet the base and lean to the rim', () => {
     const panels = pieces(liningPieces(TIN_OF_KIND.loaf, { ...SETTINGS, collarMm: 0 }), 'panel');
     expect(panels.map(({ count, footMm, headMm }) => [count, footMm, headMm])).toEqual([
@@ -89,13 +101,18 @@ describe('worked examples', () => {
     expect(liningPieces(TIN_OF_KIND.heart, { ...SETTINGS, clearanceMm: 150 })[0]).toEqual({
       kind: 'trace-the-base',
     });
+    // A clearance of 30 mm takes 24.9 mm off every wall.
+    const slim = { kind: 'long-octagon' as const, lengthMm: 300, widthMm: 200, slantMm: 20 };
+    expect(liningPieces({ shape: slim, depthMm: 76 }, { ...SETTINGS, clearanceMm: 30 })[0]).toEqual({
+      kind: 'trace-the-base',
+    });
     expect(() => liningPieces(TIN_OF_KIND.round, { ...SETTINGS, clearanceMm: -1 })).toThrow(RangeError);
   });
 });
 
 describe('over random tins', () => {
   const depth = fc.double({ min: 20, max: 120, noNaN: true });
-  const exact = ['round', 'square', 'rectangle', 'loaf', 'hexagon', 'octagon', 'ring'];
+  const exact = ['round', 'square', 'rectangle', 'loaf', 'hexagon', 'octagon', 'long-octagon', 'ring'];
 
   it.each(SHAPE_KINDS.filter((kind) => kind !== 'dome' && kind !== 'measured'))(
     'the base paper of a %s tin keeps its clearance from every wall, and not much more',

@@ -79,12 +79,12 @@ function integratedMl(shape: Shape, heightMm: number, depthMm: number): number {
   return (sum * heightMm) / (6 * panels) / 1000;
 }
 
-/** The shape with one of its lengths grown by a twentieth, once for each length; a tube grows by shrinking. */
+/** The shape with one of its lengths grown by a twentieth, once for each; what takes away (a tube) grows by shrinking. */
 function grownShapes(shape: Shape): Shape[] {
   if (shape.kind === 'outline') return [scaledShape(shape, 1.05)];
   return Object.entries(shape).flatMap(([key, value]) => {
     if (typeof value !== 'number' || key === 'petals') return [];
-    return [{ ...shape, [key]: /tube/i.test(key) ? value / 1.05 : value * 1.05 }];
+    return [{ ...shape, [key]: /tube|slant/i.test(key) ? value / 1.05 : value * 1.05 }];
   });
 }
 

@@ -1,5 +1,5 @@
 /**
- * The plans of the fourteen tins once more, in inches, as plain questions 'is this point inside?', written from
+ * The plans of the fifteen tins once more, in inches, as plain questions 'is this point inside?', written from
  * the definitions of the shapes and not from the project's formulas. Areas come from slicing them.
  */
 export type Inside = (x: number, y: number) => boolean;
@@ -21,6 +21,14 @@ const polygon =
     Array.from({ length: sides }, (_, k) => (2 * Math.PI * k) / sides).every(
       (a) => x * Math.cos(a) + y * Math.sin(a) <= apothem,
     );
+
+/** A box under four lines at 45°, each as far in as makes the wall across its corner this long. */
+function longOctagon(length: number, width: number, slant: number): Inside {
+  const whole = box(length, width);
+  // From the corner of the box to the middle of the slant is half the slant; along x + y that is √2 times as much.
+  const reach = length / 2 + width / 2 - (slant / 2) * Math.SQRT2;
+  return (x, y) => whole(x, y) && Math.abs(x) + Math.abs(y) <= reach;
+}
 
 /** Square of side s on its point at the origin, discs on the middles of its upper sides. */
 function heart(s: number): Inside {
@@ -57,6 +65,7 @@ export const INSIDE: Record<string, Inside> = {
   rectangle: box(13, 9),
   hexagon_across_flats: polygon(6, 4),
   octagon_across_flats: polygon(8, 4),
+  long_octagon: longOctagon(12, 9, 3),
   oval_ellipse: (x, y) => (x / 5.375) ** 2 + (y / 3.9375) ** 2 <= 1,
   heart_width_across_lobes: heart(8 * HEART_UNIT_WIDTH),
   heart_height_point_to_lobe_top: heart(8 * HEART_UNIT_HEIGHT),

@@ -25,6 +25,10 @@ const CASES: Record<string, Case> = {
   rectangle: { shape: { kind: 'rectangle', lengthMm: 13 * IN, widthMm: 9 * IN }, depthIn: 2 },
   hexagon_across_flats: { shape: { kind: 'hexagon', acrossMm: 8 * IN, measured: 'flats' }, depthIn: 3 },
   octagon_across_flats: { shape: { kind: 'octagon', acrossMm: 8 * IN, measured: 'flats' }, depthIn: 3 },
+  long_octagon: {
+    shape: { kind: 'long-octagon', lengthMm: 12 * IN, widthMm: 9 * IN, slantMm: 3 * IN },
+    depthIn: 3,
+  },
   oval_ellipse: { shape: { kind: 'oval', lengthMm: 10.75 * IN, widthMm: 7.875 * IN }, depthIn: 3 },
   heart_width_across_lobes: { shape: { kind: 'heart', acrossMm: 8 * IN, measured: 'across' }, depthIn: 3 },
   heart_height_point_to_lobe_top: { shape: { kind: 'heart', acrossMm: 8 * IN, measured: 'point' }, depthIn: 3 },
