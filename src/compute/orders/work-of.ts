@@ -50,8 +50,14 @@ function damWork({ finishes }: Pick<PlannedTier, 'finishes'>): Pick<TierWork, 'd
   return dam === undefined ? {} : { dam: dam.finish.id };
 }
 
+const isOneCoat = ({ finish, use }: TierFinish): boolean =>
+  use === 'coating' && finish.use.coating?.crumbMm === 0;
+
 function finishWork({ finishes }: Pick<PlannedTier, 'finishes'>): FinishWork[] {
-  return finishes.flatMap(({ finish, use }) => (isUse(use) ? [{ finish, use }] : []));
+  return finishes.flatMap((one) => {
+    const { finish, use } = one;
+    return isUse(use) ? [{ finish, use, ...(isOneCoat(one) ? { oneCoat: true as const } : {}) }] : [];
+  });
 }
 
 /** Heat, minutes and what helps. Fails to a bug where a tier has no bake. */

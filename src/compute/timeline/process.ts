@@ -50,7 +50,23 @@ function sheetSetsMin({ kind }: FinishWork['finish'], { finishes }: DummyWork, t
   return isIced ? times.marzipanHardensMin : times.marzipanDriesMin;
 }
 
-function coatStages({ finish, use }: FinishWork, tier: DummyWork, times: KitchenTimes): Stage[] {
+/** What is spread round and over a tier: a first coat, unless it goes on in one, and the final one. */
+function spreadStages({ finish, oneCoat }: FinishWork, count: number, times: KitchenTimes): Stage[] {
+  const put = { finishId: finish.id, needs: [finish.id] };
+  const [crumb, final] = [count * times.crumbCoatMin, count * times.finalCoatMin];
+  // Royal icing is not chilled: each coat dries hard before the next. Buttercream, ganache and cream are firm before
+  // they are stacked or boxed.
+  const dries = waiting('coat-sets', times.royalIcingDriesMin);
+  const isIcing = finish.kind === 'royal icing';
+  const firstWaits = isIcing ? dries : waiting('chill', times.chillMin);
+  const lastWaits = isIcing ? dries : waiting('coat-chills', times.coatSetsMin);
+  const first: Stage = { ...put, kind: 'crumb-coat', minutes: crumb, waits: firstWaits };
+  const last: Stage = { ...put, kind: 'final-coat', minutes: final, waits: lastWaits };
+  return oneCoat === true ? [last] : [first, last];
+}
+
+function coatStages(one: FinishWork, tier: DummyWork, times: KitchenTimes): Stage[] {
+  const { finish, use } = one;
   const { small } = tier;
   const count = cakesOf(tier);
   const put = { finishId: finish.id, needs: [finish.id] };
@@ -58,22 +74,7 @@ function coatStages({ finish, use }: FinishWork, tier: DummyWork, times: Kitchen
     const minutes = Math.ceil(((small?.pieces ?? 0) / DOZEN) * times.topDozenMin);
     return [{ ...put, kind: 'top', minutes, waits: [] }];
   }
-  if (use === 'coating') {
-    const [crumb, final] = [count * times.crumbCoatMin, count * times.finalCoatMin];
-    // Royal icing is not chilled: each coat dries hard before the next.
-    if (finish.kind === 'royal icing') {
-      const dries = waiting('coat-sets', times.royalIcingDriesMin);
-      return [
-        { ...put, kind: 'crumb-coat', minutes: crumb, waits: dries },
-        { ...put, kind: 'final-coat', minutes: final, waits: dries },
-      ];
-    }
-    // Buttercream and ganache are firm before they are stacked or boxed.
-    return [
-      { ...put, kind: 'crumb-coat', minutes: crumb, waits: waiting('chill', times.chillMin) },
-      { ...put, kind: 'final-coat', minutes: final, waits: waiting('coat-chills', times.coatSetsMin) },
-    ];
-  }
+  if (use === 'coating') return spreadStages(one, count, times);
   if (use !== 'rolled') return [];
   const setsMin = sheetSetsMin(finish, tier, times);
   return [

@@ -19,6 +19,8 @@ export interface FinishWork {
   finish: Pick<Finish, 'id' | 'name' | 'kind' | 'keepsDays' | 'chilled'>;
   /** `topping`: on small cakes, one by one. */
   use: keyof FinishUse | 'topping';
+  /** Of a coat: it goes on in one, with no first coat under it. Left out: in two. */
+  oneCoat?: true;
 }
 
 /** Cakes by the piece. */

@@ -16,8 +16,8 @@ import type { TimetableSource } from './timetable-input.ts';
 /** Names of nothing, for a line that is about none. */
 export const NO_NAMES: RowNames = {
   ...{ cakes: '', finish: '', batter: '', load: '', dial: '' },
-  ...{ kneaded: false, layers: 1, layerHigh: '', brushed: '', filling: '', stackedThere: false },
-  ...{ dowel: false, dummy: false, pieces: '', hired: '' },
+  ...{ kneaded: false, oneCoat: false, layers: 1, layerHigh: '', brushed: '', filling: '' },
+  ...{ stackedThere: false, dowel: false, dummy: false, pieces: '', hired: '' },
 };
 
 /** Bought as a paste. */
@@ -124,10 +124,14 @@ function layerText(step: Step, source: TimetableSource): string {
   return heightMm === undefined || others.length > 0 ? '' : formatLength(heightMm, 'mm');
 }
 
-export function finishOf(step: Step, source: TimetableSource) {
-  const uses = tiersOf(step, source).flatMap(({ finishes }) => finishes);
-  return uses.find(({ finish }) => finish.id === step.finishId)?.finish;
-}
+/** Every use of a step's finish on its cakes. */
+const usesOf = (step: Step, source: TimetableSource): FinishWork[] =>
+  tiersOf(step, source)
+    .flatMap(({ finishes }) => finishes)
+    .filter(({ finish }) => finish.id === step.finishId);
+
+export const finishOf = (step: Step, source: TimetableSource): FinishWork['finish'] | undefined =>
+  usesOf(step, source)[0]?.finish;
 
 function isStackedThere(orderId: string, { work }: TimetableSource): boolean {
   const order = work.orders.find(({ id }) => id === orderId);
@@ -149,6 +153,7 @@ export function rowNames(step: Step, source: TimetableSource): RowNames {
         ? ''
         : dialTextsOf(load.ovenC, kitchen.oven ?? PLAIN_OVEN, bakeWordsFor(kitchen.locale)).set,
     kneaded: isKneaded(finish),
+    oneCoat: usesOf(step, source).some(({ oneCoat }) => oneCoat === true),
     layers: Math.max(1, ...tiersOf(step, source).map(({ layers }) => layers)),
     layerHigh: layerText(step, source),
     brushed: usedText('brushed', step, source),

@@ -42,7 +42,8 @@ export const enGbTimetable: TimetableWords = {
     wrap: ({ cakes }) => `Wrap ${cakes}`,
     build: builtText,
     'crumb-coat': ({ cakes, finish }) => `First coat of ${finish} on ${cakes}`,
-    'final-coat': ({ cakes, finish }) => `Final coat of ${finish} on ${cakes}`,
+    'final-coat': ({ cakes, finish, oneCoat }) =>
+      oneCoat ? `Coat ${cakes} with ${finish}` : `Final coat of ${finish} on ${cakes}`,
     cover: ({ cakes, finish }) => `Cover ${cakes} with ${finish}`,
     top: ({ cakes, finish }) => `Top ${cakes} with ${finish}`,
     'bore-holes': ({ dummy }) =>

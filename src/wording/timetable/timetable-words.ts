@@ -57,6 +57,8 @@ export interface RowNames {
   dial: string;
   /** Bought ready and only worked until it is soft: sugarpaste, marzipan. */
   kneaded: boolean;
+  /** Its coat goes on in one, with no first coat under it. */
+  oneCoat: boolean;
   /** Layers that a cake is cut into; 1: it is only levelled. */
   layers: number;
   /** How high each of them is cut; '' where nobody says. */

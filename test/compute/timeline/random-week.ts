@@ -76,6 +76,12 @@ export const FINISHINGS: FinishWork[][] = [
   ],
 ];
 
+const CREAM = finish('whipped-cream', 'cream', 1);
+FINISHINGS.push([
+  { finish: CREAM, use: 'filling' },
+  { finish: CREAM, use: 'coating', oneCoat: true },
+]);
+
 const MARZIPAN = finish('marzipan', 'marzipan', 21);
 const ICING = finish('royal-icing', 'royal icing', 60);
 FINISHINGS.push([

@@ -64,17 +64,22 @@ export function tierWork(tier: DummyWork, times: KitchenTimes): NeededStep[] {
     wait: uses('filling').length > 0 ? times.fillingSettlesMin : 0,
     finishId: null,
   };
-  const outside = tier.finishes.flatMap(({ finish, use }): NeededStep[] => {
+  const outside = tier.finishes.flatMap(({ finish, use, oneCoat }): NeededStep[] => {
     const finishId = finish.id;
     const isIcing = finish.kind === 'royal icing';
     if (use === 'coating')
       return [
-        {
-          kind: 'crumb-coat' as const,
-          minutes: cakes * times.crumbCoatMin,
-          wait: isIcing ? times.royalIcingDriesMin : times.chillMin,
-          finishId,
-        },
+        // Whipped cream and the like go on in one: there is no first coat to firm.
+        ...(oneCoat
+          ? []
+          : [
+              {
+                kind: 'crumb-coat' as const,
+                minutes: cakes * times.crumbCoatMin,
+                wait: isIcing ? times.royalIcingDriesMin : times.chillMin,
+                finishId,
+              },
+            ]),
         {
           kind: 'final-coat' as const,
           minutes: cakes * times.finalCoatMin,
