@@ -103,9 +103,15 @@ function headingFont(plain: LoadedFont, headingCase: HouseStyle['headingCase']):
 }
 
 function metricsOf(fonts: Record<FontRole, LoadedFont>): Metrics {
-  const measure = (pick: (font: Font) => number) => (role: FontRole, sizePt: number) => {
-    const font = fonts[role].font;
-    return (pick(font) / font.unitsPerEm) * sizePt * MM_PER_PT;
+  const measure = (pick: (font: Font) => number) => {
+    // The library looks into its tables each time it is asked.
+    const known = new Map<FontRole, number>();
+    return (role: FontRole, sizePt: number) => {
+      const font = fonts[role].font;
+      const share = known.get(role) ?? pick(font) / font.unitsPerEm;
+      known.set(role, share);
+      return share * sizePt * MM_PER_PT;
+    };
   };
   return {
     widthMm: (text, role, sizePt, tabular = false) =>

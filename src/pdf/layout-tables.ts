@@ -18,6 +18,8 @@ export interface LayoutRule {
 export interface LayoutTable {
   kind: 'GSUB' | 'GPOS';
   view: DataView;
+  /** Lookups that have been asked for: several scripts share most. */
+  lookups: Map<number, LayoutRule[]>;
 }
 
 /** The number that wraps another rule. */
@@ -38,7 +40,7 @@ export function tableView(font: TrueTypeGlyphs, tag: string): DataView | null {
 
 export function layoutTable(font: TrueTypeGlyphs, kind: LayoutTable['kind']): LayoutTable | null {
   const view = tableView(font, kind);
-  return view === null ? null : { kind, view };
+  return view === null ? null : { kind, view, lookups: new Map() };
 }
 
 const from = (view: DataView, offset: number): DataView =>
@@ -78,7 +80,13 @@ function lookupsOf({ view }: LayoutTable, script: Script, features: ReadonlySet<
   return [...asked.values()].flatMap((feature) => numbers(feature, 2)).sort((a, b) => a - b);
 }
 
-function lookupRules({ kind, view }: LayoutTable, index: number): LayoutRule[] {
+function lookupRules(table: LayoutTable, index: number): LayoutRule[] {
+  const known = table.lookups.get(index) ?? readLookup(table, index);
+  table.lookups.set(index, known);
+  return known;
+}
+
+function readLookup({ kind, view }: LayoutTable, index: number): LayoutRule[] {
   const lookup = led(led(view, 8), 2 + 2 * index);
   const type = lookup.getUint16(0);
   const skips = (lookup.getUint16(2) & IGNORES_BASES_OR_LIGATURES) !== 0;

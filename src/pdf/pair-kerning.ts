@@ -46,19 +46,24 @@ function roomBy({ rule: { form, view }, first }: PairRule, glyph: number, next: 
   return null;
 }
 
+const ready = new WeakMap<LayoutRule[], PairRule[]>();
+
+/** A lookup's rules with the places of their first glyphs: found once, whichever text asks. */
+function pairRules(rules: LayoutRule[]): PairRule[] {
+  const known = ready.get(rules);
+  if (known) return known;
+  const first = (rule: LayoutRule) => new Map(covered(led(rule.view, 2)).map((id, index) => [id, index]));
+  const fresh = rules.map((rule): PairRule => ({ rule, first: first(rule) }));
+  ready.set(rules, fresh);
+  return fresh;
+}
+
 /** Tells the room after a glyph before the next one, font units; lookups add up, of each the first rule counts. */
 export function pairKerning(lookups: readonly LayoutRule[][]): (glyph: number, next: number) => number {
-  const ready = lookups.map((rules) =>
-    rules.map(
-      (rule): PairRule => ({
-        rule,
-        first: new Map(covered(led(rule.view, 2)).map((id, index) => [id, index])),
-      }),
-    ),
-  );
+  const all = lookups.map(pairRules);
   return (glyph, next) => {
     let room = 0;
-    for (const rules of ready)
+    for (const rules of all)
       for (const rule of rules) {
         const by = roomBy(rule, glyph, next);
         if (by === null) continue;

@@ -122,12 +122,18 @@ function judged(gsub: LayoutRule[], gpos: LayoutRule[], plain: Glyphs): Judged {
   return { acting, glyphs };
 }
 
+const knownJoins = new WeakMap<LayoutRule[], Joins>();
+
+/** What a lookup joins among these glyphs, which are the same for all texts of its font. */
 function joinsOf(rules: LayoutRule[], glyphs: Glyphs): Joins {
+  const known = knownJoins.get(rules);
+  if (known) return known;
   const joins = new Map<number, Ligature[]>();
   for (const [first, ligature] of rules.flatMap(ligatures)) {
     if (![first, ...ligature.components].every((id) => glyphs.has(id))) continue;
     joins.set(first, [...(joins.get(first) ?? []), ligature]);
   }
+  knownJoins.set(rules, joins);
   return joins;
 }
 

@@ -22,13 +22,22 @@ function featuresFor(text: string, tabular: boolean, smallCapitals: boolean): st
 /** A no-break space has done its work once lines are broken; it and the space share a glyph, whose first meaning would stay. */
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 
-const codesOf = (text: string): number[] => Array.from(text, (sign) => sign.codePointAt(0) ?? 0);
+/** The code points of a text: what every line begins with, so that it is done without asking for them one by one. */
+function codesOf(text: string): number[] {
+  const codes: number[] = [];
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.codePointAt(at) ?? 0;
+    codes.push(code);
+    if (code > 0xffff) at += 1;
+  }
+  return codes;
+}
 
-const shapedText = (glyphs: ShapedGlyph[], missing: number[]): ShapedText => ({
-  glyphs,
-  width: glyphs.reduce((sum, glyph) => sum + glyph.width + glyph.kern, 0),
-  missing,
-});
+function shapedText(glyphs: ShapedGlyph[], missing: number[]): ShapedText {
+  let width = 0;
+  for (const glyph of glyphs) width = width + glyph.width + glyph.kern;
+  return { glyphs, width, missing };
+}
 
 /** Shapes a line of text as one; what it says when read aloud stays as written, whatever its letters look like. */
 export function shapeText(font: Font, text: string, tabular: boolean, smallCapitals = false): ShapedText {
