@@ -337,6 +337,30 @@ describe('a label is refused', () => {
   });
 });
 
+describe('finishes that could be used in more ways than one', () => {
+  it('count as they are used here: buttercream between layers is no ground that stains royal icing', () => {
+    const coat = { coating: { crumbMm: 2, finalMm: 6, corners: 'rounded' as const } };
+    const marzipan = finishOf(
+      'marzipan',
+      { 'icing-sugar': 1 },
+      { kind: 'marzipan', use: { rolled: { thicknessMm: 5, trimMm: 15 } } },
+    );
+    const both = finishOf('both', { butter: 1 }, { use: { filling: { thicknessMm: 8 }, ...coat } });
+    const icing = finishOf('icing', { 'icing-sugar': 1 }, { kind: 'royal icing', use: coat });
+    const put = (use: 'filling' | 'coating'): string[] => {
+      const finishes: LabelInput['finishes'] = [
+        { finish: marzipan, use: 'rolled', onCakeG: 500 },
+        { finish: both, use, onCakeG: 300 },
+        { finish: icing, use: 'coating', onCakeG: 300 },
+      ];
+      const label = labelOf(labelInput({ finishes }));
+      return label.ok ? label.value.warnings.map(({ code }) => code) : ['refused'];
+    };
+    expect(put('filling')).toEqual([]);
+    expect(put('coating')).toEqual(['icing-without-marzipan']);
+  });
+});
+
 describe('keeping', () => {
   const sheet = finishOf(
     'sheet',
