@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Step, WeekPlan } from '../../../src/compute/timeline/plan.types.ts';
 import { planWeek } from '../../../src/compute/timeline/plan-week.ts';
 import { planFaults } from './checker/plan-faults.ts';
+import { tinFaults } from './checker/resources.ts';
 import { BIRTHDAY, FAIR, ROOM, THREE_TIERS, work } from './sample-week.ts';
 
 const asked = work(THREE_TIERS, BIRTHDAY, FAIR);
@@ -171,6 +172,33 @@ describe('the checker', () => {
     ],
   ])('sees %s', (_, code, plan) => {
     expect(found(plan())).toContain(code);
+  });
+
+  it('lets a tin be filled again once it is out and washed, though slower tins of its load still bake', () => {
+    const [load] = sound.loads;
+    const [first] = load?.tins ?? [];
+    if (load === undefined || first === undefined) throw new Error('no tin');
+    const only = { ...first, tin: { ...first.tin, owned: 1 } };
+    const tiers = [{ orderId: first.orderId, tierId: first.tierId, count: 1 }];
+    const step = (kind: Step['kind'], loadId: string, from: number): Step => ({
+      ...{ id: `${kind}-${loadId}`, kind, from, to: from + 5, handsOn: true, mixer: false },
+      ...{ orderIds: [first.orderId], tiers, bowlfulId: null, share: 1, loadId, finishId: null },
+    });
+    // Turned out at 105 while its load stays in until 200; the second load is filled from then on.
+    const again = (fillAt: number): WeekPlan => ({
+      ...sound,
+      loads: [
+        { ...load, id: 'load-1', from: 10, to: 200, tins: [only] },
+        { ...load, id: 'load-2', from: 210, to: 300, tins: [only] },
+      ],
+      steps: [
+        ...[step('fill-tins', 'load-1', 0), step('turn-out', 'load-1', 100)],
+        ...[step('fill-tins', 'load-2', fillAt), step('turn-out', 'load-2', 310)],
+      ],
+    });
+    const faults = (plan: WeekPlan): string[] => tinFaults({ work: asked, room: ROOM, plan });
+    expect(faults(again(105))).toEqual([]);
+    expect(faults(again(100)).map((fault) => fault.split(' ')[0])).toEqual(['tin-double']);
   });
 
   function span(kind: Step['kind'], orderId: string): Pick<Step, 'from' | 'to'> {

@@ -97,7 +97,9 @@ export function tinFaults({ plan }: Asked): string[] {
       const filled = stepsOf(plan, 'fill-tins', mine).map(({ from }) => from);
       const freed = stepsOf(plan, 'turn-out', mine).map(({ to }) => to);
       const from = Math.min(load.from, ...filled);
-      return { tin, use: { from, to: Math.max(load.to, ...freed), count: 1, who: `${load.id} ${tierId}` } };
+      // Out and washed before slower tins of its load are done, it may be filled again.
+      const to = freed.length > 0 ? Math.max(...freed) : load.to;
+      return { tin, use: { from, to, count: 1, who: `${load.id} ${tierId}` } };
     }),
   );
   const ids = [...new Set(uses.map(({ tin }) => tin.id))];
