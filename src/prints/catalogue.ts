@@ -220,15 +220,20 @@ export function* piecesOf(source: PrintContent): Generator<PrintPiece> {
   for (const { kind } of PRINTABLES) yield* piecesOfKind(source, kind);
 }
 
+/** The last piece's: it is asked for in every house style, one after the other. Drawing changes nothing of it. */
+let lastRead: { input: string; value: unknown } | null = null;
+
+function inputOf({ input }: PrintPiece): unknown {
+  if (lastRead?.input !== input) lastRead = { input, value: JSON.parse(input) };
+  return lastRead.value;
+}
+
 /** The prints of a piece: drawn from its text, a house style and its fonts, and nothing else. */
-export function printsOfPiece(
-  { kind, folder, input }: PrintPiece,
-  style: HouseStyle,
-  metrics: Metrics,
-): Print[] {
+export function printsOfPiece(piece: PrintPiece, style: HouseStyle, metrics: Metrics): Print[] {
+  const { kind, folder } = piece;
   const drawn = PRINTABLES.find((one) => one.kind === kind);
   if (drawn === undefined) throw new Error(`no printable '${kind}'`);
-  return drawn.draw(JSON.parse(input), style, metrics).map((print) => inFolder(print, folder));
+  return drawn.draw(inputOf(piece), style, metrics).map((print) => inFolder(print, folder));
 }
 
 /** The prints of one kind in one house style. */

@@ -15,8 +15,21 @@ export interface QrCode {
   runs: { row: number; column: number; length: number }[];
 }
 
-/** The code of a text, with a quarter of it spare for smudges and flour. */
+/** Each sheet's address, on both papers and in every house style; more than a large kitchen has pages. */
+const MOST_CODES = 2000;
+const known = new Map<string, QrCode>();
+
+/** The code of a text, with a quarter of it spare for smudges and flour; worked out once and never changed. */
 export function qrCode(text: string): QrCode {
+  const found = known.get(text);
+  if (found !== undefined) return found;
+  if (known.size >= MOST_CODES) known.clear();
+  const code = freshCode(text);
+  known.set(text, code);
+  return code;
+}
+
+function freshCode(text: string): QrCode {
   const { size, data } = create(text, { errorCorrectionLevel: 'Q' }).modules;
   const runs: QrCode['runs'] = [];
   for (let row = 0; row < size; row += 1) {

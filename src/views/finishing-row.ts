@@ -4,7 +4,6 @@ import type { FinishAmount } from '../compute/finishes/amount.ts';
 import { finishingFor } from '../compute/finishes/finishing.ts';
 import { useAmount } from '../compute/finishes/use-amount.ts';
 import { weighedPartsG } from '../compute/finishes/weighed-parts.ts';
-import { liningPieces } from '../compute/lining/index.ts';
 import type { Finish } from '../domain/finish.ts';
 import type { FinishingSettings } from '../domain/finishing.ts';
 import type { Ingredient } from '../domain/ingredient.ts';
@@ -22,10 +21,10 @@ import type {
   FinishingSheet,
 } from './finishing-chart.types.ts';
 import { boardFigure, cutFigure } from './finishing-figures.ts';
-import { LINING } from './lining-allowances.ts';
 import { partAmount } from './part-amount.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import type { Amount } from './tin-chart.types.ts';
+import { tinLining } from './tin-lining.ts';
 
 export interface FinishingRowInput {
   kitchen: Kitchen;
@@ -61,7 +60,7 @@ function cell(finish: Finish, amount: FinishAmount, input: FinishingRowInput): F
 
 /** The strip that lines the outside wall: straight, or the outer edge of a sloping one. */
 function paperStrip(tin: Tin, words: FinishingWords): FinishingRow['paperStrip'] {
-  for (const piece of liningPieces(tin, LINING)) {
+  for (const piece of tinLining(tin)) {
     if (piece.kind !== 'strip' || piece.wall !== 'side') continue;
     const length = cutFigure(quantiseMm(piece.lengthMm));
     const height = cutFigure(quantiseMm(piece.heightMm));

@@ -1,5 +1,5 @@
 /** The lining papers of a tin as pieces with their guides; what has no pattern is left to the notes. */
-import { type LiningPiece, liningPieces } from '../compute/lining/index.ts';
+import type { LiningPiece } from '../compute/lining/index.ts';
 import type { Tin } from '../domain/tin.ts';
 import type { TemplateWords } from '../wording/lining-template/index.ts';
 import { formatNumber } from '../wording/number.ts';
@@ -16,6 +16,7 @@ import {
   rectangleShape,
   shapeOf,
 } from './lining-template-steps.ts';
+import { tinLining } from './tin-lining.ts';
 
 /** Millimetres to the tenth: what a steel rule can tell. */
 export const mmText = (mm: number): string => formatNumber(mm, 1);
@@ -115,7 +116,7 @@ export function numberedPieces(pieces: TemplatePiece[], words: TemplateWords): T
 
 /** Every paper that lines the tin; none for a tin that is greased and floured. */
 export function liningTemplatePieces(tin: Tin, words: TemplateWords): TemplatePiece[] {
-  const pieces = liningPieces(tin, LINING).flatMap((piece): TemplatePiece[] => {
+  const pieces = tinLining(tin).flatMap((piece): TemplatePiece[] => {
     if (piece.kind === 'trace-the-base' || piece.kind === 'grease-and-flour') return [];
     const { count } = piece;
     return [{ group: 'lining', count, cutText: words.cut(count), ...drawnPiece(piece, tin, words) }];

@@ -1,5 +1,5 @@
 /** A tin's patterns at true size: its lining papers, the strip for levelling its cake, and the cake's board. */
-import { type LiningPiece, liningPieces } from '../compute/lining/index.ts';
+import type { LiningPiece } from '../compute/lining/index.ts';
 import { type FinishingSettings, USUAL_FINISHING } from '../domain/finishing.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Recipe } from '../domain/recipe.ts';
@@ -14,6 +14,7 @@ import { LINING } from './lining-allowances.ts';
 import type { LiningTemplateView, TemplatePiece } from './lining-template.types.ts';
 import { liningTemplatePieces, mmText } from './lining-template-pieces.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
+import { tinLining } from './tin-lining.ts';
 
 export interface LiningTemplateInput {
   kitchen: Kitchen;
@@ -81,7 +82,7 @@ export function liningTemplateView(tin: Tin, input: LiningTemplateInput): Lining
   const { kitchen, recipes, finishing = USUAL_FINISHING } = input;
   const words = wordsFor(kitchen.locale);
   const template = templateWordsFor(kitchen.locale);
-  const papers = liningPieces(tin, LINING);
+  const papers = tinLining(tin);
   const board = boardPiece(tin, finishing, template);
   const pieces = [
     ...liningTemplatePieces(tin, template),

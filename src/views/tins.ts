@@ -1,6 +1,6 @@
 /** The tins on the shelf: a plate of all of them, and a page for each with its measures and what fills it. */
 
-import { type LiningPiece, liningPieces } from '../compute/lining/index.ts';
+import type { LiningPiece } from '../compute/lining/index.ts';
 import { perimeterMm, planAreaMm2, volumeMl } from '../compute/shapes/index.ts';
 import type { Kitchen } from '../domain/kitchen.ts';
 import type { Tin } from '../domain/tin.ts';
@@ -13,11 +13,11 @@ import { type TinWords, tinWordsFor } from '../wording/tins/index.ts';
 import type { Words } from '../wording/words.ts';
 import { type BunTinView, bunTinViews } from './bun-tins.ts';
 import { bySize } from './by-size.ts';
-import { LINING } from './lining-allowances.ts';
 import { chartPath, type PageHead, pageHead, tinPath } from './nav.ts';
 import { pictureOfTin } from './picture-of-tin.ts';
 import type { Fact } from './recipe.ts';
 import type { TinChartRow, TinChartView } from './tin-chart.types.ts';
+import { tinLining } from './tin-lining.ts';
 import type { TinPicture } from './tin-picture.ts';
 
 export interface TinFill {
@@ -142,7 +142,7 @@ function tinView(tin: Tin, fills: TinFill[], words: Words): TinView {
     ownedText: tin.owned > 1 ? `× ${tin.owned}` : '',
     picture: pictureOfTin(tin, words),
     facts: tinFacts(tin, own),
-    lining: liningPieces(tin, LINING).map((piece) => liningFact(piece, tin.unit, own)),
+    lining: tinLining(tin).map((piece) => liningFact(piece, tin.unit, own)),
     note: tin.note ?? '',
     fills,
   };

@@ -141,8 +141,19 @@ export function breakLines({ spans, type }: Paragraph, widthMm: number, metrics:
   return setter.lines;
 }
 
+const narrowestText = remembered((text: string, font: FontRole, type: TypeStyle, metrics: Metrics): number =>
+  wordsOf(text, font, type, metrics).reduce((most, { inkMm }) => Math.max(most, inkMm), 0),
+);
+
 /** Width of the widest unbreakable word, mm. */
-export const narrowestMm = ({ spans, type }: Paragraph, metrics: Metrics): number =>
+export function narrowestMm(text: Paragraph, metrics: Metrics): number {
+  const [only, ...more] = text.spans;
+  if (only && more.length === 0)
+    return narrowestText(only.text, only.font ?? text.type.font, text.type, metrics);
+  return narrowestOfSpans(text, metrics);
+}
+
+const narrowestOfSpans = ({ spans, type }: Paragraph, metrics: Metrics): number =>
   spans.reduce(
     (widest, span, at) =>
       wordsOf(span.text, span.font ?? type.font, type, metrics).reduce(

@@ -1,7 +1,7 @@
 /** A few paragraphs set in a box: how high they stand, and drawing them with any alignment. */
 import { breakLines, type Line, type Paragraph } from './lines.ts';
 import type { SheetContext } from './sheet-context.ts';
-import type { Surface } from './surface.ts';
+import type { Metrics, Surface } from './surface.ts';
 import type { TypeStyle } from './type-scale.ts';
 import { MM_PER_PT } from './units.ts';
 
@@ -22,11 +22,20 @@ export interface SetText {
   lines: SetLine[];
 }
 
+/** Every line asks, and font libraries look a font's tables up each time. */
+const baselines = new WeakMap<Metrics, WeakMap<TypeStyle, number>>();
+
 /** The baseline stands so that ascender and descender share the leading evenly. */
-export function baselineInLeadingMm(type: TypeStyle, context: SheetContext): number {
-  const ascent = context.metrics.ascentMm(type.font, type.sizePt);
-  const descent = context.metrics.descentMm(type.font, type.sizePt);
-  return (type.leadingPt * MM_PER_PT - ascent - descent) / 2 + ascent;
+export function baselineInLeadingMm(type: TypeStyle, { metrics }: SheetContext): number {
+  const ofTypes = baselines.get(metrics) ?? new WeakMap<TypeStyle, number>();
+  baselines.set(metrics, ofTypes);
+  const known = ofTypes.get(type);
+  if (known !== undefined) return known;
+  const ascent = metrics.ascentMm(type.font, type.sizePt);
+  const descent = metrics.descentMm(type.font, type.sizePt);
+  const fresh = (type.leadingPt * MM_PER_PT - ascent - descent) / 2 + ascent;
+  ofTypes.set(type, fresh);
+  return fresh;
 }
 
 export function setText(paragraphs: Paragraph[], widthMm: number, context: SheetContext): SetText {

@@ -2,7 +2,9 @@
  * Step two: columns as wide as their content asks. Figures get exactly what they need, words share what is left
  * between their longest word and their unbroken width, and spare room goes between the columns.
  */
+
 import { narrowestMm, type Paragraph, unbrokenMm } from '../lines.ts';
+import { remembered } from '../remembered.ts';
 import type { SheetContext } from '../sheet-context.ts';
 import type { Metrics } from '../surface.ts';
 import { alignedParts } from './normalise.ts';
@@ -19,17 +21,27 @@ interface Wish {
   tailMm: number;
 }
 
-function numberParts(cells: Cell[], metrics: Metrics) {
-  const parts = cells.flatMap(({ number }) => {
-    if (!number) return [];
-    const [head, tail] = alignedParts(number.text);
-    const width = (text: string) => metrics.widthMm(text, number.type.font, number.type.sizePt, true);
-    return [{ headMm: width(head), tailMm: width(tail) }];
-  });
-  return {
-    headMm: Math.max(0, ...parts.map((part) => part.headMm)),
-    tailMm: Math.max(0, ...parts.map((part) => part.tailMm)),
-  };
+interface NumberParts {
+  headMm: number;
+  tailMm: number;
+}
+
+const partsOf = remembered((text, font, { sizePt }, metrics): NumberParts => {
+  const [head, tail] = alignedParts(text);
+  const width = (part: string) => metrics.widthMm(part, font, sizePt, true);
+  return { headMm: width(head), tailMm: width(tail) };
+});
+
+/** The widest of each part among all numbers. */
+function numberParts(cells: readonly Cell[], metrics: Metrics): NumberParts {
+  let [headMm, tailMm] = [0, 0];
+  for (const { number } of cells) {
+    if (!number) continue;
+    const parts = partsOf(number.text, number.type.font, number.type, metrics);
+    headMm = Math.max(headMm, parts.headMm);
+    tailMm = Math.max(tailMm, parts.tailMm);
+  }
+  return { headMm, tailMm };
 }
 
 function wishOf(column: Column, cells: Cell[], metrics: Metrics): Wish {
