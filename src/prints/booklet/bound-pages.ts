@@ -7,6 +7,7 @@ import type { BookletView } from '../../views/booklet/booklet.types.ts';
 import type { BookletWords } from '../../wording/booklet/index.ts';
 import { heading } from '../sheet/blocks.ts';
 import { type FlowedPage, flow, type Section } from '../sheet/flow.ts';
+import { setBefore } from '../sheet/set-before.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import { shiftedSurface } from '../sheet/shifted-surface.ts';
 import type { PrintPage, Surface } from '../sheet/surface.ts';
@@ -41,31 +42,34 @@ interface UnboundPage {
   draw(surface: Surface, xMm: number): void;
 }
 
-/** A run of sections and what their pages say at the head. */
+/** A run of sections, and what their pages say at the head. */
 interface Part {
   running: string;
-  sections: Section[];
+  /** All that the sections are set from but what every part is set from. */
+  told: unknown;
+  sections(parts: SectionParts): Section[];
 }
 
-function partsOf({ view, words, lang, context }: BookletParts, { widthMm, heightMm }: PageFrame): Part[] {
-  const parts: SectionParts = {
-    siteUrl: view.siteUrl,
-    words,
-    lang,
-    mass: view.mass,
-    context,
-    widthMm,
-    heightMm,
-  };
-  const all: Part[] = [
-    { running: words.use.heading, sections: [useSection(view.use, parts)] },
-    { running: view.overview.title, sections: [overviewSection(view.overview, parts)] },
-    ...view.recipes.map((recipe) => ({ running: recipe.name, sections: [recipeSection(recipe, parts)] })),
-    { running: words.flavours.heading, sections: flavourSections(view.flavours, words) },
-    { running: words.finishing.heading, sections: finishingSections(view.finishing, parts) },
-    { running: words.tables.heading, sections: tablesSections(view.tins, view.reference, parts) },
+const partFrom = <Told>(
+  running: string,
+  told: Told,
+  sections: (told: Told, parts: SectionParts) => Section[],
+): Part => ({ running, told, sections: (parts) => sections(told, parts) });
+
+function partsOf({ view, words }: BookletParts): Part[] {
+  const { tins, reference } = view;
+  return [
+    partFrom(words.use.heading, view.use, (use, parts) => [useSection(use, parts)]),
+    partFrom(view.overview.title, view.overview, (overview, parts) => [overviewSection(overview, parts)]),
+    ...view.recipes.map((one) => partFrom(one.name, one, (recipe, parts) => [recipeSection(recipe, parts)])),
+    partFrom(words.flavours.heading, view.flavours, (flavours, parts) =>
+      flavourSections(flavours, parts.words),
+    ),
+    partFrom(words.finishing.heading, view.finishing, finishingSections),
+    partFrom(words.tables.heading, { tins, reference }, (tables, parts) =>
+      tablesSections(tables.tins, tables.reference, parts),
+    ),
   ];
-  return all.filter(({ sections }) => sections.length > 0);
 }
 
 /** From so much room on, the foot of a page has lines to write on. */
@@ -77,7 +81,7 @@ interface BodyPage extends UnboundPage {
 
 function drawRoom(
   surface: Surface,
-  parts: BookletParts,
+  parts: Pick<BookletParts, 'words' | 'context'>,
   frame: PageFrame,
   lowestMm: number,
   xMm: number,
@@ -100,9 +104,23 @@ function drawRoom(
   drawRuledLines(surface, parts.context, { xMm, yMm: bottomMm - heightMm, widthMm: frame.widthMm, heightMm });
 }
 
-/** The pages of one part; it begins a page of its own. */
-function partPages({ running, sections }: Part, parts: BookletParts, frame: PageFrame): BodyPage[] {
-  const pages = flow(sections, frame, parts.context);
+/** More parts than a kitchen of thirty recipes has on two papers. */
+const MOST_PARTS = 80;
+const pagesBefore = setBefore<BodyPage[]>(MOST_PARTS);
+
+/** The pages of one part; it begins a page of its own. Set once, while nothing that it tells has changed. */
+function partPages(part: Part, { view, words, lang, context }: BookletParts, frame: PageFrame): BodyPage[] {
+  const { siteUrl, mass } = view;
+  return pagesBefore([part.running, part.told, { siteUrl, mass, lang, frame }], context, () =>
+    freshPages(part, { siteUrl, mass, words, lang, context }, frame),
+  );
+}
+
+type Common = Omit<SectionParts, 'widthMm' | 'heightMm'>;
+
+function freshPages({ running, sections }: Part, parts: Common, frame: PageFrame): BodyPage[] {
+  const { widthMm, heightMm } = frame;
+  const pages = flow(sections({ ...parts, widthMm, heightMm }), frame, parts.context);
   return pages.map((page) => {
     const record = recorded((surface) => page.draw(surface, 0, frame.yMm));
     const spare = frame.yMm + frame.heightMm - record.lowestMm;
@@ -181,7 +199,7 @@ function bound(page: UnboundPage, number: number, { form, context }: BookletPart
 export function boundPages(parts: BookletParts): PrintPage[] {
   const { view, words, form, context } = parts;
   const frame = bodyFrame(form);
-  const body = partsOf(parts, frame).flatMap((part) => partPages(part, parts, frame));
+  const body = partsOf(parts).flatMap((part) => partPages(part, parts, frame));
   const entries = contentsEntries(view, words);
   const contents = (pageOf: (anchor: string) => number) =>
     contentsPages(entries, pageOf, words.contents, frame, context).map(flowed(words.contents, frame));

@@ -8,7 +8,7 @@ import type { SheetContext } from '../sheet/sheet-context.ts';
 import { cardFaces } from './card-faces.ts';
 import type { CardFace, CardStore } from './card-parts.ts';
 import { cardForms } from './card-size.ts';
-import { setBefore } from './set-before.ts';
+import { facesBefore } from './set-before.ts';
 
 export interface CardSet {
   recipe: Named;
@@ -30,7 +30,7 @@ export function cardSets(
   const sets = new Map<string, CardSet>();
   for (const view of views) {
     const set = sets.get(view.recipe.id) ?? { recipe: view.recipe, size, cards: [] };
-    const faces = setBefore([view, size, lang], context, () =>
+    const faces = facesBefore([view, size, lang], context, () =>
       cardFaces({ view, form, words, context, kept }),
     );
     set.cards.push({ title: view.title, faces });
