@@ -26,6 +26,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\b([Ll])itre(s?)\b/g, 'liter'],
   [/\b([Tt])elephone(s?)\b/g, 'phone'],
   [/\b([Aa])fterwards()\b/g, 'afterward'],
+  [/\b([Pp])asteurise(d|s|)\b/g, 'pasteurize'],
   [/\b([Pp])acket(s?)(?=\b)/g, 'package'],
   [/\b([Ff])ridge(s?)\b/g, 'refrigerator'],
   [/\b([Ss])ponge(s?)\b/g, 'cake'],

@@ -50,7 +50,7 @@ export const BRITISH_TERMS: readonly BritishTerm[] = [
   { term: word('mollusc'), why: 'mollusk' },
   { term: word('soya'), why: 'soy' },
   { term: /\b(?:level|label|travel)l(?:ed|ing|er)\b/i, why: 'spelling' },
-  { term: /\b(?:organ|recogn|real|apolog)is(?:e|ed|ing)\b/i, why: 'spelling' },
+  { term: /\b(?:organ|recogn|real|apolog|pasteur)is(?:e|ed|ing)\b/i, why: 'spelling' },
   {
     term: /\b(?:all|goes|draw|piped|band) round\b|\bround (?:the|a|an|its?|every|each|them)\b/i,
     why: 'around',
