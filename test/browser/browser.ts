@@ -25,7 +25,7 @@ function canRun(path: string): boolean {
 }
 
 /** The system's Chromium or Chrome, null when there is none. */
-export function systemChromium(path = process.env.PATH ?? ''): string | null {
+function systemChromium(path = process.env.PATH ?? ''): string | null {
   const places = path.split(delimiter).flatMap((folder) => PROGRAMS.map((program) => join(folder, program)));
   return [...places, ...ELSEWHERE].find(canRun) ?? null;
 }
@@ -84,7 +84,8 @@ async function packagedChromium(): Promise<Program> {
   }
 }
 
-async function chosenChromium(): Promise<Program> {
+/** The program by that order, unpacked if need be. Throws when there is none. */
+export async function chosenChromium(): Promise<Program> {
   const named = process.env.TINWRIGHT_CHROMIUM;
   if (named) {
     if (!existsSync(named)) throw new Error(`TINWRIGHT_CHROMIUM names '${named}', which is not there.`);
