@@ -17,11 +17,11 @@ import { finishTitle } from '../views/order-finishes.ts';
 import { type OrdersView, ordersView } from '../views/orders.ts';
 import type { WeekView } from '../views/week.types.ts';
 import { type OrderWords, orderWordsFor } from '../wording/orders/index.ts';
-import { type StackWords, stackWordsFor } from '../wording/stacks/index.ts';
+import { lazyPage } from './lazy-page.ts';
 import { markdownHtml } from './markdown.ts';
 import { type FileGroup, fileGroups, type StepFiles, stepFilesOf } from './order-files.ts';
 import { type PaperPart, paperPart } from './order-papers-part.ts';
-import { stackSvg } from './stack-svg.ts';
+import { type StackPart, stackPart } from './stack-part.ts';
 import { type TimetablePart, timetablePart } from './timetable-part.ts';
 
 export interface OrdersPage {
@@ -44,8 +44,12 @@ type BatterPart = Omit<BatterView, 'bowlfuls'> & {
 
 type Covered<T> = T & { nameText: string; rollTexts: string[] };
 
-export interface OrderPage {
+export interface OrderPage extends OrderPageRest {
   head: PageHead;
+}
+
+/** What is put together when the page is read: a year of orders is not held as pages. */
+interface OrderPageRest extends StackPart {
   words: OrderWords;
   order: OrderView;
   week: PageLink;
@@ -60,15 +64,18 @@ export interface OrderPage {
   finishes: (OrderView['finishes'][number] & { titleText: string; path: string; methodHtml: string })[];
   notesHtml: string;
   timetable: TimetablePart | null;
-  /** The stack's drawing and the words around it; null where nothing is stacked. */
-  stackDrawing: string | null;
-  stackWords: (Pick<StackWords, 'table' | 'supportsTitle' | 'stepsTitle'> & { footTop: StackHead }) | null;
 }
 
-type StackHead = StackWords['table']['tier'];
+const ORDER_PARTS = [
+  ...(['words', 'order', 'week', 'files', 'stepFiles', 'steps', 'tiers', 'dummies', 'batters'] as const),
+  ...(['papers', 'finishes', 'notesHtml', 'timetable', 'stackDrawing', 'stackWords'] as const),
+] as const satisfies readonly (keyof OrderPageRest)[];
 
-export interface WeekPage {
+export interface WeekPage extends WeekPageRest {
   head: PageHead;
+}
+
+interface WeekPageRest {
   words: OrderWords;
   week: WeekView;
   files: FileGroup[];
@@ -79,6 +86,10 @@ export interface WeekPage {
   timetable: TimetablePart | null;
 }
 
+const WEEK_PARTS = [
+  ...(['words', 'week', 'files', 'stepFiles', 'steps', 'orders', 'batters', 'timetable'] as const),
+] as const satisfies readonly (keyof WeekPageRest)[];
+
 export interface OrderPages {
   orders: OrdersPage[];
   orderPages: OrderPage[];
@@ -86,6 +97,9 @@ export interface OrderPages {
 }
 
 const SHEETS = ['orders.css'];
+
+/** The files that the page of an order or a week may name. */
+type FilesOf = (id: string) => readonly BuiltFile[];
 
 function listPage({ orders, weeks }: OrdersView, words: OrderWords): OrdersPage {
   return {
@@ -162,19 +176,29 @@ function orderPage(
   order: OrderView,
   view: OrdersView,
   content: Content,
-  files: readonly BuiltFile[],
+  filesOf: FilesOf,
   words: OrderWords,
 ): OrderPage {
+  const head = pageHead({
+    path: orderPath(order.id),
+    text: order.title,
+    description: words.page.description(order.title),
+    section: 'orders',
+    sheets: SHEETS,
+  });
+  return lazyPage({ head }, ORDER_PARTS, () => orderPageRest(order, view, content, filesOf(order.id), words));
+}
+
+function orderPageRest(
+  order: OrderView,
+  view: OrdersView,
+  content: Content,
+  files: readonly BuiltFile[],
+  words: OrderWords,
+): OrderPageRest {
   const timetable = view.timetables.find(({ orderId }) => orderId === order.id);
   const groups = fileGroups(order.id, files, words, content.kitchen);
   return {
-    head: pageHead({
-      path: orderPath(order.id),
-      text: order.title,
-      description: words.page.description(order.title),
-      section: 'orders',
-      sheets: SHEETS,
-    }),
     words,
     order,
     week: { path: weekPath(order.weekId), text: words.page.ofWeek(order.weekId) },
@@ -197,36 +221,33 @@ function orderPage(
   };
 }
 
-function stackPart(
-  { stack }: OrderView,
-  { kitchen }: Content,
+function weekPage(
+  week: WeekView,
+  view: OrdersView,
+  content: Content,
+  filesOf: FilesOf,
   words: OrderWords,
-): Pick<OrderPage, 'stackDrawing' | 'stackWords'> {
-  if (stack === null) return { stackDrawing: null, stackWords: null };
-  const { table, supportsTitle, stepsTitle } = stackWordsFor(kitchen.locale);
-  return {
-    stackDrawing: stackSvg(stack),
-    stackWords: { table, supportsTitle, stepsTitle, footTop: words.page.footTop },
-  };
+): WeekPage {
+  const head = pageHead({
+    path: weekPath(week.id),
+    text: week.title,
+    description: words.page.weekDescription(week.id),
+    section: 'orders',
+    sheets: SHEETS,
+  });
+  return lazyPage({ head }, WEEK_PARTS, () => weekPageRest(week, view, content, filesOf(week.id), words));
 }
 
-function weekPage(
+function weekPageRest(
   week: WeekView,
   view: OrdersView,
   content: Content,
   files: readonly BuiltFile[],
   words: OrderWords,
-): WeekPage {
+): WeekPageRest {
   const timetable = view.timetables.find(({ orderId, weekId }) => orderId === null && weekId === week.id);
   const groups = fileGroups(week.id, files, words, content.kitchen);
   return {
-    head: pageHead({
-      path: weekPath(week.id),
-      text: week.title,
-      description: words.page.weekDescription(week.id),
-      section: 'orders',
-      sheets: SHEETS,
-    }),
     words,
     week,
     files: groups,
@@ -255,10 +276,10 @@ export function orderPages(content: Content, files: readonly BuiltFile[]): Order
     files,
   );
   const others = files.filter((file) => !isOfOrders(file));
-  const filesOf = (id: string): readonly BuiltFile[] => [...others, ...(byOrder.get(id.toLowerCase()) ?? [])];
+  const filesOf: FilesOf = (id) => [...others, ...(byOrder.get(id.toLowerCase()) ?? [])];
   return {
     orders: [listPage(view, words)],
-    orderPages: view.orders.map((order) => orderPage(order, view, content, filesOf(order.id), words)),
-    weekPages: view.weeks.map((week) => weekPage(week, view, content, filesOf(week.id), words)),
+    orderPages: view.orders.map((order) => orderPage(order, view, content, filesOf, words)),
+    weekPages: view.weeks.map((week) => weekPage(week, view, content, filesOf, words)),
   };
 }

@@ -75,7 +75,7 @@ const PROGRAM = new URL('../../../src/bin/print-worker.js', import.meta.url);
  * A document lives until it is written: with the engine's own 16 MB for young objects a tenth of the time goes into
  * moving its parts about.
  */
-const resourceLimits = { maxYoungGenerationSizeMb: 160 };
+const resourceLimits = { maxYoungGenerationSizeMb: 96 };
 
 /** Some seconds of work; as much again is on its way. */
 const BATCH_CHARACTERS = 4_000_000;
