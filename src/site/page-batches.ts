@@ -6,7 +6,7 @@ import { PAGE_LISTS } from './page-memory.ts';
 import type { SiteData } from './site-data.ts';
 
 /** What one run may hold, in characters. */
-const BATCH_CHARACTERS = 60_000_000;
+const BATCH_CHARACTERS = 40_000_000;
 
 /** About as long as pages are; those of charts and their workings grow with the tins. Measured on the demo. */
 const PAGE_CHARACTERS = 50_000;
