@@ -15,12 +15,18 @@ const box =
     Math.abs(x) <= length / 2 && Math.abs(y) <= width / 2;
 
 /** Regular polygon by its half planes. */
-const polygon =
-  (sides: number, apothem: number): Inside =>
-  (x, y) =>
-    Array.from({ length: sides }, (_, k) => (2 * Math.PI * k) / sides).every(
-      (a) => x * Math.cos(a) + y * Math.sin(a) <= apothem,
-    );
+function polygon(sides: number, apothem: number): Inside {
+  const outward = Array.from({ length: sides }, (_, k) => {
+    const a = (2 * Math.PI * k) / sides;
+    return [Math.cos(a), Math.sin(a)] as const;
+  });
+  return (x, y) => outward.every(([across, up]) => x * across + y * up <= apothem);
+}
+
+function ring(outer: number, tube: number): Inside {
+  const [whole, hole] = [disc(outer), disc(tube)];
+  return (x, y) => whole(x, y) && !hole(x, y);
+}
 
 /** A box under four lines at 45°, each as far in as makes the wall across its corner this long. */
 function longOctagon(length: number, width: number, slant: number): Inside {
@@ -73,19 +79,21 @@ export const INSIDE: Record<string, Inside> = {
   tapered_round_frustum: disc(4),
   hemisphere: disc(3),
   spherical_cap: disc(4),
-  ring_tin_straight: (x, y) => disc(5)(x, y) && !disc(1.5)(x, y),
-  ring_tin_tapered: (x, y) => disc(5)(x, y) && !disc(1)(x, y),
+  ring_tin_straight: ring(5, 1.5),
+  ring_tin_tapered: ring(5, 1),
 };
 
 /** Where a row of the plan changes between inside and outside, by bisection between 300 looks. */
 function rowLength(inside: Inside, y: number, reach: number): number {
   const looks = 300;
   let length = 0;
+  let last = inside(-reach, y);
   for (let k = 0; k < looks; k += 1) {
     const from = -reach + (2 * reach * k) / looks;
-    const to = from + (2 * reach) / looks;
-    const first = inside(from, y);
-    if (first === inside(to, y)) {
+    const to = -reach + (2 * reach * (k + 1)) / looks;
+    const first = last;
+    last = inside(to, y);
+    if (first === last) {
       if (first) length += to - from;
       continue;
     }
