@@ -7,17 +7,22 @@ import { between, seeded } from './random.ts';
 /** The package's types describe its CommonJS form; imported, the loader is the default itself. */
 const load = loadHighs as unknown as typeof loadHighs.default;
 
-/** Bin packing in LP format: y(b) = load b is used, x(i,b) = tin i goes into load b. */
-function packingModel(sizes: readonly number[], limit: number, most: number): string {
+/**
+ * Bin packing in LP format: y(b) = load b is used, x(i,b) = tin i goes into load b. Loads are numbered by their first
+ * tin, largest first, so that tin i is in one of the loads 0 to i: each packing counts once, and none is lost.
+ */
+function packingModel(unsorted: readonly number[], limit: number, most: number): string {
+  const sizes = unsorted.toSorted((a, b) => b - a);
   const bins = Array.from({ length: most }, (_, b) => b);
   const used = bins.map((b) => `y${b}`);
   const placed = sizes.map((_, i) => `${bins.map((b) => `x${i}_${b}`).join(' + ')} = 1`);
+  const first = sizes.flatMap((_, i) => bins.filter((b) => b > i).map((b) => `x${i}_${b} = 0`));
   const holds = bins.map(
     (b) => `${sizes.map((size, i) => `${size} x${i}_${b}`).join(' + ')} - ${limit} y${b} <= 0`,
   );
   const ordered = bins.slice(1).map((b) => `y${b - 1} - y${b} >= 0`);
   const all = [...used, ...sizes.flatMap((_, i) => bins.map((b) => `x${i}_${b}`))];
-  const rules = [...placed, ...holds, ...ordered].map((rule, n) => ` c${n}: ${rule}`);
+  const rules = [...placed, ...holds, ...ordered, ...first].map((rule, n) => ` c${n}: ${rule}`);
   return `Minimize\n obj: ${used.join(' + ')}\nSubject To\n${rules.join('\n')}\nBinary\n ${all.join(' ')}\nEnd\n`;
 }
 
