@@ -5,6 +5,7 @@ import type { Ingredient } from './ingredient.ts';
 export const FINISH_KINDS = [
   'buttercream',
   'ganache',
+  'poured glaze',
   'sugarpaste',
   'marzipan',
   'royal icing',
@@ -28,7 +29,7 @@ export interface FinishPart {
 export interface FinishUse {
   /** Between layers. */
   filling?: { thicknessMm: number };
-  /** Spread around and on top: thin first coat, then the final one. */
+  /** Spread around and on top: thin first coat, then the final one. A glaze is poured: it has no first coat. */
   coating?: { crumbMm: number; finalMm: number; corners: 'rounded' | 'sharp' };
   /** Rolled and draped: thickness, and what is left all round for trimming. */
   rolled?: { thicknessMm: number; trimMm: number };

@@ -29,6 +29,8 @@ export interface SingleTimes {
   marzipanDriesMin: number;
   marzipanHardensMin: number;
   royalIcingDriesMin: number;
+  pourMin: number;
+  glazeSetsMin: number;
   brushMin: number;
   boreHoleMin: number;
   cutSupportsMin: number;
@@ -113,6 +115,8 @@ export const TIME_ENTRIES: readonly TimeEntry[] = [
   entry('marzipan_dries', 'marzipanDriesMin', 'waiting', 'Marzipan drying before the next coat'),
   entry('marzipan_hardens', 'marzipanHardensMin', 'waiting', 'Marzipan drying hard before royal icing'),
   entry('royal_icing_dries', 'royalIcingDriesMin', 'waiting', 'Each coat of royal icing drying'),
+  entry('pour', 'pourMin', 'hands-on', 'Pouring a glaze over one cake, on a rack over a tray'),
+  entry('glaze_sets', 'glazeSetsMin', 'waiting', 'Poured glaze setting before the cake is moved'),
   entry('brush', 'brushMin', 'hands-on', 'Brushing the layers of one cake'),
   entry('bore_hole', 'boreHoleMin', 'hands-on', 'Boring one card or dummy tier for the centre dowel'),
   entry(
@@ -203,6 +207,8 @@ export const USUAL_TIMES: KitchenTimes = {
   marzipanDriesMin: DAY,
   marzipanHardensMin: 2 * DAY,
   royalIcingDriesMin: DAY,
+  pourMin: 15,
+  glazeSetsMin: 2 * HOUR,
   brushMin: 5,
   boreHoleMin: 5,
   cutSupportsMin: 10,
@@ -265,6 +271,7 @@ export const USUAL_TIMES: KitchenTimes = {
   makeMin: {
     buttercream: 20,
     ganache: 15,
+    'poured glaze': 15,
     sugarpaste: 10,
     marzipan: 10,
     'royal icing': 20,
@@ -276,6 +283,7 @@ export const USUAL_TIMES: KitchenTimes = {
   standsMin: {
     buttercream: 0,
     ganache: 4 * HOUR,
+    'poured glaze': 20,
     sugarpaste: 0,
     marzipan: 0,
     'royal icing': 0,

@@ -112,6 +112,7 @@ export const PROBLEM_CODES = [
   'self-raising-missing',
   'self-raising-roles',
   'finish-without-use',
+  'glaze-with-first-coat',
   'claim-not-allowed',
   // the bake log
   'csv-quote-unclosed',

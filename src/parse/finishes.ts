@@ -68,16 +68,26 @@ function share(reader: YamlReader, key: string): number | undefined {
   return undefined;
 }
 
+/** A glaze runs over the cake in one go. */
+function checkPoured(reader: YamlReader, kind: Finish['kind'] | undefined, crumbMm: number): void {
+  if (kind !== 'poured glaze' || crumbMm === 0) return;
+  const message = 'A poured glaze has no first coat, and this one has a crumb coat';
+  const hint = "Delete 'crumb', and let another finish, as buttercream, lie under the glaze.";
+  reader.report(error('glaze-with-first-coat', message, hint), 'coating', 'crumb');
+}
+
 function read(reader: YamlReader, id: string, shelf: Shelf): Finish | null {
   checkClaim(reader, 'name');
   const kind = reader.word(FINISH_KINDS, 'kind');
+  const use = finishUse(reader);
+  checkPoured(reader, kind, use?.coating?.crumbMm ?? 0);
   const whole = complete<Omit<Finish, 'packG'>>({
     id,
     name: reader.text('name'),
     kind,
     densityGPerMl: reader.parsed(parseDensity, 'density'),
     parts: readParts(reader, shelf),
-    use: finishUse(reader),
+    use,
     lossShare: share(reader, 'loss'),
     cookingLossShare: share(reader, 'cooking_loss'),
     keepsDays: reader.parsed(parseDays, 'keeps'),

@@ -2,6 +2,7 @@
  * The finishing chart as pages: one by use (between, around, over, brushed on, and what stands under and around
  * the cake), and one for each finish with what to weigh for every tin.
  */
+import { isPoured } from '../compute/finishes/poured.ts';
 import type { DownloadLink } from '../views/downloads.ts';
 import type { FinishingChartView, FinishingColumn, FinishSummary } from '../views/finishing-chart.types.ts';
 import {
@@ -109,7 +110,7 @@ function partsTable(
   view: FinishingChartView,
   column: FinishingColumn,
   at: number,
-  { loss }: FinishSummary,
+  summary: FinishSummary,
   words: FinishingWorkingWords,
   { finishing: page }: SiteWords,
   tables: FinishingTableWords,
@@ -117,7 +118,7 @@ function partsTable(
   const table: FinishingTable = {
     id: column.use,
     title: column.useText,
-    about: page.partsAbout(loss.value === 0 ? null : loss.text),
+    about: page.partsAbout(summary.loss.value === 0 ? null : summary.loss.text, isPoured(summary)),
     columns: [
       { name: page.make, small: page.onTheCake, finishId: null },
       ...column.parts.map(({ name }) => ({ name, small: '', finishId: null })),

@@ -2,8 +2,10 @@
  * What goes on a finish card? Batches in round weights, shared among the parts as the kitchen's scale weighs them;
  * the method as written; how it keeps; the finishing chart's own amounts for a few tins; and the cautions.
  */
+
 import { finishWeights } from '../compute/finishes/parts.ts';
-import { hasRawWhite } from '../compute/finishes/raw-white.ts';
+import { isPoured } from '../compute/finishes/poured.ts';
+import { hasRawEggGlaze, hasRawWhite } from '../compute/finishes/raw-white.ts';
 import { weighedPartsG } from '../compute/finishes/weighed-parts.ts';
 import type { Finish } from '../domain/finish.ts';
 import { quantiseG } from '../domain/quantise.ts';
@@ -91,7 +93,7 @@ function cautionsOf(
   words: FinishCardWords,
 ): Caution[] {
   const { hot } = finishingWordsFor(locale).cautions;
-  const { rawWhite } = orderWordsFor(locale).cautions;
+  const { rawWhite, rawGlaze } = orderWordsFor(locale).cautions;
   const isHot = finish.kind === 'syrup' || finish.cookingLossShare > 0;
   const told = methodPieces(finish.methodMarkdown).flatMap((piece) =>
     piece.kind === 'paragraph' && piece.caution ? [piece.spans.map(({ text }) => text).join('')] : [],
@@ -101,6 +103,7 @@ function cautionsOf(
     ...summary.cautions,
     ...(isHot && !tells(words.tellsOfHeat) ? [{ code: 'hot-sugar', text: hot }] : []),
     ...(hasRawWhite({ finish }) ? [{ code: 'raw-white', text: rawWhite }] : []),
+    ...(hasRawEggGlaze({ finish }) ? [{ code: 'raw-glaze', text: rawGlaze }] : []),
   ];
 }
 
@@ -108,7 +111,8 @@ function tinsText(finish: Finish, { finishing }: FinishingContent, words: Finish
   const { cakeHeightMm, layers } = finishing;
   const cake = words.forTinsAbout(formatLength(cakeHeightMm, 'mm'), layers);
   if (finish.lossShare === 0) return `${cake}.`;
-  return `${cake}, ${words.spare(formatShare(finish.lossShare))}.`;
+  const spare = isPoured(finish) ? words.spareOfPoured : words.spare;
+  return `${cake}, ${spare(formatShare(finish.lossShare))}.`;
 }
 
 function cardOf(finish: Finish, summary: FinishSummary, source: FinishCardSource): FinishCardView {

@@ -4,6 +4,7 @@
  */
 
 import { finishClashes } from '../compute/finishes/clashes.ts';
+import { isPoured } from '../compute/finishes/poured.ts';
 import type { Content } from '../domain/content.ts';
 import type { Finish } from '../domain/finish.ts';
 import type { FinishingSettings } from '../domain/finishing.ts';
@@ -83,6 +84,7 @@ function chartNotes(
     notes.cake,
     ...(has('filling') ? [notes.filling] : []),
     ...(has('coating') ? [notes.coat] : []),
+    ...(finishes.some(isPoured) ? [notes.poured(formatLength(content.finishing.undercoatMm, 'mm'))] : []),
     notes.made,
     ...(has('rolled') ? [notes.rolled(formatLength(content.finishing.undercoatMm, 'mm'))] : []),
     ...(tins.some(({ shape }) => shape.kind === 'dome') ? [notes.dome] : []),

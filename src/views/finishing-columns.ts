@@ -1,5 +1,7 @@
 /** The columns of a finishing chart: each finish in each use, kind by kind. */
+
 import type { FinishUseName } from '../compute/finishes/finishing.ts';
+import { isPoured } from '../compute/finishes/poured.ts';
 import { FINISH_KINDS, type Finish } from '../domain/finish.ts';
 import type { FinishingSettings } from '../domain/finishing.ts';
 import type { FinishingWords } from '../wording/finishing/index.ts';
@@ -15,18 +17,17 @@ function uses(
   words: FinishingWords,
 ): [FinishUseName, string][] {
   const { filling, coating, rolled, brushed } = use;
+  const coatText =
+    coating === undefined
+      ? ''
+      : isPoured({ kind })
+        ? words.uses.poured(mm(coating.finalMm))
+        : words.uses.coating(coating.crumbMm === 0 ? '' : mm(coating.crumbMm), mm(coating.finalMm));
   const hasDam = kind === 'buttercream' && filling !== undefined && settings.damMm > 0;
   return [
     ...(filling ? [['filling', words.uses.filling(mm(filling.thicknessMm))] as [FinishUseName, string]] : []),
     ...(hasDam ? [['dam', words.uses.dam(mm(settings.damMm))] as [FinishUseName, string]] : []),
-    ...(coating
-      ? [
-          [
-            'coating',
-            words.uses.coating(coating.crumbMm === 0 ? '' : mm(coating.crumbMm), mm(coating.finalMm)),
-          ] as [FinishUseName, string],
-        ]
-      : []),
+    ...(coating ? [['coating', coatText] as [FinishUseName, string]] : []),
     ...(rolled ? [['rolled', words.uses.rolled(mm(rolled.thicknessMm))] as [FinishUseName, string]] : []),
     ...(brushed
       ? [

@@ -1,4 +1,5 @@
 /** The cakes of an order: how each is baked, what goes on it, and the board and box it stands on and in. */
+import { isPoured } from '../compute/finishes/poured.ts';
 import { type BoardedPart, isCovered } from '../compute/orders/order-boards.ts';
 import type { PlannedDummy, PlannedOrder, PlannedTier, TierFinish } from '../compute/orders/plan-order.ts';
 import { dummyId } from '../compute/orders/planned-dummy.ts';
@@ -43,6 +44,7 @@ function useText(
     }
     case 'coating': {
       const { crumbMm = 0, finalMm = 0 } = coating ?? {};
+      if (isPoured(finish)) return uses.poured(mm(finalMm));
       return crumbMm === 0 ? uses.coating('', mm(finalMm)) : sheet.coats(mm(crumbMm), mm(finalMm));
     }
     case 'rolled':

@@ -1,6 +1,6 @@
 /** An order as plain data, from what was agreed to what is handed over. */
 
-import { hasRawWhite } from '../compute/finishes/raw-white.ts';
+import { hasRawEggGlaze, hasRawWhite } from '../compute/finishes/raw-white.ts';
 import { orderBoards } from '../compute/orders/order-boards.ts';
 import { orderStack } from '../compute/orders/order-stack.ts';
 import type { PlannedOrder } from '../compute/orders/plan-order.ts';
@@ -103,6 +103,7 @@ function cautionsOf(
       ? [{ code: 'chilled', text: cautions.chilled }]
       : []),
     ...(finishes.some(hasRawWhite) ? [{ code: 'raw-white', text: cautions.rawWhite }] : []),
+    ...(finishes.some(hasRawEggGlaze) ? [{ code: 'raw-glaze', text: cautions.rawGlaze }] : []),
     ...(stacked ? [{ code: 'supports', text: cautions.supports }] : []),
     ...(stacked || weightG > liftTwoAboveG
       ? [{ code: 'heavy', text: cautions.heavy(formatNumber(liftTwoAboveG / KG_G, 1)) }]

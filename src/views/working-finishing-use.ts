@@ -1,37 +1,17 @@
 /** How much of a finish one use of it takes on one cake: the volume, and the sheet to roll, step by step. */
-import { domeCoatMl } from '../compute/finishes/coat.ts';
+
 import { fillingAmounts } from '../compute/finishes/filling.ts';
-import type { FinishAmount, Finishing, FinishUseName } from '../compute/finishes/finishing.ts';
+import type { FinishAmount, FinishUseName } from '../compute/finishes/finishing.ts';
 import { grownPlan } from '../compute/finishes/grown-plan.ts';
+import { isPoured } from '../compute/finishes/poured.ts';
 import { rolledSheet } from '../compute/finishes/rolled.ts';
 import type { Finish } from '../domain/finish.ts';
-import type { FinishingSettings } from '../domain/finishing.ts';
-import type { Tin } from '../domain/tin.ts';
-import type { FinishingWorkingWords } from '../wording/finishing/index.ts';
-import { formatLength } from '../wording/length.ts';
 import type { Figure } from './figure.ts';
+import { at, type CakeAtWork, ml, mm, type UseWorking } from './working-finishing-cake.ts';
+import { coat, domeOf, domeStep, glaze } from './working-finishing-coat.ts';
 import { areaFigure, coatedArea, coatedWall, lengthFigure } from './working-finishing-plan.ts';
 import type { FinishingParts } from './working-finishing-step.ts';
-import { computed, given } from './working-numbers.ts';
-
-export interface CakeAtWork {
-  tin: Tin;
-  finishing: Finishing;
-  settings: FinishingSettings;
-  words: FinishingWorkingWords;
-}
-
-/** Volumes on the cake and of what is made, and the steps to them. */
-export interface UseWorking {
-  onCake: Figure;
-  /** Of a rolled sheet the whole sheet; else as on the cake. */
-  made: Figure;
-  steps: FinishingParts[];
-}
-
-const mm = (length: number): Figure => given(length, 'mm');
-const ml = (volume: number): Figure => computed(volume, 'mL');
-const at = ({ words }: CakeAtWork, thicknessMm: number): string => words.at(formatLength(thicknessMm, 'mm'));
+import { given } from './working-numbers.ts';
 
 const joints = ({ settings }: CakeAtWork): Figure => given(Math.max(0, settings.layers - 1), 'count');
 
@@ -80,94 +60,6 @@ function dam(cake: CakeAtWork): UseWorking {
     output: ['volume', volume],
   };
   return { onCake: volume, made: volume, steps: [step] };
-}
-
-interface Dome {
-  acrossMm: number;
-  sphere: Figure;
-  steps: FinishingParts[];
-}
-
-function domeOf({ tin, finishing }: CakeAtWork): Dome | null {
-  if (tin.shape.kind !== 'dome') return null;
-  const { acrossMm } = tin.shape;
-  const [radius, height] = [mm(acrossMm / 2), mm(finishing.cakeHeightMm)];
-  const high = finishing.cakeHeightMm;
-  const sphere = lengthFigure((acrossMm ** 2 / 4 + high * high) / (2 * high));
-  const step: FinishingParts = {
-    kind: 'sphere',
-    inputs: [
-      ['radius', radius],
-      ['height', height],
-    ],
-    operation: `(${radius.text}^2 + ${height.text}^2) ÷ (2 × ${height.text})`,
-    output: ['sphere', sphere],
-  };
-  return { acrossMm, sphere, steps: [step] };
-}
-
-/** A cap grown by a coat: radius and height both by its thickness. */
-function capText(sphere: Figure, height: Figure, thickMm: number): string {
-  const thick = given(thickMm, 'mm').text;
-  const [ball, high] =
-    thickMm === 0
-      ? [sphere.text, height.text]
-      : [`(${sphere.text} + ${thick})`, `(${height.text} + ${thick})`];
-  return `${high}^2 × (3 × ${ball} − ${high})`;
-}
-
-function domeStep(
-  cake: CakeAtWork,
-  { acrossMm, sphere, steps }: Dome,
-  kind: 'dome-coat-volume' | 'dome-sheet-on-cake',
-  fromMm: number,
-  toMm: number,
-): UseWorking {
-  const height = mm(cake.finishing.cakeHeightMm);
-  const high = cake.finishing.cakeHeightMm;
-  const volume = ml(domeCoatMl(acrossMm, high, toMm) - domeCoatMl(acrossMm, high, fromMm));
-  const step: FinishingParts = {
-    kind,
-    about: `${toMm}`,
-    of: at(cake, toMm - fromMm),
-    inputs: [
-      ['sphere', sphere],
-      ['height', height],
-      ...(fromMm === 0 ? [] : ([['undercoat', mm(fromMm)]] as FinishingParts['inputs'])),
-      ['thickness', mm(toMm)],
-    ],
-    operation: `π ÷ 3 × (${capText(sphere, height, toMm)} − ${capText(sphere, height, fromMm)}) ÷ 1000`,
-    output: ['volume', volume],
-  };
-  return { onCake: volume, made: volume, steps: [...steps, step] };
-}
-
-function coat(
-  cake: CakeAtWork,
-  thicknessMm: number,
-  corners: 'rounded' | 'sharp',
-  neededMl: number,
-): UseWorking {
-  const dome = domeOf(cake);
-  if (dome) return domeStep(cake, dome, 'dome-coat-volume', 0, thicknessMm);
-  const { plan, cakeHeightMm } = cake.finishing;
-  const grown = coatedArea(plan, thicknessMm, corners, at(cake, thicknessMm));
-  const [area, height, thick] = [areaFigure(plan.areaMm2), mm(cakeHeightMm), mm(thicknessMm)];
-  const volume = ml(neededMl);
-  const step: FinishingParts = {
-    kind: 'coat-volume',
-    about: corners === 'sharp' ? `${thicknessMm}-sharp` : `${thicknessMm}`,
-    of: at(cake, thicknessMm),
-    inputs: [
-      ['grown-area', grown.measure],
-      ['height', height],
-      ['thickness', thick],
-      ['area', area],
-    ],
-    operation: `(${grown.measure.text} × (${height.text} + ${thick.text}) − ${area.text} × ${height.text}) ÷ 1000`,
-    output: ['volume', volume],
-  };
-  return { onCake: volume, made: volume, steps: [...grown.steps, step] };
 }
 
 function sheetSteps(cake: CakeAtWork, amount: FinishAmount, trimMm: number, about: string): FinishingParts[] {
@@ -259,7 +151,10 @@ export function useWorking(
   const { filling: between, coating, rolled: sheet } = finish.use;
   if (use === 'filling') return between ? filling(cake, between.thicknessMm) : null;
   if (use === 'dam') return dam(cake);
-  if (use === 'coating')
-    return coating ? coat(cake, coating.crumbMm + coating.finalMm, coating.corners, amount.neededMl) : null;
+  if (use === 'coating') {
+    if (!coating) return null;
+    const around = isPoured(finish) ? glaze : coat;
+    return around(cake, coating.crumbMm + coating.finalMm, coating.corners, amount.neededMl);
+  }
   return sheet ? rolled(cake, amount, sheet.thicknessMm, sheet.trimMm) : null;
 }

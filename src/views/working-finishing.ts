@@ -19,9 +19,10 @@ import type { FinishingContent } from './finishing-chart.ts';
 import type { FinishingChartView, FinishingColumn } from './finishing-chart.types.ts';
 import type { WorkingRow, WorkingView } from './working.types.ts';
 import { aroundSteps } from './working-finishing-around.ts';
+import type { CakeAtWork } from './working-finishing-cake.ts';
 import { areaFigure, planSteps } from './working-finishing-plan.ts';
 import { type FinishingParts, finishingStep } from './working-finishing-step.ts';
-import { type CakeAtWork, useWorking } from './working-finishing-use.ts';
+import { useWorking } from './working-finishing-use.ts';
 import { computed, given } from './working-numbers.ts';
 
 const g = (grams: number): Figure => computed(grams, 'g');

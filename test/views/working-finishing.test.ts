@@ -4,12 +4,14 @@ import type { FinishingChartView } from '../../src/views/finishing-chart.types.t
 import type { WorkingStep, WorkingView } from '../../src/views/working.types.ts';
 import { finishingWorkingView } from '../../src/views/working-finishing.ts';
 import { demoContent } from '../samples/demo.ts';
+import { CHOCOLATE_GLAZE } from '../samples/poured-glaze.ts';
 import { agrees, evaluate } from './arithmetic.ts';
 
 let views: { chart: FinishingChartView; working: WorkingView }[] = [];
 
 beforeAll(async () => {
-  const content = await demoContent();
+  const demo = await demoContent();
+  const content = { ...demo, finishes: [...demo.finishes, CHOCOLATE_GLAZE] };
   const tall = { ...content.finishing, cakeHeightMm: 130, layers: 5, damMm: 0, undercoatMm: 5 };
   const sharp = content.finishes.map((finish) =>
     finish.use.coating

@@ -3,6 +3,7 @@
  * ribbon and paper that belong to it. g, mm and mL, quantised. Domes are coated as caps of a sphere and are
  * not given a rolled sheet's wall: the sheet drapes over the curve.
  */
+
 import type { Finish } from '../../domain/finish.ts';
 import type { FinishingSettings } from '../../domain/finishing.ts';
 import { quantiseG, quantiseMl, quantiseMm } from '../../domain/quantise.ts';
@@ -15,6 +16,7 @@ import { fillingAmounts } from './filling.ts';
 import { grownPlan } from './grown-plan.ts';
 import { outsideWallMm } from './outside-wall.ts';
 import type { CakePlan } from './plan.ts';
+import { isPoured } from './poured.ts';
 import { rolledSheet } from './rolled.ts';
 import { syrupG } from './syrup.ts';
 
@@ -75,9 +77,11 @@ function finishAmounts(finish: Finish, cake: Cake): FinishAmount[] {
     amounts.push(finishAmount(finish, 'filling', fillingMl));
   }
   if (coating) {
-    amounts.push(
-      finishAmount(finish, 'coating', spreadMl(cake, coating.crumbMm + coating.finalMm, coating.corners)),
-    );
+    // A glaze is poured over a coat that is on already: what it takes is the difference of two coats.
+    const underMm = isPoured(finish) ? settings.undercoatMm : 0;
+    const upTo = (tMm: number): number => spreadMl(cake, tMm, coating.corners);
+    const onMl = upTo(underMm + coating.crumbMm + coating.finalMm) - (underMm === 0 ? 0 : upTo(underMm));
+    amounts.push(finishAmount(finish, 'coating', onMl));
   }
   if (rolled) amounts.push(rolledAmount(finish, cake, rolled.thicknessMm, rolled.trimMm));
   if (brushed) {

@@ -6,11 +6,14 @@
  */
 
 import { daysAfter } from '../../domain/calendar.ts';
-import type { Finish } from '../../domain/finish.ts';
+import type { Finish, FinishKind } from '../../domain/finish.ts';
 import type { StorageKind } from '../../domain/label-settings.ts';
 import type { Durability } from './label.types.ts';
 import type { LabelInput } from './label-input.ts';
 import { usedFinishes } from './used-finishes.ts';
+
+/** Softens in a warm room. */
+const COOL: readonly FinishKind[] = ['buttercream', 'ganache', 'poured glaze'];
 
 /** Syrup that has soaked in neither needs the fridge nor shortens the keeping. */
 const counts = ({ kind }: Finish): boolean => kind !== 'syrup';
@@ -86,5 +89,5 @@ export function storageOf(input: LabelInput): StorageKind {
   if (rolled) return 'dry-under-sheet';
   if (finishes.some(({ kind }) => kind === 'cream')) return 'chilled';
   if (finishes.some(({ chilled }) => chilled)) return 'chilled-and-tempered';
-  return finishes.some(({ kind }) => kind === 'buttercream' || kind === 'ganache') ? 'cool' : 'box';
+  return finishes.some(({ kind }) => COOL.includes(kind)) ? 'cool' : 'box';
 }

@@ -31,6 +31,8 @@ export const STEP_KINDS = [
   'final-coat',
   'coat-chills', // (w)
   'coat-sets', // (w)
+  'pour',
+  'glaze-sets', // (w)
   'cover',
   'cover-sets', // (w)
   'top',

@@ -2,7 +2,9 @@
  * What is done to a cake between oven and hand-over, and in what order: cool, wrap and rest, level and fill,
  * settle, crumb coat, chill, final coat or rolled cover, set; then stack, pack, deliver and set up.
  */
+
 import { DAY_MIN, type KitchenTimes } from '../../domain/times.ts';
+import { isPoured } from '../finishes/poured.ts';
 import type { Waiting } from './activity.types.ts';
 import type { StepKind } from './plan.types.ts';
 import { cakesOf, type DummyWork, type FinishWork, type OrderWork, type TierWork } from './work.ts';
@@ -65,6 +67,16 @@ function spreadStages({ finish, oneCoat }: FinishWork, count: number, times: Kit
   return oneCoat === true ? [last] : [first, last];
 }
 
+/** Syrup that has soaked in no longer needs the fridge. */
+const isCold = ({ finish }: FinishWork): boolean => finish.chilled && finish.kind !== 'syrup';
+
+/** A glaze is poured in one go. It dulls in the fridge, and sets there only where something on the cake must be cold. */
+function pourStage({ finish }: FinishWork, tier: DummyWork, times: KitchenTimes): Stage {
+  const put = { finishId: finish.id, needs: [finish.id] };
+  const sets = waiting(tier.finishes.some(isCold) ? 'coat-chills' : 'glaze-sets', times.glazeSetsMin);
+  return { ...put, kind: 'pour', minutes: cakesOf(tier) * times.pourMin, waits: sets };
+}
+
 function coatStages(one: FinishWork, tier: DummyWork, times: KitchenTimes): Stage[] {
   const { finish, use } = one;
   const { small } = tier;
@@ -74,6 +86,7 @@ function coatStages(one: FinishWork, tier: DummyWork, times: KitchenTimes): Stag
     const minutes = Math.ceil(((small?.pieces ?? 0) / DOZEN) * times.topDozenMin);
     return [{ ...put, kind: 'top', minutes, waits: [] }];
   }
+  if (use === 'coating' && isPoured(finish)) return [pourStage(one, tier, times)];
   if (use === 'coating') return spreadStages(one, count, times);
   if (use !== 'rolled') return [];
   const setsMin = sheetSetsMin(finish, tier, times);

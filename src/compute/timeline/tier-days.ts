@@ -18,6 +18,7 @@ const ON_THE_CAKE: readonly StepKind[] = [
   'build',
   'crumb-coat',
   'final-coat',
+  'pour',
   'cover',
   'top',
 ];

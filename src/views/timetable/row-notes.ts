@@ -11,21 +11,23 @@ import { cakesText, finishOf, isKneaded } from './row-names.ts';
 import { alongNotes, ribbonNotes } from './take-along.ts';
 import type { TimetableSource } from './timetable-input.ts';
 
-const WAITS = new Set<StepKind>([
-  'finish-stands',
-  'soften',
-  'cool-in-tin',
-  'cool',
-  'rest',
-  'filling-settles',
-  'chill',
-  'coat-chills',
-  'coat-sets',
-  'cover-sets',
-  'stack-settles',
-]);
+/** Every kind of waiting that has words: none can be forgotten. */
+const WAITS: Readonly<Record<WaitKind, true>> = {
+  'finish-stands': true,
+  soften: true,
+  'cool-in-tin': true,
+  cool: true,
+  rest: true,
+  'filling-settles': true,
+  chill: true,
+  'coat-chills': true,
+  'coat-sets': true,
+  'glaze-sets': true,
+  'cover-sets': true,
+  'stack-settles': true,
+};
 
-export const isWait = (kind: StepKind): kind is WaitKind & StepKind => WAITS.has(kind);
+export const isWait = (kind: StepKind): kind is WaitKind & StepKind => Object.hasOwn(WAITS, kind);
 const sameSubject = (a: Step, b: Step): boolean =>
   a.bowlfulId === b.bowlfulId &&
   a.loadId === b.loadId &&

@@ -4,7 +4,7 @@ import type { OrderWork } from '../../compute/timeline/work.ts';
 import { listInWords } from '../../wording/list.ts';
 import { orderWordsFor } from '../../wording/orders/index.ts';
 import { uncapitalised } from '../../wording/sentence-case.ts';
-import { formatDuration, type RowKind } from '../../wording/timetable/index.ts';
+import { formatDuration, type WaitKind } from '../../wording/timetable/index.ts';
 import type { Figure } from '../figure.ts';
 import { clockText } from './local-clock.ts';
 import { cakesText, NO_NAMES, rowNames } from './row-names.ts';
@@ -12,7 +12,10 @@ import { isWait, notesOf } from './row-notes.ts';
 import type { TimetableRow } from './timetable.types.ts';
 import type { TimetableSource } from './timetable-input.ts';
 
-const isRow = (kind: StepKind): kind is RowKind & StepKind => !isWait(kind) && kind !== 'bake';
+/** What is neither waiting nor baking is a line; a kind that the words lack does not compile where they are asked. */
+type StepRow = Exclude<StepKind, WaitKind | 'bake'>;
+
+const isRow = (kind: StepKind): kind is StepRow => !isWait(kind) && kind !== 'bake';
 
 /** Wrapping and turning out one cake after the other is one line. */
 const JOINED = new Set<StepKind>(['wrap', 'turn-out']);

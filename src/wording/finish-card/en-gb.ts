@@ -9,6 +9,7 @@ export const enGbFinishCards: FinishCardWords = {
   batches: (unit) => `A batch, ${unit}`,
   uses: 'Use',
   spare: (share) => `with ${share} to spare for bowl, bag and scraper`,
+  spareOfPoured: (share) => `over the coat below it, with ${share} to spare for what runs off`,
   boilsAway: (share) => `${share} of what is weighed boils away.`,
   bought: 'Bought ready made: nothing is weighed for it.',
   forTins: (unit) => `To make, ${unit}`,

@@ -9,6 +9,8 @@ export interface FinishCardWords {
   uses: string;
   /** What is made beyond what goes on the cakes: 'Made with 10 % to spare: …' */
   spare: (share: string) => string;
+  /** The same of what is poured. */
+  spareOfPoured: (share: string) => string;
   /** What leaves in the pan; stands below the batches. */
   boilsAway: (share: string) => string;
   /** A finish that comes in packets: nothing is weighed for it. */

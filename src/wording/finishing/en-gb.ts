@@ -13,12 +13,14 @@ export const enGbFinishing: FinishingWords = {
     filling: (thickness) => `Filling, ${thickness}`,
     dam: (bead) => `Dam, ${bead} bead`,
     coating: (crumb, final) => (crumb === '' ? `Coat, ${final}` : `Coat, ${crumb} and ${final}`),
+    poured: (thickness) => `Poured, ${thickness}`,
     rolled: (thickness) => `Rolled, ${thickness}`,
     brushed: (perFace) => `Brushed on, ${perFace}`,
   },
   kinds: {
     buttercream: 'buttercream',
     ganache: 'ganache',
+    'poured glaze': 'poured glaze',
     sugarpaste: 'sugarpaste',
     marzipan: 'marzipan',
     'royal icing': 'royal icing',
@@ -55,6 +57,8 @@ export const enGbFinishing: FinishingWords = {
     filling:
       'Filling is for all joints together, inside the dam. The dam is counted apart; without one, add its weight of filling.',
     coat: 'A coat goes round and over the top, down to the board; the base is bare. Crumb coat and final coat are counted together.',
+    poured: (undercoat) =>
+      `A glaze is poured in one go over a cold cake that already wears ${undercoat} of a firm coat, on a rack over a tray. What runs off is counted in what to make.`,
     made: 'Where two weights are given, the first is on the cake, and the one in bold is what to make: bowl, bag and scraper keep the rest.',
     rolled: (undercoat) =>
       `A rolled sheet goes over a cake that already wears ${undercoat} of buttercream or ganache. What is trimmed off can be wrapped and used again.`,

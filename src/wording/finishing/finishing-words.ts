@@ -9,6 +9,8 @@ export interface FinishingWords {
     dam: (bead: string) => string;
     /** Crumb coat and final coat; an empty crumb for one coat alone. */
     coating: (crumb: string, final: string) => string;
+    /** Of a glaze, which is poured and not spread. */
+    poured: (thickness: string) => string;
     rolled: (thickness: string) => string;
     brushed: (perFace: string) => string;
   };
@@ -41,6 +43,7 @@ export interface FinishingWords {
     cake: string;
     filling: string;
     coat: string;
+    poured: (undercoat: string) => string;
     made: string;
     rolled: (undercoat: string) => string;
     board: string;

@@ -15,6 +15,7 @@ const JOBS: OrderWords['cost']['jobs'] = {
   build: 'Levelling, brushing and filling',
   'crumb-coat': 'First coat',
   'final-coat': 'Final coat',
+  pour: 'Pouring the glaze',
   cover: 'Rolling out and covering',
   top: 'Topping small cakes',
   'bore-holes': 'Boring for the dowel',

@@ -158,6 +158,8 @@ export const enGbOrders: OrderWords = {
     raw: 'Batter holds raw egg and raw flour: nobody tastes it; wash hands and bowls after it.',
     rawWhite:
       'Royal icing holds egg white that nothing cooks: use pasteurised white, and say so to whoever is pregnant, very young, old or ill.',
+    rawGlaze:
+      'The poured glaze holds egg that nothing cooks: use pasteurised egg, and say so to whoever is pregnant, very young, old or ill.',
     hot: 'Tins, shelves and heating cores stay hot: dry cloths, both hands.',
     cool: 'Cool cakes fully before they are wrapped, filled or boxed: warm cake sweats and spoils.',
     chilled:

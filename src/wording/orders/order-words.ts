@@ -211,6 +211,7 @@ export interface OrderWords {
     supports: string;
     raw: string;
     rawWhite: string;
+    rawGlaze: string;
     hot: string;
     cool: string;
     chilled: string;

@@ -129,10 +129,10 @@ export const enGbSite: SiteWords = {
     howToRead: 'How to read these tables',
     toCharts: 'Tin charts for the sponge',
     tin: 'Tin',
-    partsAbout: (spare) =>
+    partsAbout: (spare, poured) =>
       spare === null
         ? 'Grams, to the step of the scale.'
-        : `Grams, to the step of the scale, with ${spare} to spare for bowl, bag and scraper.`,
+        : `Grams, to the step of the scale, with ${spare} to spare for ${poured ? 'what runs off' : 'bowl, bag and scraper'}.`,
     card: 'Card for the tin drawer',
     cardAbout: 'Batches by weight, method and keeping on one side of a card.',
     make: 'Make',

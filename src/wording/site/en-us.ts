@@ -14,7 +14,7 @@ export const enUsSite: SiteWords = {
   },
   finishing: {
     ...gb.finishing,
-    partsAbout: (spare) => gb.finishing.partsAbout(spare).replace('Grams', 'Ounces'),
+    partsAbout: (spare, poured) => gb.finishing.partsAbout(spare, poured).replace('Grams', 'Ounces'),
   },
   chart: {
     ...gb.chart,

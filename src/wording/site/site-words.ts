@@ -122,7 +122,8 @@ export interface FinishingPageWords {
   toCharts: string;
   tin: string;
   /** Takes what is made beyond what goes on the cake; null where nothing is. */
-  partsAbout: (spare: string | null) => string;
+  /** `poured`: what is spare runs off the cake. */
+  partsAbout: (spare: string | null, poured: boolean) => string;
   card: string;
   cardAbout: string;
   make: string;

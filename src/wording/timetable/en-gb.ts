@@ -44,6 +44,7 @@ export const enGbTimetable: TimetableWords = {
     'crumb-coat': ({ cakes, finish }) => `First coat of ${finish} on ${cakes}`,
     'final-coat': ({ cakes, finish, oneCoat }) =>
       oneCoat ? `Coat ${cakes} with ${finish}` : `Final coat of ${finish} on ${cakes}`,
+    pour: ({ cakes, finish }) => `Pour ${finish} over ${cakes}, on a rack over a tray`,
     cover: ({ cakes, finish }) => `Cover ${cakes} with ${finish}`,
     top: ({ cakes, finish }) => `Top ${cakes} with ${finish}`,
     'bore-holes': ({ dummy }) =>
@@ -75,6 +76,8 @@ export const enGbTimetable: TimetableWords = {
     'coat-chills': (until) =>
       `Then in the fridge until ${until}: firm before it is covered, stacked or boxed.`,
     'coat-sets': (until) => `Then dry at room temperature until ${until}, not in the fridge.`,
+    'glaze-sets': (until) =>
+      `Then set at room temperature until ${until}: not moved, and not in the fridge, where it dulls.`,
     'cover-sets': (until) => `Then dry at room temperature until ${until}, not in the fridge.`,
     'stack-settles': (until) => `Then leave to settle until ${until}.`,
   },

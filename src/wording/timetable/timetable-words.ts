@@ -20,6 +20,7 @@ export type RowKind =
   | 'build'
   | 'crumb-coat'
   | 'final-coat'
+  | 'pour'
   | 'cover'
   | 'top'
   | 'cut-pieces'
@@ -42,6 +43,7 @@ export type WaitKind =
   | 'chill'
   | 'coat-chills'
   | 'coat-sets'
+  | 'glaze-sets'
   | 'cover-sets'
   | 'stack-settles';
 

@@ -79,6 +79,21 @@ describe('finishClashes(finishes)', () => {
     ]);
   });
 
+  it('wants a glaze last of all, over a coat that is firm and cold (common practice, no source)', () => {
+    const coated = (more: Partial<Finish>): Finish =>
+      finish({ use: { coating: { crumbMm: 0, finalMm: 3, corners: 'rounded' } }, ...more });
+    const glaze = coated({ id: 'glaze', name: 'Glaze', kind: 'poured glaze' });
+    const ganache = coated({ id: 'ganache', name: 'Ganache', kind: 'ganache' });
+    const codes = (...used: Finish[]): string[] => finishClashes(used).map(({ code }) => code);
+    expect(codes(ganache, glaze)).toEqual([]);
+    expect(codes(paste, glaze)).toEqual([]);
+    expect(codes(glaze)).toEqual(['glaze-on-bare-cake']);
+    expect(codes(finish(), glaze)).toEqual(['glaze-on-bare-cake']);
+    expect(codes(coated({ kind: 'cream', name: 'Cream' }), glaze)).toEqual(['glaze-on-cream']);
+    expect(codes(ganache, glaze, paste)).toEqual(['glaze-covered']);
+    expect(codes(ganache, glaze, finish())).toEqual([]);
+  });
+
   it('has nothing to say of buttercream below a sheet, or of cream alone', () => {
     expect(finishClashes([finish(), paste])).toEqual([]);
     expect(finishClashes([cream, curd])).toEqual([]);

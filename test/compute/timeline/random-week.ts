@@ -82,6 +82,13 @@ FINISHINGS.push([
   { finish: CREAM, use: 'coating', oneCoat: true },
 ]);
 
+const GLAZE = finish('chocolate-glaze', 'poured glaze', 3);
+FINISHINGS.push([
+  { finish: GANACHE, use: 'filling' },
+  { finish: GANACHE, use: 'coating' },
+  { finish: GLAZE, use: 'coating', oneCoat: true },
+]);
+
 const MARZIPAN = finish('marzipan', 'marzipan', 21);
 const ICING = finish('royal-icing', 'royal icing', 60);
 FINISHINGS.push([

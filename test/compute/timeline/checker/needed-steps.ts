@@ -67,6 +67,9 @@ export function tierWork(tier: DummyWork, times: KitchenTimes): NeededStep[] {
   const outside = tier.finishes.flatMap(({ finish, use, oneCoat }): NeededStep[] => {
     const finishId = finish.id;
     const isIcing = finish.kind === 'royal icing';
+    // A glaze runs over the cake in one go, is left alone while it sets, and only what must be cold sets in the cold.
+    if (use === 'coating' && finish.kind === 'poured glaze')
+      return [{ kind: 'pour' as const, minutes: cakes * times.pourMin, wait: times.glazeSetsMin, finishId }];
     if (use === 'coating')
       return [
         // Whipped cream and the like go on in one: there is no first coat to firm.

@@ -167,6 +167,7 @@ export function orderFaults(asked: Asked): string[] {
       ...homeFaults(order, at, asked),
       ...boreFaults(order, asked),
       ...coldFaults(order, asked),
+      ...glazeFaults(order, asked),
     ];
   });
 }
@@ -180,7 +181,7 @@ function boreFaults(order: OrderWork, { plan, room }: Asked): string[] {
   const beside = new Set(order.tiers.filter(({ apart }) => apart).map(({ id }) => id));
   const later = plan.steps.filter(
     ({ kind, tiers }) =>
-      ['build', 'crumb-coat', 'final-coat', 'cover', 'cut-supports'].includes(kind) &&
+      ['build', 'crumb-coat', 'final-coat', 'pour', 'cover', 'cut-supports'].includes(kind) &&
       tiers.some(({ orderId, tierId }) => orderId === order.id && !beside.has(tierId)),
   );
   return [
@@ -217,6 +218,29 @@ function coldFaults(order: OrderWork, { plan, room }: Asked): string[] {
             `early: soft ${order.id} ${tier.id}`,
           ),
         ];
+      }),
+  );
+}
+
+/** A glaze that is still running is neither moved nor stacked on: it sets where it stands, and is told so. */
+function glazeFaults(order: OrderWork, { plan, room }: Asked): string[] {
+  return [...order.tiers, ...(order.dummies ?? [])].flatMap((tier) =>
+    tier.finishes
+      .filter(({ use, finish }) => use === 'coating' && finish.kind === 'poured glaze')
+      .flatMap(({ finish }) => {
+        const of = (step: Step) => isFor(order, tier)(step) && step.finishId === finish.id;
+        const [poured, ...again] = stepsOf(plan, 'pour', of);
+        // What spoils out of the fridge is not left out of it for two hours, whatever that does to the shine.
+        const spoils = tier.finishes.some((each) => each.finish.chilled && each.finish.kind !== 'syrup');
+        const [sets] = stepsOf(plan, spoils ? 'coat-chills' : 'glaze-sets', of);
+        return must(
+          again.length === 0 &&
+            poured !== undefined &&
+            sets !== undefined &&
+            sets.from === poured.to &&
+            sets.to - sets.from === room.times.glazeSetsMin,
+          `glaze: ${order.id} ${tier.id}`,
+        );
       }),
   );
 }

@@ -15,6 +15,7 @@ const WAITING = new Set([
   'chill',
   'coat-chills',
   'coat-sets',
+  'glaze-sets',
   'cover-sets',
   'stack-settles',
 ]);
