@@ -77,6 +77,22 @@ const PROGRAM = new URL('../../../src/bin/print-worker.js', import.meta.url);
  */
 const resourceLimits = { maxYoungGenerationSizeMb: 96 };
 
+/**
+ * A piece with more text than this, in bytes, is a book of a thousand pages, which fills a gigabyte while it is drawn:
+ * one thread makes all of these, one after the other.
+ */
+const LARGE_BYTES = 20_000_000;
+
+/** What a thread is told when it starts. */
+export interface ThreadPart {
+  takesLarge: boolean;
+}
+
+const isLarge = ({ from, to }: SentPiece): boolean => to - from > LARGE_BYTES;
+
+/** Whether a thread may make a piece. */
+export const suits = (piece: SentPiece, { takesLarge }: ThreadPart): boolean => takesLarge || !isLarge(piece);
+
 /** Some seconds of work; as much again is on its way. */
 const BATCH_CHARACTERS = 4_000_000;
 const BATCH_PIECES = 64;
@@ -124,7 +140,10 @@ export interface PrintThreads {
 
 /** Starts so many threads; they keep what they have measured from run to run. */
 export function printThreads(count: number): PrintThreads {
-  const workers = Array.from({ length: count }, () => new Worker(PROGRAM, { resourceLimits }));
+  const workers = Array.from({ length: count }, (_, index) => {
+    const workerData: ThreadPart = { takesLarge: index === 0 };
+    return new Worker(PROGRAM, { resourceLimits, workerData });
+  });
   const tell = (message: ToThread): void => {
     for (const worker of workers) worker.postMessage(message);
   };
@@ -162,6 +181,8 @@ export function printThreads(count: number): PrintThreads {
           const batch = { taken, left: sent.pieces.length };
           for (const { index } of sent.pieces) open.set(index, batch);
           tell({ run, taken, ...sent });
+          // The other threads have nothing to do with it.
+          if (sent.pieces.every(isLarge)) sendNext();
         };
         onPiece = ({ run: of, index, made }) => {
           const batch = open.get(index);

@@ -6,7 +6,7 @@ import type { DrawnPrint } from '../../../src/commands/make/made-file.ts';
 import { type PrintJob, printFiles } from '../../../src/commands/make/print-files.ts';
 import { type PrintHouse, printHouse } from '../../../src/commands/make/print-house.ts';
 import { allOf, type PrintTask, printMaker, printTasks } from '../../../src/commands/make/print-tasks.ts';
-import { type PrintThreads, printThreads } from '../../../src/commands/make/print-threads.ts';
+import { type PrintThreads, printThreads, suits } from '../../../src/commands/make/print-threads.ts';
 import type { Result } from '../../../src/domain/result.ts';
 import { piecesOfKind } from '../../../src/prints/catalogue.ts';
 import { readContent } from '../../../src/read/content.ts';
@@ -127,6 +127,29 @@ describe('prints made by threads', () => {
     });
     expect(back).toBe(1000);
     expect(most).toBeLessThan(200);
+  });
+
+  it('are each for one thread to make where they are large, and for any other otherwise', () => {
+    const piece = { index: 0, dress: 0, kind: 'booklet', folder: null, from: 7 };
+    const [small, large] = [
+      { ...piece, to: 1_000_000 },
+      { ...piece, to: 30_000_000 },
+    ];
+    const [first, other] = [{ takesLarge: true }, { takesLarge: false }];
+    expect([suits(small, first), suits(small, other)]).toEqual([true, true]);
+    expect([suits(large, first), suits(large, other)]).toEqual([true, false]);
+  });
+
+  it('are made where they are large, whoever has time for the others', async () => {
+    const [task] = tasks;
+    if (task === undefined) throw new Error('no task');
+    // Text that no piece has, and that is not read.
+    const input = task.piece.input.replace(/\}$/, `,"more":"${'m'.repeat(21_000_000)}"}`);
+    const large = { ...task, piece: { ...task.piece, input } };
+    const made = await madeBy(house, [large, ...tasks, large]);
+    expect(made.map((one) => one.ok)).toEqual(Array(tasks.length + 2).fill(true));
+    const hashOf = (at: number) => (made[at]?.ok ? made[at].value[0]?.sha256 : undefined);
+    expect([hashOf(0), hashOf(tasks.length + 1)]).toEqual([hashOf(1), hashOf(1)]);
   });
 
   it('throw what a thread throws', async () => {
