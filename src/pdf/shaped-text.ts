@@ -82,12 +82,11 @@ function readable<T>(read: () => T | null): T | null {
 export function shaperFor(font: Font): Shaper {
   const paired = readable(() => pairwiseText(font));
   if (paired === null) return (text, tabular) => shapeText(font, text, tabular);
-  const setters = new Map<string, PairSetter>();
+  const setters: Partial<Record<Script, PairSetter>>[] = [{}, {}];
   const setterFor = (script: Script, tabular: boolean): PairSetter => {
-    const key = `${script} ${tabular}`;
-    const known = setters.get(key) ?? new PairSetter(font, paired.codes, paired.rules(script, tabular));
-    setters.set(key, known);
-    return known;
+    const known = setters[tabular ? 1 : 0] ?? {};
+    known[script] ??= new PairSetter(font, paired.codes, paired.rules(script, tabular));
+    return known[script];
   };
   return (text, tabular) => {
     const plain = spaced(text);

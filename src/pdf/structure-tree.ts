@@ -37,8 +37,15 @@ interface PageOwners {
 
 const dictionary = (...entries: string[]): string => `<<\n${entries.join('\n')}\n>>`;
 
+/** Cells that speak for a row or a column are many, and alike. */
+const SCOPES = { Row: scopeAlone('Row'), Column: scopeAlone('Column') } as const;
+
+function scopeAlone(scope: string): string {
+  return dictionary('/O /Table', `/Scope /${scope}`);
+}
+
 function tableAttributes({ scope, colSpan, rowSpan }: TagOptions): string[] {
-  if (!scope && !colSpan && !rowSpan) return [];
+  if (!colSpan && !rowSpan) return scope ? [SCOPES[scope]] : [];
   const entries = ['/O /Table'];
   if (scope) entries.push(`/Scope /${scope}`);
   if (colSpan) entries.push(`/ColSpan ${writtenNumber(colSpan)}`);
