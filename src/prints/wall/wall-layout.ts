@@ -24,7 +24,6 @@ const SIZINGS: readonly WallSizing[] = [
   { growth: 1, notes: 'close up' },
   ...[1, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.8, 2].map((growth): WallSizing => ({ growth, notes: 'as words' })),
 ];
-const MOST_SHEETS = 6;
 const ROW_GAP_MM = { 'as words': 3, 'close up': 1.5 };
 const PADDING_MM = { 'as words': 0.8, 'close up': 0.25 };
 /** Rows move apart by at most this part of their own height: further, and they no longer belong together. */
@@ -158,15 +157,15 @@ function laidOut(fit: Fit): WallLayout {
   return { size, type, scale: scaleOf(fit), sheets: bodies.map((_, part) => blocksOf(fit, part, apartMm)) };
 }
 
-/** Throws where even six sheets cannot hold it at the least sizes. */
+/** As many sheets as a kitchen's tins need; throws where one thing alone fits none at the least sizes. */
 export function wallLayout(source: WallSource, upright: SheetSize): WallLayout {
   const { view } = source;
   const lengthwise = { widthMm: upright.heightMm, heightMm: upright.widthMm };
-  for (let parts = 1; parts <= Math.min(MOST_SHEETS, Math.max(1, itemCount(view.body))); parts += 1) {
+  for (let parts = 1; parts <= Math.max(1, itemCount(view.body)); parts += 1) {
     const bodies = wallParts(view.body, parts);
     const up = largest(source, upright, bodies, -1);
     const best = largest(source, lengthwise, bodies, up?.rank ?? -1) ?? up;
     if (best) return laidOut(best);
   }
-  throw new Error(`wall reference '${view.id}' is too large for ${MOST_SHEETS} sheets`);
+  throw new Error(`wall reference '${view.id}' is too large for any sheet`);
 }

@@ -3,6 +3,8 @@ import type { Content } from '../../../src/domain/content.ts';
 import type { Printable } from '../../../src/domain/printable.ts';
 import { printsOf } from '../../../src/prints/catalogue.ts';
 import type { Print } from '../../../src/prints/sheet/surface.ts';
+import { wantedWallPapers } from '../../../src/prints/wall/wall-paper.ts';
+import { wallReferencePrint } from '../../../src/prints/wall-reference.ts';
 import { readContent } from '../../../src/read/content.ts';
 import { type ChartViews, chartViews } from '../../../src/views/chart-views.ts';
 import { downloadsView, filesOfChart } from '../../../src/views/downloads.ts';
@@ -50,6 +52,29 @@ describe.each(isLong ? ['us', 'minimal', 'high'] : ['us'])('the wall of the kitc
       expect(sheetFaults(await readPdf(bytes), content.houseStyle.marginMm), print.path).toEqual([]);
       expect(pageContents(rawObjects(bytes)).flatMap(unmarkedPainting), print.path).toEqual([]);
     }
+  });
+});
+
+describe('a plate of very many tins', () => {
+  it('takes as many sheets as it needs, each tin on one of them', async () => {
+    const charts = usCharts.map(({ chart }) => chart);
+    const plate = wallReferences(us, charts).find(({ id }) => id === 'tin-volumes');
+    if (plate?.body.form !== 'plate') throw new Error('the kitchen has no plate of its tins');
+    const { tins } = plate.body;
+    const many = Array.from({ length: 400 }, (_, at) => {
+      const tin = tins[at % tins.length];
+      if (tin === undefined) throw new Error('the kitchen has no tins');
+      return { ...tin, id: `${tin.id}-${at}`, name: `Tin ${at + 1001}` };
+    });
+    const view = { ...plate, body: { ...plate.body, tins: many } };
+    const [paper] = wantedWallPapers(['Letter'], null);
+    if (paper === undefined) throw new Error('no large paper');
+    const print = wallReferencePrint(view, us.houseStyle, fonts.metrics, paper, 'en-US');
+    expect(print.pages.length).toBeGreaterThan(6);
+    const pages = await readPdf(printed(print, fonts));
+    expect(sheetFaults(pages, us.houseStyle.marginMm)).toEqual([]);
+    const said = JSON.stringify(pages);
+    expect(many.filter(({ name }) => !said.includes(name))).toEqual([]);
   });
 });
 
