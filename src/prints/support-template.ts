@@ -13,11 +13,15 @@ import type { StackedOrder } from './stack-sheet.ts';
 import { type PlacedItem, templateLayout } from './templates/lay-out.ts';
 import { drawTemplateFurniture, templateFrame } from './templates/template-sheet.ts';
 
-/** The words of lining papers, except where a template lies on cake. */
-const supportLabels = (lang: Locale): TemplateLabels => ({
-  ...templateLabelsFor(lang),
-  notFoodSafe: stackWordsFor(lang).template.notFood,
-});
+const labelsByLang = new Map<Locale, TemplateLabels>();
+
+/** The words of lining papers, except where a template lies on cake; the same ones whenever they are asked for. */
+function supportLabels(lang: Locale): TemplateLabels {
+  const { notFood: notFoodSafe } = stackWordsFor(lang).template;
+  const labels = labelsByLang.get(lang) ?? { ...templateLabelsFor(lang), notFoodSafe };
+  labelsByLang.set(lang, labels);
+  return labels;
+}
 
 /** What the layout and the head of each sheet need. */
 export function supportTemplateView(view: StackedOrder, lang: Locale) {

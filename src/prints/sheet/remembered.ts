@@ -30,13 +30,24 @@ function textsOf<T>({ byType, byKey }: Kept<T>, font: FontRole, type: TypeStyle)
   return texts;
 }
 
+/** What is kept for a set of fonts. They are asked for in long runs: looking it up each time would take as long as the rest. */
+export function oncePerMetrics<T>(begin: () => T): (metrics: Metrics) => T {
+  const byMetrics = new WeakMap<Metrics, T>();
+  let last: { metrics: Metrics; kept: T } | null = null;
+  return (metrics) => {
+    if (last?.metrics === metrics) return last.kept;
+    const kept = byMetrics.get(metrics) ?? begin();
+    byMetrics.set(metrics, kept);
+    last = { metrics, kept };
+    return kept;
+  };
+}
+
 /** The same function, asked once for each text in a font, size and kind of digits. */
 export function remembered<T>(measure: Measure<T>): Measure<T> {
-  const byMetrics = new WeakMap<Metrics, Kept<T>>();
+  const keptFor = oncePerMetrics((): Kept<T> => ({ byType: new WeakMap(), byKey: new Map() }));
   return (text, font, type, metrics) => {
-    const kept = byMetrics.get(metrics) ?? { byType: new WeakMap(), byKey: new Map() };
-    byMetrics.set(metrics, kept);
-    const texts = textsOf(kept, font, type);
+    const texts = textsOf(keptFor(metrics), font, type);
     const known = texts.get(text);
     if (known !== undefined) return known;
     if (texts.size >= MOST_TEXTS) texts.clear();

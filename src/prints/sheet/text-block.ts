@@ -1,7 +1,8 @@
 /** A few paragraphs set in a box: how high they stand, and drawing them with any alignment. */
 import { breakLines, type Line, type Paragraph } from './lines.ts';
+import { oncePerMetrics } from './remembered.ts';
 import type { SheetContext } from './sheet-context.ts';
-import type { Metrics, Surface } from './surface.ts';
+import type { Surface } from './surface.ts';
 import type { TypeStyle } from './type-scale.ts';
 import { MM_PER_PT } from './units.ts';
 
@@ -23,12 +24,11 @@ export interface SetText {
 }
 
 /** Every line asks, and font libraries look a font's tables up each time. */
-const baselines = new WeakMap<Metrics, WeakMap<TypeStyle, number>>();
+const baselinesFor = oncePerMetrics(() => new WeakMap<TypeStyle, number>());
 
 /** The baseline stands so that ascender and descender share the leading evenly. */
 export function baselineInLeadingMm(type: TypeStyle, { metrics }: SheetContext): number {
-  const ofTypes = baselines.get(metrics) ?? new WeakMap<TypeStyle, number>();
-  baselines.set(metrics, ofTypes);
+  const ofTypes = baselinesFor(metrics);
   const known = ofTypes.get(type);
   if (known !== undefined) return known;
   const ascent = metrics.ascentMm(type.font, type.sizePt);

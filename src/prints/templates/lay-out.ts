@@ -2,6 +2,7 @@
 import type { PaperName } from '../../domain/kitchen.ts';
 import type { LiningTemplateView, TemplateGroup, TemplatePiece } from '../../views/lining-template.types.ts';
 import type { TemplateLabels } from '../../wording/lining-template/sheet-words.ts';
+import { type SetBefore, setBefore } from '../sheet/set-before.ts';
 import type { SheetContext } from '../sheet/sheet-context.ts';
 import { cutIntoParts, type LaidPiece, type Part } from './cut-into-parts.ts';
 import { PART_GAP_MM, packSheets } from './pack-sheets.ts';
@@ -61,22 +62,17 @@ interface Words {
   context: SheetContext;
 }
 
-const wholeDrawings = new WeakMap<TemplatePiece, Words & { drawing: PartDrawing }>();
+/** More pieces than the tins of a large shelf have; a tin has about four. */
+const MOST_DRAWN = 200;
+const drawnBefore = new WeakMap<TemplateLabels, SetBefore<PartDrawing>>();
 
-/** A piece that fits a sheet whole looks the same on every paper: drawn once. */
-function drawingOf(laid: LaidPiece, part: Part, words: Words): PartDrawing {
-  const { tinName, labels, context } = words;
-  const known = part.name === '' ? wholeDrawings.get(laid.piece) : undefined;
-  if (
-    known?.tinName === tinName &&
-    known.labels === labels &&
-    known.context.metrics === context.metrics &&
-    known.context.inks === context.inks
-  )
-    return known.drawing;
-  const drawing = partDrawing(laid, part, tinName, labels, context);
-  if (part.name === '') wholeDrawings.set(laid.piece, { ...words, drawing });
-  return drawing;
+/** Finding room for words takes longest. A piece that fits a sheet whole looks the same on every paper: set once. */
+function drawingOf(laid: LaidPiece, part: Part, { tinName, labels, context }: Words): PartDrawing {
+  const fresh = () => partDrawing(laid, part, tinName, labels, context);
+  if (part.name !== '') return fresh();
+  const setOnce = drawnBefore.get(labels) ?? setBefore<PartDrawing>(MOST_DRAWN);
+  drawnBefore.set(labels, setOnce);
+  return setOnce([laid.piece, laid.turned, part, tinName], context, fresh);
 }
 
 function itemsOf(

@@ -44,38 +44,61 @@ function numberParts(cells: readonly Cell[], metrics: Metrics): NumberParts {
   return { headMm, tailMm };
 }
 
-function wishOf(column: Column, cells: Cell[], metrics: Metrics): Wish {
-  const paragraphs: Paragraph[] = cells.flatMap((cell) => cell.paragraphs ?? []);
+/** What a column takes at the least, mm. */
+interface Least {
+  leastMm: number;
+  tailMm: number;
+}
+
+const drawingRoomMm = ({ drawingMm }: Column): number =>
+  drawingMm === undefined ? 0 : drawingMm + DRAWING_GAP_MM;
+
+type MeasureText = (text: Paragraph, metrics: Metrics) => number;
+
+function widestMm(measure: MeasureText, texts: readonly Paragraph[], metrics: Metrics): number {
+  let widest = 0;
+  for (const text of texts) widest = Math.max(widest, measure(text, metrics));
+  return widest;
+}
+
+function widestInCells(measure: MeasureText, cells: readonly Cell[], metrics: Metrics): number {
+  let widest = 0;
+  for (const { paragraphs } of cells)
+    if (paragraphs !== undefined) widest = Math.max(widest, widestMm(measure, paragraphs, metrics));
+  return widest;
+}
+
+function leastOf(column: Column, cells: readonly Cell[], metrics: Metrics): Least {
   const head: Cell = column.headingNumber ? { number: column.headingNumber } : {};
   const { headMm, tailMm } = numberParts([head, ...cells], metrics);
-  const drawing = column.drawingMm === undefined ? 0 : column.drawingMm + DRAWING_GAP_MM;
-  const widest = (measure: (text: Paragraph, metrics: Metrics) => number, texts: Paragraph[]) =>
-    Math.max(0, ...texts.map((text) => measure(text, metrics)));
-  const least = Math.max(
+  const leastMm = Math.max(
     headMm + tailMm,
-    drawing + widest(narrowestMm, paragraphs),
-    widest(narrowestMm, column.heading),
+    drawingRoomMm(column) + widestInCells(narrowestMm, cells, metrics),
+    widestMm(narrowestMm, column.heading, metrics),
     column.narrowestMm ?? 0,
   );
-  const wanted = Math.max(drawing + widest(unbrokenMm, paragraphs), column.narrowestMm ?? 0);
+  return { leastMm, tailMm };
+}
+
+function wishOf(
+  column: Column,
+  cells: readonly Cell[],
+  { leastMm: least, tailMm }: Least,
+  metrics: Metrics,
+): Wish {
+  const unbroken = drawingRoomMm(column) + widestInCells(unbrokenMm, cells, metrics);
+  const wanted = Math.max(unbroken, column.narrowestMm ?? 0);
   return { least, most: Math.max(least, Math.min(wanted, column.widestMm ?? wanted)), tailMm };
 }
 
-const wishesOf = (columns: Column[], rows: Row[], { metrics }: SheetContext): Wish[] =>
-  columns.map((column, index) =>
-    wishOf(
-      column,
-      rows.map((row) => row.cells[index] ?? {}),
-      metrics,
-    ),
-  );
+const cellsOf = (rows: readonly Row[], index: number): Cell[] => rows.map(({ cells }) => cells[index] ?? {});
 
 const totalMm = (leastMm: readonly number[]): number =>
   leastMm.reduce((sum, mm) => sum + mm, 0) + Math.max(0, leastMm.length - 1) * LEAST_GAP_MM;
 
 /** The least that each column takes, mm. */
-export const leastWidthsMm = (columns: Column[], rows: Row[], context: SheetContext): number[] =>
-  wishesOf(columns, rows, context).map(({ least }) => least);
+export const leastWidthsMm = (columns: Column[], rows: Row[], { metrics }: SheetContext): number[] =>
+  columns.map((column, index) => leastOf(column, cellsOf(rows, index), metrics).leastMm);
 
 /** Whether columns of at least these widths stand side by side in this width. */
 export const standBeside = (leastMm: readonly number[], widthMm: number): boolean =>
@@ -86,12 +109,16 @@ export function sizedColumns(
   columns: Column[],
   rows: Row[],
   widthMm: number,
-  context: SheetContext,
+  { metrics }: SheetContext,
 ): SizedColumn[] | null {
-  const wishes = wishesOf(columns, rows, context);
-  const gaps = Math.max(0, columns.length - 1);
-  const least = totalMm(wishes.map((wish) => wish.least));
+  const cells = columns.map((_, index) => cellsOf(rows, index));
+  const narrow = columns.map((column, index) => leastOf(column, cells[index] ?? [], metrics));
+  const least = totalMm(narrow.map(({ leastMm }) => leastMm));
   if (least > widthMm) return null;
+  const wishes = columns.map((column, index) =>
+    wishOf(column, cells[index] ?? [], narrow[index] ?? { leastMm: 0, tailMm: 0 }, metrics),
+  );
+  const gaps = Math.max(0, columns.length - 1);
   // Gaps and words grow together, so that wordy columns do not press the figures against each other.
   const gapGrowth = gaps * (GOOD_GAP_MM - LEAST_GAP_MM);
   const growth = gapGrowth + wishes.reduce((sum, wish) => sum + wish.most - wish.least, 0);

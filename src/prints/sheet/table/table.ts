@@ -12,15 +12,17 @@ const SPACE_MM = 4;
 /** Text keeps clear of the edge of a shaded row. */
 const ZEBRA_INSET_MM = 2;
 
+const insetOf = ({ zebra }: TableSpec): number => (zebra ? ZEBRA_INSET_MM : 0);
+
 function sizedFor(spec: TableSpec, widthMm: number, context: SheetContext): SizedColumn[] | null {
-  const inset = spec.zebra ? ZEBRA_INSET_MM : 0;
+  const inset = insetOf(spec);
   const columns = sizedColumns(spec.columns, normalised(spec), widthMm - 2 * inset, context);
   return columns?.map((column) => ({ ...column, xMm: column.xMm + inset })) ?? null;
 }
 
 /** Whether the table can be set in this width without cutting a word or a figure. */
 export const tableFits = (table: TableSpec, widthMm: number, context: SheetContext): boolean =>
-  sizedFor(table, widthMm, context) !== null;
+  standBeside(leastColumnsMm(table, context), widthMm - 2 * insetOf(table));
 
 /** The least width of each of a table's columns, mm: to choose which of them to set together. */
 export const leastColumnsMm = (spec: TableSpec, context: SheetContext): number[] =>
