@@ -1,22 +1,24 @@
 /**
  * `npm run bench`: how fast, beside what one would use instead, on this computer and now. Every measure is a process
  * of its own, rivals take turns, and the middle of three rounds counts. `--large` adds 10,000 pages. `--growth` measures
- * a kitchen and one ten times as large instead, `--largest` the largest; parts may follow (`data,site`; else data).
+ * a kitchen and one ten times as large instead, `--largest`, `--half` or `--quarter`
+ * the largest or so much of it; parts may follow (`data,site`; else data).
  * Never a test: times belong to the day they were taken.
  */
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { measureGrowth } from './scale/growth.ts';
+import { LARGEST_PARTS, measureGrowth } from './scale/growth.ts';
 
 const HELP = `npm run bench -- [option]
   (nothing)             pages, PDFs, builds and rebuilds beside what one would use instead
   --large               the same, and 10,000 pages
   --growth [parts]      a kitchen and one ten times as large: seconds and memory
   --largest [parts]     the largest kitchen, once
+  --half, --quarter     so much of it in all that grows
 parts: data, site, print, with commas between; data where none are named`;
-const KINDS = ['--large', '--growth', '--largest'];
+const KINDS = ['--large', '--growth', ...Object.keys(LARGEST_PARTS)];
 const ROUNDS = 3;
 /** The one that most of the demo's orders and flavours are made of, and one that few are. */
 const RECIPES = ['vanilla-equal-weights', 'lemon-tray-sponge'];
@@ -208,8 +210,8 @@ try {
   else if (kind !== undefined && !KINDS.includes(kind)) {
     console.error(`${kind} is no option of it.\n${HELP}`);
     process.exitCode = 2;
-  } else if (kind === '--growth' || kind === '--largest')
-    measureGrowth(kind === '--growth' ? 'growth' : 'largest', parts.split(','));
+  } else if (kind === '--growth' || (kind !== undefined && Object.hasOwn(LARGEST_PARTS, kind)))
+    measureGrowth(kind, parts.split(','));
   else everything();
 } finally {
   rmSync(folder, { recursive: true, force: true });

@@ -1,18 +1,21 @@
 /**
  * How time and memory grow with the kitchen: ONCE and TENFOLD in turns, each build a process of its own with Node's
- * default heap, the lesser of two rounds. With `--largest`, the largest kitchen once. Only what `parts` names is made.
+ * default heap, the lesser of two rounds. With `--largest`, the largest kitchen once, `--half` or
+ * `--quarter` so much of it in all that grows. Only what `parts` names is made.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type KitchenSize, LARGEST, ONCE, TENFOLD, writeLargeKitchen } from './large-kitchen.ts';
+import { type KitchenSize, ONCE, partOfLargest, TENFOLD, writeLargeKitchen } from './large-kitchen.ts';
 
 const PROGRAM = join(import.meta.dirname, '../../../src/bin/tinwright.js');
 const ROUNDS = 2;
 
 interface Cost {
   seconds: number;
+  /** Of the processor: what a busy machine does not change. */
+  processorS: number;
   /** The largest that the process ever was, MB; NaN where the system does not tell. */
   peakMB: number;
 }
@@ -24,22 +27,35 @@ function costOf(content: string, output: string, parts: readonly string[]): Cost
   const build = [process.execPath, PROGRAM, 'build', '--no-cache', '--content', content, '--output', output];
   const before = performance.now();
   const options = { encoding: 'utf8', maxBuffer: 1 << 28 } as const;
-  const { status, stderr } = spawnSync('/usr/bin/time', ['-f', 'peak %M', ...build, ...only], options);
+  const { status, stderr } = spawnSync(
+    '/usr/bin/time',
+    ['-f', 'peak %M processor %U %S', ...build, ...only],
+    options,
+  );
   if (status !== 0) throw new Error(stderr || 'GNU time is needed to measure memory');
-  const peakMB = Number(/^peak (\d+)$/m.exec(stderr)?.[1]) / 1024;
-  return { seconds: (performance.now() - before) / 1000, peakMB };
+  const [, peak, user, system] = /^peak (\d+) processor ([\d.]+) ([\d.]+)$/m.exec(stderr) ?? [];
+  const seconds = (performance.now() - before) / 1000;
+  return { seconds, processorS: Number(user) + Number(system), peakMB: Number(peak) / 1024 };
 }
 
 const lesser = (costs: readonly Cost[]): Cost => ({
   seconds: Math.min(...costs.map(({ seconds }) => seconds)),
+  processorS: Math.min(...costs.map(({ processorS }) => processorS)),
   peakMB: Math.min(...costs.map(({ peakMB }) => peakMB)),
 });
 
-const said = (name: string, { seconds, peakMB }: Cost): string =>
-  `| ${name} | ${seconds.toFixed(1)} s | ${peakMB.toFixed(0)} MB |`;
+const said = (name: string, { seconds, processorS, peakMB }: Cost): string =>
+  `| ${name} | ${seconds.toFixed(1)} s | ${processorS.toFixed(1)} s of the processor | ${peakMB.toFixed(0)} MB |`;
 
-/** Prints a table of seconds and peak memory. */
-export function measureGrowth(kind: 'growth' | 'largest', parts: readonly string[]): void {
+/** By the option's name. */
+export const LARGEST_PARTS: Readonly<Record<string, number>> = {
+  '--largest': 1,
+  '--half': 2,
+  '--quarter': 4,
+};
+
+/** Prints a table of seconds and peak memory; for `kind` see `LARGEST_PARTS`, anything else is growth. */
+export function measureGrowth(kind: string, parts: readonly string[]): void {
   const folder = mkdtempSync(join(tmpdir(), 'tinwright-growth-'));
   const kitchen = (name: string, size: KitchenSize): (() => Cost) => {
     writeLargeKitchen('content', join(folder, name), size);
@@ -47,8 +63,9 @@ export function measureGrowth(kind: 'growth' | 'largest', parts: readonly string
   };
   try {
     console.log(`${parts.join(' and ')}; load ${loadavg()[0]?.toFixed(1)} before it began`);
-    if (kind === 'largest') {
-      console.log(said('largest', kitchen('largest', LARGEST)()));
+    const divisor = LARGEST_PARTS[kind];
+    if (divisor !== undefined) {
+      console.log(said(kind.slice(2), kitchen('largest', partOfLargest(divisor))()));
       return;
     }
     const measures = [kitchen('once', ONCE), kitchen('tenfold', TENFOLD)];

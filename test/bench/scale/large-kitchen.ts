@@ -19,7 +19,14 @@ export const ONCE: KitchenSize = { tins: 20, recipes: 9, orders: 10, logRows: 10
 export const TENFOLD: KitchenSize = { tins: 20, recipes: 90, orders: 100, logRows: 1000 };
 
 /** The largest kitchen that is promised to build. */
-export const LARGEST: KitchenSize = { tins: 200, recipes: 100, orders: 1000, logRows: 10_000 };
+const LARGEST: KitchenSize = { tins: 200, recipes: 100, orders: 1000, logRows: 10_000 };
+
+/** A part of the largest, in all that grows. */
+export function partOfLargest(divisor: number): KitchenSize {
+  const { tins, recipes, orders, logRows } = LARGEST;
+  const part = (count: number): number => Math.ceil(count / divisor);
+  return { tins: part(tins), recipes: part(recipes), orders: part(orders), logRows: part(logRows) };
+}
 
 const SHAPES = [
   (size: string) => ({ shape: `shape: round, across: ${size}`, name: 'round' }),
