@@ -34,7 +34,7 @@ const enGb: FinishingTableWords = {
   },
   around: {
     title: 'Around and on top',
-    about: 'Grams to make for both coats; in small type what ends up on the cake.',
+    about: 'Grams to make for all coats together; in small type what ends up on the cake.',
   },
   over: { title: 'Rolled over', about: 'Grams to roll out, the size to roll to, and what to buy.' },
   under: {
