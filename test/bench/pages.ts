@@ -9,9 +9,18 @@ import type { Locale } from '../../src/domain/kitchen.ts';
 import { siteWordsFor } from '../../src/wording/site/index.ts';
 
 const [kind, dataFile = '', output = ''] = process.argv.slice(2);
-const data = JSON.parse(readFileSync(dataFile, 'utf8')) as { chartPages: unknown[]; locale: Locale };
+const data = JSON.parse(readFileSync(dataFile, 'utf8')) as {
+  repeated: { page: { head: object }; count: number };
+  locale: Locale;
+};
+// No file could hold ten thousand pages in one text.
+const { page, count } = data.repeated;
+const chartPages = Array.from({ length: count }, (_, index) => ({
+  ...page,
+  head: { ...page.head, path: `charts/${index}.html` },
+}));
 // A file holds no functions, and many of the words are some.
-const site = { ...data, words: siteWordsFor(data.locale) };
+const site = { ...data, chartPages, words: siteWordsFor(data.locale) };
 const TEMPLATES = 'templates';
 
 function bareInput(): string {
